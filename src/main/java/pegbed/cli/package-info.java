@@ -1,0 +1,2 @@
+/** The commands. */
+package pegbed.cli;

@@ -1,0 +1,38 @@
+package pegbed.model;
+
+import java.time.OffsetDateTime;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * One day at the peg. Depths of a visit hang on that visit's own water level.
+ *
+ * @param start when it began, where known
+ * @param boardToWaterMetres from the fixed board on the platform down to the water, metres, -5 to 5; empty if not
+ *     measured. More means lower water.
+ * @param readings in the order in which they were taken
+ * @param note the person's own words, may be empty
+ * @param extras fields of a later version
+ */
+public record Visit(
+        Optional<OffsetDateTime> start,
+        OptionalDouble boardToWaterMetres,
+        List<Reading> readings,
+        String note,
+        Extras extras) {
+    /** A visit of which nothing is known yet. */
+    public static final Visit EMPTY = new Visit(Optional.empty(), OptionalDouble.empty(), List.of(), "", Extras.NONE);
+
+    public Visit {
+        readings = List.copyOf(readings);
+        if (boardToWaterMetres.isPresent()) {
+            Check.within(boardToWaterMetres.getAsDouble(), -5, 5, "Board to water in metres");
+        }
+    }
+
+    /** This visit with other readings. */
+    public Visit withReadings(List<Reading> others) {
+        return new Visit(start, boardToWaterMetres, others, note, extras);
+    }
+}

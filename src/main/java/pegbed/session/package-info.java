@@ -1,0 +1,2 @@
+/** The open document, its edits and its recomputation. Knows no toolkit. */
+package pegbed.session;
