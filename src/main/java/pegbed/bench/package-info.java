@@ -1,0 +1,2 @@
+/** Measures the model, the guidance and the plain interpolators against a known bottom. */
+package pegbed.bench;

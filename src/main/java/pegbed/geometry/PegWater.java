@@ -1,0 +1,268 @@
+package pegbed.geometry;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.locationtech.jts.algorithm.locate.IndexedPointInAreaLocator;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.Location;
+import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.operation.valid.IsValidOp;
+import pegbed.model.BankPoint;
+import pegbed.model.Hazard;
+import pegbed.model.InputException;
+import pegbed.model.Peg;
+
+/**
+ * The water in front of a seat: its banks as lines, the coordinates that follow them, and its outlines.
+ *
+ * <p>Immutable and thread-safe.
+ */
+public final class PegWater implements BankCoordinates {
+    /** Width below which the stretch across is not pulled further (empirical), metres. */
+    private static final double NARROWEST_METRES = 2;
+
+    private final BankLine near;
+    private final Optional<BankLine> far;
+    private final List<Polygon> islands;
+    private final double width;
+    private final double reach;
+    private final Geometry water;
+    private final Geometry fishable;
+    private final IndexedPointInAreaLocator waterLocator;
+
+    private PegWater(
+            BankLine near,
+            Optional<BankLine> far,
+            List<Polygon> islands,
+            double reach,
+            Geometry water,
+            Geometry fishable) {
+        this.near = near;
+        this.far = far;
+        this.islands = islands;
+        this.reach = reach;
+        this.width = far.map(line -> medianWidth(near, line)).orElse(Double.POSITIVE_INFINITY);
+        this.water = water;
+        this.fishable = fishable;
+        this.waterLocator = new IndexedPointInAreaLocator(water);
+    }
+
+    /**
+     * The water of a peg.
+     *
+     * @throws InputException if the banks can't be the banks of a water: too few points, crossing each other or
+     *     themselves, or no water left within reach
+     */
+    public static PegWater of(Peg peg) throws InputException {
+        double reach = peg.pole().reachMetres();
+        double halfWidth = reach + 4;
+        BankLine near = line(peg.banks().near(), halfWidth, "near");
+        Optional<BankLine> far = peg.banks().far().isEmpty()
+                ? Optional.empty()
+                : Optional.of(line(peg.banks().far(), halfWidth, "far"));
+        if (far.isPresent() && near.toGeometry().intersects(far.get().toGeometry())) {
+            Coordinate where =
+                    near.toGeometry().intersection(far.get().toGeometry()).getCoordinate();
+            throw new InputException(String.format(
+                    java.util.Locale.ROOT,
+                    "The near and far banks cross near x %.1f m, y %.1f m; the far bank must lie beyond the near bank all along.",
+                    where.x,
+                    where.y));
+        }
+        List<Polygon> islands = islands(peg);
+        Geometry between = between(near, far, reach, halfWidth);
+        Geometry water = between.intersection(Shapes.disc(0, 0, reach)).intersection(limits(peg, reach));
+        for (Polygon island : islands) {
+            water = water.difference(island);
+        }
+        if (water.isEmpty() || water.getDimension() < 2) {
+            throw new InputException(
+                    "There is no water within reach between these banks; the near bank must lie at the seat and the far bank beyond it.");
+        }
+        Geometry fishable = water;
+        for (Hazard hazard : peg.hazards()) {
+            fishable = fishable.difference(around(hazard));
+        }
+        return new PegWater(near, far, islands, reach, water, fishable);
+    }
+
+    private static BankLine line(List<BankPoint> points, double halfWidth, String name) throws InputException {
+        long distinct = points.stream().map(BankPoint::place).distinct().count();
+        if (distinct < 2) {
+            throw new InputException("The " + name + " bank has "
+                    + (distinct == 0 ? "no points" : "only one point")
+                    + "; give two or more along it, in order, such as one on each side of the seat.");
+        }
+        BankLine line = BankLine.through(points, halfWidth);
+        if (!line.toGeometry().isSimple()) {
+            throw new InputException("The " + name + " bank crosses itself; give its points in order along the bank.");
+        }
+        return line;
+    }
+
+    private static List<Polygon> islands(Peg peg) throws InputException {
+        List<Polygon> found = new ArrayList<>();
+        for (List<BankPoint> ring : peg.banks().islands()) {
+            List<Coordinate> corners = new ArrayList<>(ring.stream()
+                    .map(p -> Shapes.coordinate(p.place()))
+                    .distinct()
+                    .toList());
+            if (corners.size() < 3) {
+                throw new InputException("An island has only " + corners.size()
+                        + " different points; give three or more, in order around it.");
+            }
+            Polygon island = Shapes.polygon(corners);
+            if (!new IsValidOp(island).isValid()) {
+                throw new InputException("An island's outline crosses itself; give its points in order around it.");
+            }
+            found.add(island);
+        }
+        return List.copyOf(found);
+    }
+
+    private static Geometry between(BankLine near, Optional<BankLine> far, double reach, double halfWidth)
+            throws InputException {
+        List<Coordinate> ring = new ArrayList<>(near.drawn());
+        if (far.isPresent()) {
+            List<Coordinate> back = new ArrayList<>(far.get().drawn());
+            java.util.Collections.reverse(back);
+            ring.addAll(back);
+        } else {
+            double top = reach
+                    + 2
+                    + near.drawn().stream().mapToDouble(c -> c.y).max().orElse(0);
+            ring.add(new Coordinate(ring.get(ring.size() - 1).x, top));
+            ring.add(new Coordinate(ring.get(0).x, top));
+        }
+        Polygon polygon = Shapes.polygon(ring);
+        if (!polygon.isValid()) {
+            throw new InputException(
+                    "The banks do not enclose a water; give each bank's points in order from left to right, the far bank beyond the near one.");
+        }
+        if (far.isPresent()
+                && near.beyond(0, far.get().isFunctionOfX() ? far.get().heightAt(0) : reach) < 0) {
+            throw new InputException(
+                    "The far bank lies on the angler's side of the near bank; the far bank must lie beyond the near bank.");
+        }
+        return polygon;
+    }
+
+    private static Geometry limits(Peg peg, double reach) {
+        OptionalDouble left = peg.limits().leftMetres();
+        OptionalDouble right = peg.limits().rightMetres();
+        return Shapes.FACTORY.toGeometry(new Envelope(
+                Math.max(-reach - 1, left.orElse(-reach - 1)),
+                Math.min(reach + 1, right.orElse(reach + 1)),
+                -2 * reach - 10,
+                2 * reach + 10));
+    }
+
+    /** The ground to keep away from because of a hazard. */
+    public static Geometry around(Hazard hazard) {
+        List<Coordinate> corners =
+                hazard.outline().stream().map(Shapes::coordinate).toList();
+        Geometry core = corners.size() == 1
+                ? Shapes.FACTORY.createPoint(corners.get(0))
+                : Shapes.FACTORY.createPolygon(Shapes.polygon(corners).getCoordinates());
+        return core.isValid()
+                ? core.buffer(hazard.radiusMetres(), 16)
+                : core.convexHull().buffer(hazard.radiusMetres(), 16);
+    }
+
+    private static double medianWidth(BankLine near, BankLine far) {
+        double[] widths = new double[121];
+        for (int i = 0; i < widths.length; i++) {
+            double x = (i - 60) * 0.1;
+            widths[i] = near.isFunctionOfX() && far.isFunctionOfX()
+                    ? far.heightAt(x) - near.heightAt(x)
+                    : near.toGeometry()
+                            .distance(Shapes.FACTORY.createPoint(far.drawn()
+                                    .get((int) Math.round((far.drawn().size() - 1) * i / (widths.length - 1.0)))));
+        }
+        Arrays.sort(widths);
+        return widths[widths.length / 2];
+    }
+
+    @Override
+    public double along(double xMetres, double yMetres) {
+        return xMetres;
+    }
+
+    @Override
+    public double across(double xMetres, double yMetres) {
+        double dn = fromNear(xMetres, yMetres);
+        if (far.isEmpty()) {
+            return dn;
+        }
+        return width * dn / Math.max(dn + fromFar(xMetres, yMetres), NARROWEST_METRES);
+    }
+
+    @Override
+    public double fromNear(double xMetres, double yMetres) {
+        return near.beyond(xMetres, yMetres);
+    }
+
+    @Override
+    public double fromFar(double xMetres, double yMetres) {
+        return far.isPresent() ? -far.get().beyond(xMetres, yMetres) : Double.POSITIVE_INFINITY;
+    }
+
+    @Override
+    public boolean hasFarBank() {
+        return far.isPresent();
+    }
+
+    /** The near bank's line. */
+    public BankLine near() {
+        return near;
+    }
+
+    /** The far bank's line, if there is one. */
+    public Optional<BankLine> far() {
+        return far;
+    }
+
+    /** Dry ground in the water. */
+    public List<Polygon> islands() {
+        return islands;
+    }
+
+    /** The longest pole, metres. */
+    public double reachMetres() {
+        return reach;
+    }
+
+    /** Median width for |x| below 6 m, metres; infinite without a far bank. */
+    public double widthMetres() {
+        return width;
+    }
+
+    /** The water within reach and limits, without islands; hazards lie in it. */
+    public Geometry water() {
+        return water;
+    }
+
+    /** The water in which a rig may be fished: {@link #water()} without what the hazards keep. */
+    public Geometry fishable() {
+        return fishable;
+    }
+
+    /** Whether a place is in the water within reach and limits. */
+    public boolean isWater(double xMetres, double yMetres) {
+        return waterLocator.locate(new Coordinate(xMetres, yMetres)) != Location.EXTERIOR;
+    }
+
+    /** Whether a place is on dry ground, whatever the reach. */
+    public boolean isLand(double xMetres, double yMetres) {
+        if (fromNear(xMetres, yMetres) < 0 || fromFar(xMetres, yMetres) < 0) {
+            return true;
+        }
+        Geometry point = Shapes.FACTORY.createPoint(new Coordinate(xMetres, yMetres));
+        return islands.stream().anyMatch(island -> island.contains(point));
+    }
+}

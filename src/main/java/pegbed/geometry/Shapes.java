@@ -1,0 +1,35 @@
+package pegbed.geometry;
+
+import java.util.List;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.Polygon;
+import pegbed.model.Place;
+
+/** Small conversions between places and shapes. */
+public final class Shapes {
+    /** One factory with floating precision for the whole program. */
+    public static final GeometryFactory FACTORY = new GeometryFactory();
+
+    private Shapes() {}
+
+    public static Coordinate coordinate(Place place) {
+        return new Coordinate(place.xMetres(), place.yMetres());
+    }
+
+    /** A polygon through places, closed by itself; three at least. */
+    public static Polygon polygon(List<Coordinate> ring) {
+        Coordinate[] closed = new Coordinate[ring.size() + 1];
+        for (int i = 0; i < ring.size(); i++) {
+            closed[i] = ring.get(i);
+        }
+        closed[ring.size()] = new Coordinate(ring.get(0));
+        return FACTORY.createPolygon(closed);
+    }
+
+    /** A disc drawn as a polygon of 128 sides. */
+    public static Geometry disc(double xMetres, double yMetres, double radiusMetres) {
+        return FACTORY.createPoint(new Coordinate(xMetres, yMetres)).buffer(radiusMetres, 32);
+    }
+}

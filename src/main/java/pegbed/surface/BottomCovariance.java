@@ -1,0 +1,46 @@
+package pegbed.surface;
+
+/**
+ * How depths at two places vary together: a cross-profile that holds along the water, what is local, the level, and how
+ * deep this water's track is.
+ *
+ * <p>k = σp²·M52(|Δu|/Lu)·M52(|Δv|/ℓv) + σr²·M32(√(Δx²+Δy²)/ℓr) + σl² + σt²·t·t'.
+ */
+final class BottomCovariance implements Covariance {
+    /** Standard deviation of the whole bottom's level about the tub, metres on a peg. */
+    private static final double LEVEL_SD = 0.10;
+
+    /** Standard deviation of the track's depth about the tub's, metres on a peg. */
+    private static final double TRACK_SD = 0.45;
+
+    final double profile2;
+    final double across;
+    final double along;
+    final double local2;
+    final double local;
+    final double level2;
+    final double track2;
+
+    BottomCovariance(Hyperparameters hyper, Scale scale) {
+        profile2 = hyper.profileSdMetres() * hyper.profileSdMetres();
+        across = hyper.acrossMetres();
+        along = hyper.alongMetres();
+        local2 = hyper.localSdMetres() * hyper.localSdMetres();
+        local = hyper.localMetres();
+        level2 = LEVEL_SD * LEVEL_SD * scale.vertical() * scale.vertical();
+        track2 = TRACK_SD * TRACK_SD * scale.vertical() * scale.vertical();
+    }
+
+    @Override
+    public double between(Places a, int i, Places b, int j) {
+        double dx = a.x[i] - b.x[j];
+        double dy = a.y[i] - b.y[j];
+        double ru = Math.abs(a.u[i] - b.u[j]) / along;
+        double rv = Math.abs(a.v[i] - b.v[j]) / across;
+        double r = Math.sqrt(dx * dx + dy * dy) / local;
+        return profile2 * Matern.fiveHalvesProduct(ru, rv)
+                + local2 * Matern.threeHalves(r)
+                + level2
+                + track2 * a.t[i] * b.t[j];
+    }
+}

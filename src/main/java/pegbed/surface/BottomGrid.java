@@ -1,0 +1,121 @@
+package pegbed.surface;
+
+import java.util.Arrays;
+import org.locationtech.jts.geom.Envelope;
+import pegbed.geometry.PegWater;
+import pegbed.model.Monitor;
+
+/**
+ * The bottom of a peg on a grid of 25 cm: depth, doubt, and the disc quantities at every node.
+ *
+ * <p>Depth and doubt have a value at every node in the water and some cells beyond (so that what is drawn can be clipped
+ * to the outline); disc quantities where the whole disc has them. Immutable and thread-safe.
+ */
+public final class BottomGrid {
+    /** How many cells beyond the water values are computed. */
+    private static final int BEYOND = 4;
+
+    private final GridFrame frame;
+    private final boolean[] water;
+    private final double[] depth;
+    private final double[] sd;
+    /** D, gx, gy, then C_DD, C_DX, C_DY, C_XX, C_XY, C_YY, by node. */
+    private final double[][] disc;
+
+    private BottomGrid(GridFrame frame, boolean[] water, double[] depth, double[] sd, double[][] disc) {
+        this.frame = frame;
+        this.water = water;
+        this.depth = depth;
+        this.sd = sd;
+        this.disc = disc;
+    }
+
+    static BottomGrid of(FittedBottom bottom, Monitor monitor) {
+        PegWater peg = bottom.survey()
+                .water()
+                .orElseThrow(() -> new IllegalStateException("A grid needs banks to know where the water is."));
+        Envelope box = peg.water().getEnvelopeInternal();
+        double margin = BEYOND * Disc.CELL_METRES;
+        GridFrame frame = GridFrame.covering(
+                box.getMinX() - margin,
+                box.getMinY() - margin,
+                box.getMaxX() + margin,
+                box.getMaxY() + margin,
+                Disc.CELL_METRES);
+        return new GridComputation(bottom, frame, waterNodes(peg, frame)).run(monitor);
+    }
+
+    private static boolean[] waterNodes(PegWater peg, GridFrame frame) {
+        boolean[] water = new boolean[frame.size()];
+        for (int row = 0; row < frame.rows(); row++) {
+            for (int column = 0; column < frame.columns(); column++) {
+                water[frame.index(column, row)] = peg.isWater(frame.x(column), frame.y(row));
+            }
+        }
+        return water;
+    }
+
+    static BottomGrid made(GridFrame frame, boolean[] water, double[] depth, double[] sd, double[][] disc) {
+        return new BottomGrid(frame, water, depth, sd, disc);
+    }
+
+    /** The mask grown by a number of cells in all eight directions. */
+    static boolean[] grown(GridFrame frame, boolean[] mask, int cells) {
+        boolean[] wide = new boolean[mask.length];
+        for (int row = 0; row < frame.rows(); row++) {
+            for (int column = 0; column < frame.columns(); column++) {
+                if (mask[frame.index(column, row)]) {
+                    int left = Math.max(0, column - cells);
+                    int right = Math.min(frame.columns() - 1, column + cells);
+                    for (int r = Math.max(0, row - cells); r <= Math.min(frame.rows() - 1, row + cells); r++) {
+                        Arrays.fill(wide, frame.index(left, r), frame.index(right, r) + 1, true);
+                    }
+                }
+            }
+        }
+        return wide;
+    }
+
+    public GridFrame frame() {
+        return frame;
+    }
+
+    /** Whether a node lies in the water within reach and limits. */
+    public boolean isWater(int index) {
+        return water[index];
+    }
+
+    /** Expected depth, metres. */
+    public Field depth() {
+        return new Field(frame, depth);
+    }
+
+    /** Standard deviation of the depth that a rig laid there would find, metres. */
+    public Field sd() {
+        return new Field(frame, sd);
+    }
+
+    /** Mean depth over the disc, metres. */
+    public Field discDepth() {
+        return new Field(frame, disc[0]);
+    }
+
+    /** Whether the disc about a node was computed. */
+    public boolean hasDisc(int index) {
+        return !Double.isNaN(disc[0][index]);
+    }
+
+    /** The disc about a node; every component NaN where it was not computed. */
+    public Disc disc(int index) {
+        return new Disc(
+                disc[0][index],
+                disc[1][index],
+                disc[2][index],
+                disc[3][index],
+                disc[4][index],
+                disc[5][index],
+                disc[6][index],
+                disc[7][index],
+                disc[8][index]);
+    }
+}

@@ -1,0 +1,74 @@
+package pegbed.surface;
+
+import pegbed.model.Monitor;
+
+/**
+ * From a survey to the fitted bottom: a Gaussian process in bank coordinates with a tub for its mean, noisy inputs, and
+ * hyperparameters at their maximum a posteriori. The method is derived in {@code docs/method.md}.
+ */
+public final class BottomModel {
+    /** Below this many soundings the hyperparameters keep their medians. */
+    public static final int LEARNS_FROM = 15;
+
+    private static final int ROUNDS = 2;
+    private static final int ITERATIONS = 25;
+    private static final double TOLERANCE = 1e-6;
+
+    private BottomModel() {}
+
+    /** Fits the bottom. With no soundings at all the answer is the prior alone. */
+    public static FittedBottom fit(Survey survey, Monitor monitor) {
+        Scale scale = scale(survey);
+        Tub tub = new Tub(survey.coordinates(), scale);
+        Observations observations = new Observations(survey, tub);
+        boolean open = survey.water().isEmpty();
+        Priors priors = open ? Priors.open(scale) : Priors.banked(scale);
+        double[] logs = priors.logMedians().clone();
+        double[] placing = observations.firstPlacing();
+        boolean learns = observations.real >= LEARNS_FROM;
+        for (int round = 0; round < ROUNDS; round++) {
+            monitor.check();
+            if (learns) {
+                logs = learned(observations, priors, scale, placing, open, logs);
+            }
+            FittedBottom fitted = factored(survey, tub, observations, logs, placing, open, learns);
+            placing = InputNoise.of(fitted, observations);
+            monitor.progress((round + 1.0) / (ROUNDS + 1));
+        }
+        return factored(survey, tub, observations, logs, placing, open, learns);
+    }
+
+    private static Scale scale(Survey survey) {
+        Scale shown = Scale.of(survey.soundings());
+        return survey.water().isPresent() ? new Scale(shown.vertical(), 1) : shown;
+    }
+
+    private static double[] learned(
+            Observations observations, Priors priors, Scale scale, double[] placing, boolean open, double[] start) {
+        double[] least = new double[start.length];
+        double[] most = new double[start.length];
+        double[] inverseHessian = new double[start.length];
+        for (int i = 0; i < start.length; i++) {
+            least[i] = priors.least(i);
+            most[i] = priors.most(i);
+            inverseHessian[i] = priors.logSds()[i] * priors.logSds()[i] / 2;
+        }
+        MapObjective objective = new MapObjective(observations, priors, scale, placing, open);
+        return Bfgs.minimise(objective, start, least, most, inverseHessian, ITERATIONS, TOLERANCE);
+    }
+
+    private static FittedBottom factored(
+            Survey survey,
+            Tub tub,
+            Observations observations,
+            double[] logs,
+            double[] placing,
+            boolean open,
+            boolean learned) {
+        Hyperparameters hyper = Hyperparameters.ofLogs(logs);
+        BottomCovariance covariance = new BottomCovariance(hyper, tub.scale());
+        double[] k = observations.covariance(covariance, hyper.noise(), placing);
+        Conditioned conditioned = new Conditioned(k, observations.residual, open);
+        return new FittedBottom(survey, tub, observations, hyper, covariance, conditioned, placing, learned);
+    }
+}

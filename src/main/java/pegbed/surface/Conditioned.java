@@ -1,0 +1,195 @@
+package pegbed.surface;
+
+import org.ejml.data.DMatrixRMaj;
+import org.ejml.dense.row.decomposition.TriangularSolver_DDRM;
+import org.ejml.dense.row.factory.DecompositionFactory_DDRM;
+import org.ejml.interfaces.decomposition.CholeskyDecomposition_F64;
+
+/**
+ * A Gaussian field conditioned on observations: the linear part of the model, and the only solver.
+ *
+ * <p>Rasmussen & Williams (2006), Algorithm 2.1: K = LLᵀ, α = K⁻¹y, mean k*ᵀα, variance k** − |L⁻¹k*|². With an
+ * unknown constant mean (ordinary kriging: Isaaks & Srivastava 1989, ch. 12) the constant is estimated by generalised
+ * least squares, β = 1ᵀK⁻¹y / 1ᵀK⁻¹1, and the variance grows by (1 − 1ᵀK⁻¹k*)² / 1ᵀK⁻¹1.
+ *
+ * <p>Immutable and thread-safe.
+ */
+final class Conditioned {
+    private final int n;
+    /** L, row by row, n × n. */
+    private final double[] factor;
+    /** α = K⁻¹(y − β1), n. */
+    private final double[] alpha;
+    /** L⁻¹1 where the constant is unknown, else null. */
+    private final double[] whitenedOnes;
+
+    private final double onesNorm2;
+    private final double constant;
+    private final double[] values;
+    private final double logDeterminant;
+
+    /**
+     * Conditions a field.
+     *
+     * @param k covariance of the observations, noise included, row by row, n × n; not changed
+     * @param values observations less the known mean, n
+     * @param unknownConstant whether an unknown constant is part of the mean
+     * @throws NotPositiveDefinite if K can't be factored even with the last step of jitter
+     */
+    Conditioned(double[] k, double[] values, boolean unknownConstant) {
+        n = values.length;
+        this.values = values.clone();
+        factor = n == 0 ? new double[0] : factored(k, n);
+        double log = 0;
+        for (int i = 0; i < n; i++) {
+            log += 2 * Math.log(factor[i * n + i]);
+        }
+        logDeterminant = log;
+        if (unknownConstant && n > 0) {
+            whitenedOnes = new double[n];
+            java.util.Arrays.fill(whitenedOnes, 1);
+            TriangularSolver_DDRM.solveL(factor, whitenedOnes, n);
+            double[] whitened = this.values.clone();
+            TriangularSolver_DDRM.solveL(factor, whitened, n);
+            onesNorm2 = dot(whitenedOnes, whitenedOnes);
+            constant = dot(whitenedOnes, whitened) / onesNorm2;
+        } else {
+            whitenedOnes = null;
+            onesNorm2 = 0;
+            constant = 0;
+        }
+        alpha = this.values.clone();
+        for (int i = 0; i < n; i++) {
+            alpha[i] -= constant;
+        }
+        if (n > 0) {
+            TriangularSolver_DDRM.solveL(factor, alpha, n);
+            TriangularSolver_DDRM.solveTranL(factor, alpha, n);
+        }
+    }
+
+    /** Steps of jitter, as a share of the mean variance, tried in turn when K is not positive definite. */
+    private static final double[] JITTER = {0, 1e-9, 1e-7, 1e-5, 1e-3};
+
+    private static double[] factored(double[] k, int n) {
+        double trace = 0;
+        for (int i = 0; i < n; i++) {
+            trace += k[i * n + i];
+        }
+        for (double jitter : JITTER) {
+            DMatrixRMaj matrix = new DMatrixRMaj(n, n, true, k.clone());
+            for (int i = 0; i < n; i++) {
+                matrix.data[i * n + i] += jitter * trace / n;
+            }
+            CholeskyDecomposition_F64<DMatrixRMaj> cholesky = DecompositionFactory_DDRM.chol(n, true);
+            if (cholesky.decompose(matrix)) {
+                return cholesky.getT(null).data;
+            }
+        }
+        throw new NotPositiveDefinite();
+    }
+
+    /** The covariance of the observations is not a covariance; a value that is not finite is the usual cause. */
+    static final class NotPositiveDefinite extends RuntimeException {
+        private static final long serialVersionUID = 1L;
+
+        NotPositiveDefinite() {
+            super("The covariance of the observations is not positive definite.");
+        }
+    }
+
+    int size() {
+        return n;
+    }
+
+    /** The estimated constant, 0 where it is not unknown. */
+    double constant() {
+        return constant;
+    }
+
+    /** α: what each observation pulls. Shared, not to be changed. */
+    double[] alpha() {
+        return alpha;
+    }
+
+    /** L⁻¹k, in place. */
+    void whiten(double[] k) {
+        if (n > 0) {
+            TriangularSolver_DDRM.solveL(factor, k, n);
+        }
+    }
+
+    /** Mean above the known mean, from the covariances k* with the observations. */
+    double mean(double[] k) {
+        return constant + dot(k, alpha);
+    }
+
+    /**
+     * Covariance between two linear functionals of the field.
+     *
+     * @param prior their covariance before the observations
+     * @param whitenedA L⁻¹k of the one
+     * @param whitenedB L⁻¹k of the other
+     * @param onesA what the one makes of the constant 1 (1 for a value or mean, 0 for a gradient)
+     * @param onesB what the other makes of it
+     */
+    double covariance(double prior, double[] whitenedA, double[] whitenedB, double onesA, double onesB) {
+        double result = prior - dot(whitenedA, whitenedB);
+        if (whitenedOnes != null) {
+            result += (onesA - dot(whitenedOnes, whitenedA)) * (onesB - dot(whitenedOnes, whitenedB)) / onesNorm2;
+        }
+        return result;
+    }
+
+    /** Weights on the observations of the prediction at covariances k*: K⁻¹k*, with the constant's share. */
+    double[] weights(double[] k) {
+        double[] weights = k.clone();
+        whiten(weights);
+        double share = whitenedOnes == null ? 0 : (1 - dot(whitenedOnes, weights)) / onesNorm2;
+        for (int i = 0; i < n && whitenedOnes != null; i++) {
+            weights[i] += share * whitenedOnes[i];
+        }
+        TriangularSolver_DDRM.solveTranL(factor, weights, n);
+        return weights;
+    }
+
+    /** K⁻¹, row by row; with an unknown constant, the matrix K⁻¹ − K⁻¹11ᵀK⁻¹ / 1ᵀK⁻¹1 of generalised least squares. */
+    double[] inverse() {
+        double[] inverse = new double[n * n];
+        double[] column = new double[n];
+        for (int j = 0; j < n; j++) {
+            java.util.Arrays.fill(column, 0);
+            column[j] = 1;
+            TriangularSolver_DDRM.solveL(factor, column, n);
+            if (whitenedOnes != null) {
+                double share = dot(whitenedOnes, column) / onesNorm2;
+                for (int i = 0; i < n; i++) {
+                    column[i] -= share * whitenedOnes[i];
+                }
+            }
+            TriangularSolver_DDRM.solveTranL(factor, column, n);
+            for (int i = 0; i < n; i++) {
+                inverse[i * n + j] = column[i];
+            }
+        }
+        return inverse;
+    }
+
+    /** log p(y), the marginal likelihood; restricted (REML) with an unknown constant, but for its constant term. */
+    double logMarginalLikelihood() {
+        double fit = 0;
+        for (int i = 0; i < n; i++) {
+            fit += (values[i] - constant) * alpha[i];
+        }
+        double restricted = whitenedOnes == null ? 0 : Math.log(onesNorm2);
+        return -(fit + logDeterminant + restricted + n * Math.log(2 * Math.PI)) / 2;
+    }
+
+    static double dot(double[] a, double[] b) {
+        double sum = 0;
+        for (int i = 0; i < a.length; i++) {
+            sum += a[i] * b[i];
+        }
+        return sum;
+    }
+}

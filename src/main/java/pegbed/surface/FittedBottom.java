@@ -1,0 +1,227 @@
+package pegbed.surface;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import pegbed.model.Monitor;
+
+/**
+ * The bottom that the model has fitted, at the water's level of the visit that is shown.
+ *
+ * <p>Immutable; any number of threads may ask it.
+ */
+public final class FittedBottom {
+    /** Half step of the central differences for gradients, metres. */
+    private static final double STEP = 0.12;
+
+    /** Standard deviation with which an angler lays a rig where it is wanted, metres (common practice). */
+    private static final double LAYING_SD = 0.14;
+
+    private final Survey survey;
+    private final Tub tub;
+    private final Observations observations;
+    private final Hyperparameters hyper;
+    private final BottomCovariance covariance;
+    private final Conditioned conditioned;
+    private final double[] placing;
+    private final boolean learned;
+
+    FittedBottom(
+            Survey survey,
+            Tub tub,
+            Observations observations,
+            Hyperparameters hyper,
+            BottomCovariance covariance,
+            Conditioned conditioned,
+            double[] placing,
+            boolean learned) {
+        this.survey = survey;
+        this.tub = tub;
+        this.observations = observations;
+        this.hyper = hyper;
+        this.covariance = covariance;
+        this.conditioned = conditioned;
+        this.placing = placing;
+        this.learned = learned;
+    }
+
+    /** What it was fitted to. */
+    public Survey survey() {
+        return survey;
+    }
+
+    /** Number of real soundings behind it. */
+    public int soundings() {
+        return observations.real;
+    }
+
+    /** Whether the hyperparameters were learned from the soundings; else they are the priors' medians. */
+    public boolean learned() {
+        return learned;
+    }
+
+    public Hyperparameters hyperparameters() {
+        return hyper;
+    }
+
+    /** The scale of the water beside a peg's that the priors were multiplied by. */
+    public Scale scale() {
+        return tub.scale();
+    }
+
+    BottomCovariance covariance() {
+        return covariance;
+    }
+
+    Conditioned conditioned() {
+        return conditioned;
+    }
+
+    Observations observations() {
+        return observations;
+    }
+
+    Tub tub() {
+        return tub;
+    }
+
+    /** Places in all coordinates of this model. */
+    Places places(double[] x, double[] y) {
+        return Places.of(x, y, survey.coordinates(), tub);
+    }
+
+    /** Covariances of one place with all observations, into a row of the observations' length. */
+    void covariances(Places places, int i, double[] row) {
+        Places at = observations.places;
+        for (int j = 0; j < row.length; j++) {
+            row[j] = covariance.between(places, i, at, j);
+        }
+    }
+
+    /** The bottom at a place. */
+    public Prediction at(double xMetres, double yMetres) {
+        Places place = places(new double[] {xMetres}, new double[] {yMetres});
+        double[] k = new double[observations.count];
+        covariances(place, 0, k);
+        double depth = tub.depth(place.t[0]) + conditioned.mean(k);
+        conditioned.whiten(k);
+        double variance = conditioned.covariance(covariance.between(place, 0, place, 0), k, k, 1, 1);
+        Gradient g = gradient(xMetres, yMetres);
+        return new Prediction(depth, Math.sqrt(Math.max(variance, 0) + layingVariance(g.dx(), g.dy())), g.dx(), g.dy());
+    }
+
+    /** What the angler's own laying of the rig adds to the variance on a slope, square metres. */
+    static double layingVariance(double slopeX, double slopeY) {
+        return LAYING_SD * LAYING_SD * (slopeX * slopeX + slopeY * slopeY);
+    }
+
+    /** Gradient by central differences. */
+    Gradient gradient(double x, double y) {
+        Places p = places(new double[] {x + STEP, x - STEP, x, x}, new double[] {y, y, y + STEP, y - STEP});
+        double[][] k = new double[4][observations.count];
+        double[] mean = new double[4];
+        for (int i = 0; i < 4; i++) {
+            covariances(p, i, k[i]);
+            mean[i] = tub.depth(p.t[i]) + conditioned.mean(k[i]);
+        }
+        return new Gradient(
+                (mean[0] - mean[1]) / (2 * STEP),
+                (mean[2] - mean[3]) / (2 * STEP),
+                differenceVariance(p, k, 0, 1),
+                differenceVariance(p, k, 2, 3));
+    }
+
+    private double differenceVariance(Places p, double[][] k, int a, int b) {
+        double[] difference = new double[observations.count];
+        for (int j = 0; j < difference.length; j++) {
+            difference[j] = (k[a][j] - k[b][j]) / (2 * STEP);
+        }
+        conditioned.whiten(difference);
+        double prior =
+                (covariance.between(p, a, p, a) + covariance.between(p, b, p, b) - 2 * covariance.between(p, a, p, b))
+                        / (4 * STEP * STEP);
+        return Math.max(0, conditioned.covariance(prior, difference, difference, 0, 0));
+    }
+
+    /** The disc about a place. */
+    public Disc disc(double xMetres, double yMetres) {
+        double[] x = new double[Disc.NODES];
+        double[] y = new double[Disc.NODES];
+        for (int i = 0; i < Disc.NODES; i++) {
+            x[i] = xMetres + Disc.DX[i] * Disc.CELL_METRES;
+            y[i] = yMetres + Disc.DY[i] * Disc.CELL_METRES;
+        }
+        Places p = places(x, y);
+        double[][] functional = new double[3][observations.count];
+        double[] value = new double[3];
+        double[] row = new double[observations.count];
+        for (int i = 0; i < Disc.NODES; i++) {
+            covariances(p, i, row);
+            double mean = tub.depth(p.t[i]) + conditioned.mean(row);
+            for (int f = 0; f < 3; f++) {
+                double w = Disc.weight(f, i);
+                value[f] += w * mean;
+                for (int j = 0; j < row.length; j++) {
+                    functional[f][j] += w * row[j];
+                }
+            }
+        }
+        for (double[] f : functional) {
+            conditioned.whiten(f);
+        }
+        double[][] c = new double[3][3];
+        for (int f = 0; f < 3; f++) {
+            for (int h = 0; h <= f; h++) {
+                c[f][h] = conditioned.covariance(
+                        prior(p, f, h), functional[f], functional[h], f == 0 ? 1 : 0, h == 0 ? 1 : 0);
+            }
+        }
+        return new Disc(value[0], value[1], value[2], c[0][0], c[1][0], c[2][0], c[1][1], c[2][1], c[2][2]);
+    }
+
+    private double prior(Places p, int f, int h) {
+        double sum = 0;
+        for (int i = 0; i < Disc.NODES; i++) {
+            double w = Disc.weight(f, i);
+            for (int j = 0; j < Disc.NODES && w != 0; j++) {
+                sum += w * Disc.weight(h, j) * covariance.between(p, i, p, j);
+            }
+        }
+        return sum;
+    }
+
+    /** Every real sounding beside what the model makes of it, in the survey's order. */
+    public List<ReadingCheck> readings() {
+        double[] inverse = conditioned.inverse();
+        List<ReadingCheck> checks = new ArrayList<>();
+        int n = observations.count;
+        for (int i = 0; i < observations.real; i++) {
+            double pull = conditioned.alpha()[i];
+            double precision = inverse[i * n + i];
+            double read = observations.mean[i] + observations.residual[i];
+            checks.add(new ReadingCheck(
+                    observations.sounding[i],
+                    pull * observations.noise(i, hyper.noise(), placing),
+                    read - pull / precision,
+                    Math.sqrt(1 / precision),
+                    read));
+        }
+        checks.sort(Comparator.comparingInt(ReadingCheck::sounding));
+        return checks;
+    }
+
+    /** Variance of a further plumbed depth about the bottom at a place, for planning: depth noise and its placing. */
+    public double readingVariance(Sounding planned) {
+        Gradient g = gradient(planned.xMetres(), planned.yMetres());
+        double depth = hyper.noise() * planned.sdDepthMetres() * tub.scale().vertical();
+        return depth * depth
+                + g.dx() * g.dx() * planned.varX()
+                + g.dy() * g.dy() * planned.varY()
+                + 2 * g.dx() * g.dy() * planned.covXY();
+    }
+
+    /** The bottom on a regular grid of {@link Disc#CELL_METRES}. */
+    public BottomGrid grid(Monitor monitor) {
+        return BottomGrid.of(this, monitor);
+    }
+}

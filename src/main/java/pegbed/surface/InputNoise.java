@@ -1,0 +1,25 @@
+package pegbed.surface;
+
+/**
+ * What an unsure place adds to the variance of a depth: ξ = ĝᵀSĝ + S_xx·Var g_x + S_yy·Var g_y, with ĝ the gradient of
+ * the posterior mean and S the covariance of the place (McHutchon & Rasmussen 2011, Gaussian process training with input
+ * noise), capped at 0.35² m² times the square of the vertical scale.
+ */
+final class InputNoise {
+    private static final double CAP_METRES = 0.35;
+
+    private InputNoise() {}
+
+    static double[] of(FittedBottom bottom, Observations observations) {
+        double cap = CAP_METRES * bottom.scale().vertical();
+        double[] placing = new double[observations.count];
+        for (int i = 0; i < placing.length; i++) {
+            Gradient g = bottom.gradient(observations.places.x[i], observations.places.y[i]);
+            double sxx = observations.varX[i];
+            double syy = observations.varY[i];
+            double along = g.dx() * g.dx() * sxx + g.dy() * g.dy() * syy + 2 * g.dx() * g.dy() * observations.covXY[i];
+            placing[i] = Math.min(cap * cap, along + sxx * g.varDx() + syy * g.varDy());
+        }
+        return placing;
+    }
+}

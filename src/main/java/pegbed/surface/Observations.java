@@ -1,0 +1,116 @@
+package pegbed.surface;
+
+import java.util.Arrays;
+import java.util.List;
+import pegbed.surface.BankSoundings.Edge;
+
+/**
+ * Everything that the field is conditioned on: the soundings in canonical order, then the banks' own soundings, as
+ * parallel arrays. Not changed after it is made.
+ */
+final class Observations {
+    /** Added to every variance so that equal places can be told apart, square metres. */
+    private static final double JITTER = 1e-6;
+
+    final int count;
+    /** How many of them, from the start, are real soundings. */
+    final int real;
+    /** Index of the sounding in the survey, for the real ones. */
+    final int[] sounding;
+
+    final Places places;
+    /** Known mean at each, the level of its visit included, metres. */
+    final double[] mean;
+    /** Depth less the known mean, metres. */
+    final double[] residual;
+    /** Depth variance that η² multiplies, square metres. */
+    final double[] scaledVariance;
+    /** Depth variance that it does not. */
+    final double[] fixedVariance;
+
+    final double[] varX;
+    final double[] varY;
+    final double[] covXY;
+
+    private final int[] visit;
+    private final Levels levels;
+
+    Observations(Survey survey, Tub tub) {
+        List<Sounding> soundings = survey.soundings();
+        List<Edge> edges =
+                survey.water().map(water -> BankSoundings.of(water, soundings)).orElse(List.of());
+        sounding = survey.canonicalOrder();
+        real = sounding.length;
+        count = real + edges.size();
+        levels = survey.levels();
+        double[] x = new double[count];
+        double[] y = new double[count];
+        double[] depth = new double[count];
+        scaledVariance = new double[count];
+        fixedVariance = new double[count];
+        varX = new double[count];
+        varY = new double[count];
+        covXY = new double[count];
+        visit = new int[count];
+        for (int i = 0; i < real; i++) {
+            Sounding s = soundings.get(sounding[i]);
+            x[i] = s.xMetres();
+            y[i] = s.yMetres();
+            depth[i] = s.depthMetres();
+            double sd = s.sdDepthMetres() * tub.scale().vertical();
+            scaledVariance[i] = sd * sd;
+            varX[i] = s.varX();
+            varY[i] = s.varY();
+            covXY[i] = s.covXY();
+            visit[i] = s.visit();
+        }
+        for (int i = real; i < count; i++) {
+            Edge e = edges.get(i - real);
+            x[i] = e.x();
+            y[i] = e.y();
+            depth[i] = e.depth();
+            fixedVariance[i] = e.variance();
+            varX[i] = e.varX();
+            varY[i] = e.varY();
+            visit[i] = -1;
+        }
+        places = Places.of(x, y, survey.coordinates(), tub);
+        mean = new double[count];
+        residual = new double[count];
+        for (int i = 0; i < count; i++) {
+            mean[i] = tub.depth(places.t[i]) + (visit[i] < 0 ? 0 : levels.mean(visit[i]));
+            residual[i] = depth[i] - mean[i];
+        }
+    }
+
+    /** Covariance that two observations share because of the levels of their visits. */
+    double levelCovariance(int i, int j) {
+        return visit[i] < 0 || visit[j] < 0 ? 0 : levels.covariance(visit[i], visit[j]);
+    }
+
+    /** Variance of observation i about the bottom at the place that was meant. */
+    double noise(int i, double eta, double[] placing) {
+        return eta * eta * scaledVariance[i] + fixedVariance[i] + placing[i] + JITTER;
+    }
+
+    /** Covariance of all observations, noise included, row by row. */
+    double[] covariance(Covariance k, double eta, double[] placing) {
+        double[] matrix = new double[count * count];
+        for (int i = 0; i < count; i++) {
+            for (int j = 0; j < i; j++) {
+                double value = k.between(places, i, places, j) + levelCovariance(i, j);
+                matrix[i * count + j] = value;
+                matrix[j * count + i] = value;
+            }
+            matrix[i * count + i] = k.between(places, i, places, i) + levelCovariance(i, i) + noise(i, eta, placing);
+        }
+        return matrix;
+    }
+
+    /** What the position noise adds before the slopes are known: a sixteenth of half the trace of S. */
+    double[] firstPlacing() {
+        double[] placing = new double[count];
+        Arrays.setAll(placing, i -> 0.0625 * (varX[i] + varY[i]) / 2);
+        return placing;
+    }
+}

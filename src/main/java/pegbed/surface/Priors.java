@@ -1,0 +1,70 @@
+package pegbed.surface;
+
+/**
+ * Log-normal priors of the hyperparameters, in the order of {@link Hyperparameters}.
+ *
+ * @param logMedians logarithms of the medians
+ * @param logSds standard deviations of the logarithms
+ */
+record Priors(double[] logMedians, double[] logSds) {
+    /** How many standard deviations from the median a value may go. */
+    static final double CLAMP = 3;
+
+    /** Between banks or at one bank, from simulated pegs. */
+    static Priors banked(Scale scale) {
+        return of(
+                new double[] {
+                    0.25 * scale.vertical(),
+                    1.15 * scale.horizontal(),
+                    13 * scale.horizontal(),
+                    0.07 * scale.vertical(),
+                    1.2 * scale.horizontal(),
+                    1
+                },
+                new double[] {0.25, 0.20, 0.35, 0.20, 0.20, 0.25});
+    }
+
+    /** Open water without banks: no direction is preferred, and the data must say more. */
+    static Priors open(Scale scale) {
+        return of(
+                new double[] {
+                    0.8 * scale.vertical(),
+                    6 * scale.horizontal(),
+                    6 * scale.horizontal(),
+                    0.10 * scale.vertical(),
+                    2 * scale.horizontal(),
+                    1
+                },
+                new double[] {0.7, 0.5, 0.5, 0.5, 0.5, 0.5});
+    }
+
+    private static Priors of(double[] medians, double[] sds) {
+        double[] logs = new double[medians.length];
+        for (int i = 0; i < logs.length; i++) {
+            logs[i] = Math.log(medians[i]);
+        }
+        return new Priors(logs, sds);
+    }
+
+    double least(int i) {
+        return logMedians[i] - CLAMP * logSds[i];
+    }
+
+    double most(int i) {
+        return logMedians[i] + CLAMP * logSds[i];
+    }
+
+    /** Negative logarithm of the density, but for a constant. */
+    double penalty(double[] logs) {
+        double sum = 0;
+        for (int i = 0; i < logs.length; i++) {
+            double z = (logs[i] - logMedians[i]) / logSds[i];
+            sum += z * z / 2;
+        }
+        return sum;
+    }
+
+    double penaltyGradient(double[] logs, int i) {
+        return (logs[i] - logMedians[i]) / (logSds[i] * logSds[i]);
+    }
+}

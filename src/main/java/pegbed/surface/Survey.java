@@ -1,0 +1,88 @@
+package pegbed.surface;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import pegbed.geometry.BankCoordinates;
+import pegbed.geometry.PegWater;
+import pegbed.model.BankPoint;
+import pegbed.model.Banks;
+import pegbed.model.InputException;
+import pegbed.model.Peg;
+import pegbed.model.Precision;
+
+/**
+ * All that the model is given: soundings, the water they lie in, and the levels of their visits.
+ *
+ * @param soundings all of them, in the order in which they were taken
+ * @param water the peg's water; empty for open water without banks
+ * @param levels the visits' levels
+ */
+public record Survey(List<Sounding> soundings, Optional<PegWater> water, Levels levels) {
+    public Survey {
+        soundings = List.copyOf(soundings);
+    }
+
+    /**
+     * The survey of a peg, at the level of its latest visit.
+     *
+     * @throws InputException if the banks can't be used
+     */
+    public static Survey of(Peg peg) throws InputException {
+        return of(peg, PegWater.of(peg));
+    }
+
+    /** The survey of a peg whose water is known, at the level of its latest visit. */
+    public static Survey of(Peg peg, PegWater water) {
+        List<Sounding> soundings = new ArrayList<>();
+        for (int visit = 0; visit < peg.visits().size(); visit++) {
+            for (var reading : peg.visits().get(visit).readings()) {
+                soundings.add(Sounding.of(reading, visit));
+            }
+        }
+        int shown = peg.visits().size() - 1;
+        for (BankPoint point : edges(peg.banks())) {
+            point.depthMetres()
+                    .ifPresent(depth -> soundings.add(new Sounding(
+                            point.place().xMetres(),
+                            point.place().yMetres(),
+                            depth,
+                            Sounding.SOFT_SD_METRES,
+                            Precision.PLAIN,
+                            shown)));
+        }
+        return new Survey(soundings, Optional.of(water), Levels.of(peg.visits(), shown));
+    }
+
+    /** Open water without banks, all at one level. */
+    public static Survey open(List<Sounding> soundings) {
+        return new Survey(soundings, Optional.empty(), Levels.same(1));
+    }
+
+    private static List<BankPoint> edges(Banks banks) {
+        List<BankPoint> all = new ArrayList<>(banks.near());
+        all.addAll(banks.far());
+        banks.islands().forEach(all::addAll);
+        return all;
+    }
+
+    /** Coordinates that follow the banks, where there are any. */
+    BankCoordinates coordinates() {
+        return water.map(w -> (BankCoordinates) w).orElse(BankCoordinates.OPEN);
+    }
+
+    /** Indices of the soundings in an order that does not depend on the order in which they were taken. */
+    int[] canonicalOrder() {
+        return java.util.stream.IntStream.range(0, soundings.size())
+                .boxed()
+                .sorted(Comparator.<Integer>comparingDouble(
+                                i -> soundings.get(i).yMetres())
+                        .thenComparingDouble(i -> Math.abs(soundings.get(i).xMetres()))
+                        .thenComparingDouble(i -> soundings.get(i).xMetres())
+                        .thenComparingDouble(i -> soundings.get(i).depthMetres())
+                        .thenComparingInt(i -> soundings.get(i).visit()))
+                .mapToInt(i -> i)
+                .toArray();
+    }
+}

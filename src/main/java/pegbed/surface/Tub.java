@@ -1,0 +1,49 @@
+package pegbed.surface;
+
+import pegbed.geometry.BankCoordinates;
+
+/**
+ * The shape that a water is taken to have before its readings are looked at: a shelf under each bank, a slope, and a
+ * track that is level along the middle.
+ *
+ * <p>One side's share of the full depth at distance d from its bank is 0.32(1 − e^(−d/0.25)) + 0.68/(1 + e^(−(d−w)/s)):
+ * the step down from the bank to the shelf, then the slope, whose middle lies at w and whose run is s (near bank w 2.1 m,
+ * s 0.55 m; far bank 2.5 m, 0.7 m). Between two banks the share t is the product of both sides' and the depth is 0.20 +
+ * 1.6 t. Without a far bank t = 1 − e^(−d/3) and the depth is 0.20 + 2.0 t; without any bank t = 1. Distances are in
+ * metres, clipped at 0. The constants are empirical, from simulated pegs; that a narrow water has such shelves is common
+ * practice.
+ *
+ * @param banks distances from the banks
+ * @param scale the water's scale beside a peg's
+ */
+record Tub(BankCoordinates banks, Scale scale) {
+    private static final double SHELF_SHARE = 0.32;
+    private static final double STEP_METRES = 0.25;
+    private static final double NEAR_SLOPE_METRES = 2.1;
+    private static final double NEAR_RUN_METRES = 0.55;
+    private static final double FAR_SLOPE_METRES = 2.5;
+    private static final double FAR_RUN_METRES = 0.7;
+    private static final double POND_RUN_METRES = 3;
+    private static final double EDGE_METRES = 0.20;
+    private static final double FULL_METRES = 1.6;
+    private static final double POND_FULL_METRES = 2.0;
+
+    /** Share of the full depth, 0 at a bank and near 1 in the middle. */
+    double share(double x, double y) {
+        double near = Math.max(banks.fromNear(x, y), 0) / scale.horizontal();
+        if (!banks.hasFarBank()) {
+            return 1 - Math.exp(-near / POND_RUN_METRES);
+        }
+        double far = Math.max(banks.fromFar(x, y), 0) / scale.horizontal();
+        return side(near, NEAR_SLOPE_METRES, NEAR_RUN_METRES) * side(far, FAR_SLOPE_METRES, FAR_RUN_METRES);
+    }
+
+    private static double side(double d, double slope, double run) {
+        return SHELF_SHARE * (1 - Math.exp(-d / STEP_METRES)) + (1 - SHELF_SHARE) / (1 + Math.exp(-(d - slope) / run));
+    }
+
+    /** Depth at a share of the full one, metres. */
+    double depth(double share) {
+        return scale.vertical() * (EDGE_METRES + (banks.hasFarBank() ? FULL_METRES : POND_FULL_METRES) * share);
+    }
+}
