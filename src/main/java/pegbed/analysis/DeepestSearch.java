@@ -1,0 +1,82 @@
+package pegbed.analysis;
+
+import java.util.List;
+import java.util.Locale;
+import pegbed.model.InputException;
+import pegbed.model.Place;
+import pegbed.surface.BottomGrid;
+import pegbed.surface.Disc;
+import pegbed.surface.GridFrame;
+
+/**
+ * The deepest usable place: over discs inside the fishable water, the greatest D̂ − 0.3·(1 − P(|g| ≤ limit)).
+ */
+final class DeepestSearch {
+    /** What a slope is worth less than level ground, metres. */
+    private static final double SLOPE_COST_METRES = 0.3;
+
+    /** Depth within which the area counts as the deepest water: 4 in, metres. */
+    private static final double AREA_METRES = 0.10;
+
+    private DeepestSearch() {}
+
+    /** @throws InputException if no disc fits into the fishable water */
+    static Deepest of(BottomGrid grid, Zones zones) throws InputException {
+        FlatOdds odds = FlatOdds.USUAL;
+        GridFrame frame = grid.frame();
+        double deepest = 0;
+        for (int i = 0; i < frame.size(); i++) {
+            if (zones.isFishable(i)) {
+                deepest = Math.max(deepest, grid.disc(i).depthMetres());
+            }
+        }
+        int best = -1;
+        double bestScore = Double.NEGATIVE_INFINITY;
+        double bestGentle = 0;
+        for (int i = 0; i < frame.size(); i++) {
+            if (!zones.isFishable(i)) {
+                continue;
+            }
+            Disc disc = grid.disc(i);
+            if (disc.depthMetres() <= bestScore) {
+                continue;
+            }
+            double gentle = odds.gentle(disc);
+            double score = disc.depthMetres() - SLOPE_COST_METRES * (1 - gentle);
+            if (score > bestScore) {
+                best = i;
+                bestScore = score;
+                bestGentle = gentle;
+            }
+        }
+        if (best < 0) {
+            throw new InputException(
+                    "No place in this water is wide enough for a rig; check the banks, the limits and the hazards.");
+        }
+        Disc disc = grid.disc(best);
+        double least = disc.depthMetres() - AREA_METRES;
+        double most = disc.depthMetres() + AREA_METRES;
+        List<Integer> nodes = Connected.from(frame, best, i -> {
+            if (!zones.isFishable(i)) {
+                return false;
+            }
+            Disc other = grid.disc(i);
+            return other.depthMetres() >= least && other.depthMetres() <= most && other.slope() <= odds.slopeLimit();
+        });
+        Place place = new Place(frame.x(best % frame.columns()), frame.y(best / frame.columns()));
+        Spot spot = new Spot(place, disc.depthMetres(), disc.sdMetres(), disc.slope(), bestGentle);
+        return new Deepest(spot, Connected.area(grid, nodes), settles(spot, deepest));
+    }
+
+    private static String settles(Spot spot, double deepest) {
+        if (deepest - spot.depthMetres() > AREA_METRES) {
+            return "A reading on the steep water beside it would settle whether anything deeper is level enough.";
+        }
+        return spot.sdMetres() > 0.05
+                ? String.format(
+                        Locale.ROOT,
+                        "A reading here would settle its depth, which is known to about %.0f cm.",
+                        100 * spot.sdMetres())
+                : "Its depth is well known; another reading here would change little.";
+    }
+}

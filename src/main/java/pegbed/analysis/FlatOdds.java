@@ -1,0 +1,65 @@
+package pegbed.analysis;
+
+import pegbed.surface.Disc;
+
+/**
+ * How probable it is that a disc is flat at a target depth.
+ *
+ * <p>P = E[1(|g| ≤ limit)·(Φ((T + band − m)/s) − Φ((T − band − m)/s))] over the posterior of the mean gradient g, with m
+ * and s² the mean and variance of the mean depth given g.
+ *
+ * @param bandMetres how far from the target the mean depth may be, metres
+ * @param slopeLimit steepest mean gradient, rise over run
+ */
+public record FlatOdds(double bandMetres, double slopeLimit) {
+    /** Within 2 in (5 cm), and no steeper than 1 in 5 (common practice). */
+    public static final FlatOdds USUAL = new FlatOdds(0.05, 0.20);
+
+    /** Beyond this many standard deviations from the band the odds are taken as 0. */
+    private static final double FAR = 4.5;
+
+    /** Probability that a disc lies within the band about a target, and is no steeper than the limit. */
+    public double flat(Disc disc, double targetMetres) {
+        double off = Math.abs(disc.depthMetres() - targetMetres) - bandMetres;
+        if (off > FAR * disc.sdMetres()) {
+            return 0;
+        }
+        double l11 = Math.sqrt(Math.max(disc.varX(), 1e-12));
+        double l21 = disc.covXY() / l11;
+        double l22 = Math.sqrt(Math.max(disc.varY() - l21 * l21, 1e-12));
+        double b1 = disc.covDX() / l11;
+        double b2 = (disc.covDY() - b1 * l21) / l22;
+        double s = Math.sqrt(Math.max(disc.varD() - b1 * b1 - b2 * b2, 1e-10));
+        double limit2 = slopeLimit * slopeLimit;
+        double sum = 0;
+        double[] first = NormalDraws.FIRST;
+        double[] second = NormalDraws.SECOND;
+        for (int i = 0; i < first.length; i++) {
+            double gx = disc.slopeX() + l11 * first[i];
+            double gy = disc.slopeY() + l21 * first[i] + l22 * second[i];
+            if (gx * gx + gy * gy <= limit2) {
+                double m = disc.depthMetres() + b1 * first[i] + b2 * second[i];
+                sum += Normal.cumulative((targetMetres + bandMetres - m) / s)
+                        - Normal.cumulative((targetMetres - bandMetres - m) / s);
+            }
+        }
+        return sum / first.length;
+    }
+
+    /** Probability that a disc is no steeper than the limit. */
+    public double gentle(Disc disc) {
+        double l11 = Math.sqrt(Math.max(disc.varX(), 1e-12));
+        double l21 = disc.covXY() / l11;
+        double l22 = Math.sqrt(Math.max(disc.varY() - l21 * l21, 1e-12));
+        double limit2 = slopeLimit * slopeLimit;
+        int within = 0;
+        for (int i = 0; i < NormalDraws.FIRST.length; i++) {
+            double gx = disc.slopeX() + l11 * NormalDraws.FIRST[i];
+            double gy = disc.slopeY() + l21 * NormalDraws.FIRST[i] + l22 * NormalDraws.SECOND[i];
+            if (gx * gx + gy * gy <= limit2) {
+                within++;
+            }
+        }
+        return (double) within / NormalDraws.FIRST.length;
+    }
+}

@@ -1,0 +1,118 @@
+package pegbed.analysis;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.locationtech.jts.algorithm.construct.MaximumInscribedCircle;
+import pegbed.model.Place;
+import pegbed.surface.BottomGrid;
+import pegbed.surface.Disc;
+import pegbed.surface.GridFrame;
+
+/** The best flat spot of each zone at a target depth. */
+final class FlatSearch {
+    /** Zones in which flat spots at the target are sought. */
+    static final List<Zone> SOUGHT = List.of(Zone.ACROSS, Zone.LEFT_MARGIN, Zone.RIGHT_MARGIN);
+
+    private static final double AREA_LEAST = Confidence.LIKELY.least();
+
+    private final PegMap map;
+    private final double target;
+    private final BottomGrid grid;
+    private final GridFrame frame;
+    /** P at the target by node; 0 outside the zones sought. */
+    private final double[] odds;
+
+    private FlatSearch(PegMap map, double target) {
+        this.map = map;
+        this.target = target;
+        grid = map.grid();
+        frame = grid.frame();
+        odds = new double[frame.size()];
+    }
+
+    static List<FlatSpot> of(PegMap map, double targetMetres) {
+        FlatSearch search = new FlatSearch(map, targetMetres);
+        List<FlatSpot> found = new ArrayList<>();
+        for (Zone zone : SOUGHT) {
+            search.best(zone).ifPresent(found::add);
+        }
+        return found;
+    }
+
+    private Optional<FlatSpot> best(Zone zone) {
+        List<Integer> nodes = new ArrayList<>();
+        for (int i = 0; i < frame.size(); i++) {
+            if (map.zones().contains(zone, i)) {
+                nodes.add(i);
+                odds[i] = FlatOdds.USUAL.flat(grid.disc(i), target);
+            }
+        }
+        if (nodes.isEmpty()) {
+            return Optional.empty();
+        }
+        int best = nodes.get(0);
+        double bestScore = -1;
+        for (int i : nodes) {
+            double score = odds[i] > 0 ? score(i) : -Math.abs(grid.disc(i).depthMetres() - target);
+            if (score > bestScore) {
+                best = i;
+                bestScore = score;
+            }
+        }
+        Disc disc = grid.disc(best);
+        double p = odds[best];
+        Confidence confidence = Confidence.of(p);
+        Optional<Area> area = p >= AREA_LEAST
+                ? Optional.of(Connected.area(
+                        grid,
+                        Connected.from(
+                                frame,
+                                best,
+                                i -> odds[i] >= AREA_LEAST && map.zones().contains(zone, i))))
+                : Optional.empty();
+        Spot spot = new Spot(place(best), disc.depthMetres(), disc.sdMetres(), disc.slope(), p);
+        return Optional.of(new FlatSpot(
+                zone,
+                target,
+                spot,
+                confidence,
+                area,
+                area.map(FlatSearch::circle),
+                confidence == Confidence.NONE ? nearest(nodes) : OptionalDouble.empty()));
+    }
+
+    /** P, with a little more where the neighbours are good as well: room for a rig that is laid a little off. */
+    private double score(int i) {
+        double around = 0;
+        for (int step : new int[] {-1, 1, -frame.columns(), frame.columns()}) {
+            around += odds[Math.max(0, Math.min(odds.length - 1, i + step))] / 4;
+        }
+        return 0.7 * odds[i] + 0.3 * around;
+    }
+
+    /** The depth nearest to the target at which some disc of the zone is likely flat. */
+    private OptionalDouble nearest(List<Integer> nodes) {
+        return nodes.stream()
+                .map(grid::disc)
+                .filter(disc -> FlatOdds.USUAL.flat(disc, disc.depthMetres()) >= Confidence.LIKELY.least())
+                .mapToDouble(Disc::depthMetres)
+                .boxed()
+                .min(java.util.Comparator.comparingDouble(depth -> Math.abs(depth - target)))
+                .map(OptionalDouble::of)
+                .orElse(OptionalDouble.empty());
+    }
+
+    private static FlatSpot.Circle circle(Area area) {
+        MaximumInscribedCircle circle = new MaximumInscribedCircle(area.shape(), 0.02);
+        return new FlatSpot.Circle(
+                circle.getCenter().getX(),
+                circle.getCenter().getY(),
+                circle.getRadiusLine().getLength());
+    }
+
+    private Place place(int i) {
+        return new Place(frame.x(i % frame.columns()), frame.y(i / frame.columns()));
+    }
+}

@@ -1,0 +1,55 @@
+package pegbed.analysis;
+
+import java.util.List;
+import pegbed.geometry.PegWater;
+import pegbed.model.InputException;
+import pegbed.model.Monitor;
+import pegbed.model.Peg;
+import pegbed.surface.BottomGrid;
+import pegbed.surface.BottomModel;
+import pegbed.surface.FittedBottom;
+import pegbed.surface.ReadingCheck;
+import pegbed.surface.Survey;
+
+/**
+ * Everything about a peg's bottom that does not depend on the target depth.
+ *
+ * @param peg the document it was made from
+ * @param water its water
+ * @param bottom the fitted bottom, at the level of the latest visit
+ * @param grid that bottom on 25 cm
+ * @param zones where the zones lie
+ * @param deepest the deepest usable place
+ * @param checks every reading beside what the model makes of it, in the survey's order
+ */
+public record PegMap(
+        Peg peg,
+        PegWater water,
+        FittedBottom bottom,
+        BottomGrid grid,
+        Zones zones,
+        Deepest deepest,
+        List<ReadingCheck> checks) {
+    /** Readings further than this many standard deviations from what the others expect are suspicious. */
+    public static final double SUSPICIOUS = 3;
+
+    /**
+     * Fits the bottom of a peg and finds its deepest usable place.
+     *
+     * @throws InputException if the banks can't be used
+     */
+    public static PegMap of(Peg peg, Monitor monitor) throws InputException {
+        PegWater water = PegWater.of(peg);
+        FittedBottom bottom = BottomModel.fit(Survey.of(peg, water), monitor);
+        BottomGrid grid = bottom.grid(monitor);
+        Zones zones = Zones.of(grid, water, peg.pole());
+        return new PegMap(peg, water, bottom, grid, zones, DeepestSearch.of(grid, zones), bottom.readings());
+    }
+
+    /** The readings that the others contradict. */
+    public List<ReadingCheck> suspicious() {
+        return checks.stream()
+                .filter(check -> Math.abs(check.standardised()) > SUSPICIOUS)
+                .toList();
+    }
+}
