@@ -17,6 +17,8 @@ final class FlatSearch {
 
     private static final double AREA_LEAST = Confidence.LIKELY.least();
 
+    private static final FlatOdds WIDE = new FlatOdds(0.10, 0.30);
+
     private final PegMap map;
     private final double target;
     private final BottomGrid grid;
@@ -53,9 +55,12 @@ final class FlatSearch {
             return Optional.empty();
         }
         int best = nodes.get(0);
-        double bestScore = -1;
+        double bestScore = Double.NEGATIVE_INFINITY;
         for (int i : nodes) {
-            double score = odds[i] > 0 ? score(i) : -Math.abs(grid.disc(i).depthMetres() - target);
+            double score = score(i);
+            if (score == 0) {
+                score = -Math.abs(grid.disc(i).depthMetres() - target);
+            }
             if (score > bestScore) {
                 best = i;
                 bestScore = score;
@@ -83,13 +88,12 @@ final class FlatSearch {
                 confidence == Confidence.NONE ? nearest(nodes) : OptionalDouble.empty()));
     }
 
-    /** P, with a little more where the neighbours are good as well: room for a rig that is laid a little off. */
+    /**
+     * What a node is worth as the spot to name: P, and the odds of being within 4 in (10 cm) and no steeper than 0.30
+     * beside it, because far from readings P alone is too small everywhere to choose by.
+     */
     private double score(int i) {
-        double around = 0;
-        for (int step : new int[] {-1, 1, -frame.columns(), frame.columns()}) {
-            around += odds[Math.max(0, Math.min(odds.length - 1, i + step))] / 4;
-        }
-        return 0.7 * odds[i] + 0.3 * around;
+        return odds[i] + WIDE.flat(grid.disc(i), target);
     }
 
     /** The depth nearest to the target at which some disc of the zone is likely flat. */
