@@ -48,6 +48,14 @@ class SightsTest {
     }
 
     @Test
+    void theDrawnBankGoesBeforeWhatIsBeyondItsEnds() {
+        // drawn on beyond its last point, the hook of this bank would cross the sight line straight out at (0, 6)
+        Sights sights = new Sights(Pegs.far(-10, 12, 6, 12, 5, 11).far());
+
+        assertEquals(2, sights.rightOf(new Place(-2, 12), 0).getAsDouble(), 1e-9);
+    }
+
+    @Test
     void withoutFarBankMetresAreSquareToTheSightLine() {
         Sights sights = new Sights(List.of());
 
