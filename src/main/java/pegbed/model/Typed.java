@@ -5,7 +5,7 @@ package pegbed.model;
  *
  * @param distance the distance as typed, such as {@code s6+0.5}
  * @param direction the direction as typed, such as {@code @post+1}
- * @param depth the depth as typed, such as {@code 5'6}
+ * @param depth the depth as typed, such as {@code 5'6}; of a snag, its radius as typed
  */
 public record Typed(String distance, String direction, String depth) {
     public static final Typed NOTHING = new Typed("", "", "");

@@ -1,0 +1,64 @@
+package pegbed.notation;
+
+import java.util.Optional;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
+import pegbed.model.Pole;
+
+/**
+ * A distance as typed.
+ *
+ * @param metres from the seat, 0 to {@value #FARTHEST_METRES}
+ * @param sdMetres how well it is known
+ * @param typed what was typed
+ */
+record Distance(double metres, double sdMetres, String typed) {
+    /** Farther than this is taken for a slip of the pen. */
+    static final double FARTHEST_METRES = 100;
+
+    private static final Pattern JOINT = Pattern.compile("s(?:ection)? *(\\d{1,9})(?=[ ;+-]|,(?:[ ;]|$)|$)");
+    private static final Pattern SIGN = Pattern.compile("([+-]) *| +([+-]) +(?=[\\d.,])");
+
+    /** Reads a distance: {@code 11}, {@code 36ft}, {@code s6}, {@code s6+0.5}. */
+    static Distance take(Text text, Pole pole, Precisions precisions) throws NotationException {
+        int from = text.at();
+        Optional<MatchResult> joint = text.take(JOINT);
+        double metres;
+        if (joint.isPresent()) {
+            metres = section(text, from, Integer.parseInt(joint.get().group(1)), pole);
+        } else {
+            metres = Length.take(text, 1)
+                    .orElseThrow(() -> NotationException.about(
+                            text.piece(from),
+                            "is not a distance; type metres like 11, feet like 36ft, or sections like s6+0.5."))
+                    .metres();
+        }
+        String typed = text.since(from);
+        if (!(metres >= 0 && metres <= FARTHEST_METRES)) {
+            throw NotationException.about(
+                    typed,
+                    "is not a distance between 0 and 100 m from the seat; type metres like 11 or sections like s6.");
+        }
+        return new Distance(metres, joint.isPresent() ? precisions.sdJointMetres() : precisions.sdPlainMetres(), typed);
+    }
+
+    private static double section(Text text, int from, int number, Pole pole) throws NotationException {
+        int sections = pole.jointMetres().size();
+        if (number < 1 || number > sections) {
+            throw NotationException.about(
+                    text.piece(from),
+                    "is not a section of this pole, which has " + sections + "; type one like s" + Math.min(6, sections)
+                            + ".");
+        }
+        double joint = pole.jointMetres().get(number - 1);
+        Optional<MatchResult> sign = text.take(SIGN);
+        if (sign.isEmpty()) {
+            return joint;
+        }
+        double offset = Length.take(text, 1)
+                .orElseThrow(() -> NotationException.about(
+                        text.piece(from), "has no length behind its sign; type metres from the joint like s6+0.5."))
+                .metres();
+        return "-".equals(sign.get().group().strip()) ? joint - offset : joint + offset;
+    }
+}

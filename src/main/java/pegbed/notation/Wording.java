@@ -1,0 +1,129 @@
+package pegbed.notation;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import pegbed.model.Mark;
+import pegbed.model.Peg;
+import pegbed.model.Place;
+import pegbed.model.Pole;
+import pegbed.model.Units;
+
+/**
+ * Depths, distances and directions in this person's words, to be shown. All values must be finite. For texts that can
+ * be typed again see {@link ShortForm}.
+ */
+public final class Wording {
+    /** A mark farther to the side than this, in degrees, is no help to aim by (our choice). */
+    private static final double WIDEST_AIM_DEGREES = 30;
+
+    private static final double JOINT_TOLERANCE_METRES = 0.05;
+
+    private final Units units;
+    private final Pole pole;
+    private final List<Mark> marks;
+    private final Sights sights;
+
+    private Wording(Peg peg) {
+        units = peg.units();
+        pole = peg.pole();
+        marks = peg.marks();
+        sights = new Sights(peg.banks().far());
+    }
+
+    /** The words at a peg: its units, pole, marks and far bank. */
+    public static Wording of(Peg peg) {
+        return new Wording(peg);
+    }
+
+    /** A depth in the person's unit: {@code 5 ft 6 in} to the inch, {@code 168 cm}, or {@code 1.68 m}. */
+    public String depth(double metres) {
+        return depth(metres, 1);
+    }
+
+    /** As {@link #depth}, feet and inches to the half inch: {@code 5 ft 6½ in}. */
+    public String depthToHalfInch(double metres) {
+        return depth(metres, 2);
+    }
+
+    private String depth(double metres, int partsOfInch) {
+        return switch (units.depth()) {
+            case FEET -> feetAndInches(metres, partsOfInch);
+            case CENTIMETRES -> Numbers.print(metres * 100, 0, 0) + " cm";
+            case METRES -> Numbers.print(metres, 2, 2) + " m";
+        };
+    }
+
+    static String feetAndInches(double metres, int partsOfInch) {
+        long parts = Math.round(Math.abs(metres) / Numbers.INCH_METRES * partsOfInch);
+        String sign = metres < 0 && parts > 0 ? "-" : "";
+        long feet = parts / (12L * partsOfInch);
+        long inches = parts / partsOfInch % 12;
+        boolean half = parts % partsOfInch != 0;
+        String inchWords = (inches > 0 || !half ? inches : "") + (half ? "½" : "") + " in";
+        if (feet == 0) {
+            return sign + inchWords;
+        }
+        return sign + feet + " ft" + (inches > 0 || half ? " " + inchWords : "");
+    }
+
+    /**
+     * A distance in the person's unit with metres beside: {@code section 6 + 0.5 m (10.5 m)}, {@code 34 ft 5 in
+     * (10.5 m)}, or {@code 10.5 m} alone.
+     */
+    public String distance(double metres) {
+        String inMetres = Numbers.print(metres, 1, 1) + " m";
+        return switch (units.distance()) {
+            case SECTIONS ->
+                Section.of(pole, metres, JOINT_TOLERANCE_METRES).print("section ", " ", " m", 1, 1) + " (" + inMetres
+                        + ")";
+            case FEET -> feetAndInches(metres, 1) + " (" + inMetres + ")";
+            case METRES -> inMetres;
+        };
+    }
+
+    /** A direction to the whole degree: {@code 20° left}, {@code straight out}. */
+    public String direction(double angleDegrees) {
+        return direction(angleDegrees, 0);
+    }
+
+    static String direction(double angleDegrees, int decimals) {
+        String degrees = Numbers.print(Math.abs(angleDegrees), 0, decimals);
+        if ("0".equals(degrees)) {
+            return "straight out";
+        }
+        return degrees + "°" + (angleDegrees < 0 ? " left" : " right");
+    }
+
+    /** A direction as the nearest five minutes of a clock on which twelve is straight out: {@code 11:20}. */
+    public String clock(double angleDegrees) {
+        return Clock.print(angleDegrees, 5);
+    }
+
+    /**
+     * What to sight on: the nearest mark and how far beside it along the far bank, such as {@code 0.8 m left of leaning
+     * post} or {@code at leaning post}. Where no mark is within 30°, the clock: {@code towards 11:20}.
+     */
+    public String aim(Place place) {
+        double angle = place.angleDegrees();
+        Mark nearest = null;
+        double right = Double.POSITIVE_INFINITY;
+        for (Mark mark : marks) {
+            double turn = Direction.halfTurn(angle - mark.place().angleDegrees());
+            OptionalDouble offset = sights.rightOf(mark.place(), angle);
+            if (Math.abs(turn) <= WIDEST_AIM_DEGREES
+                    && offset.isPresent()
+                    && Math.abs(offset.getAsDouble()) < Math.abs(right)) {
+                nearest = mark;
+                right = offset.getAsDouble();
+            }
+        }
+        if (nearest == null) {
+            return "towards " + clock(angle);
+        }
+        String metres = Numbers.print(Math.abs(right), 1, 1);
+        if ("0.0".equals(metres)) {
+            return "at " + nearest.name();
+        }
+        return metres + " m " + (right < 0 ? "left" : "right") + " of " + nearest.name();
+    }
+}
