@@ -1,0 +1,250 @@
+package pegbed.storage;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.JsonToken;
+import com.fasterxml.jackson.databind.JsonNode;
+import java.time.OffsetDateTime;
+import java.time.format.DateTimeParseException;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+import java.util.stream.StreamSupport;
+import pegbed.model.Extras;
+import pegbed.model.Place;
+import pegbed.model.Typed;
+
+/**
+ * The members of one JSON object that was read. Taking a member by name removes it, so that what is left over are the
+ * fields of a later version. A member that is not what it should be is noted as damage and taken for missing; a member
+ * without which the object makes no sense throws {@link IllegalArgumentException} with a sentence.
+ */
+final class Fields {
+    private final String text;
+    private final Damage damage;
+    private final String what;
+    private final int offset;
+    private final Map<String, Value> values = new LinkedHashMap<>();
+    private final Map<String, Integer> repeats = new LinkedHashMap<>();
+
+    /**
+     * @param text the whole file
+     * @param damage where trouble is noted
+     * @param what this object in a sentence, such as {@code reading 7 of visit 1}
+     * @param offset where it starts
+     */
+    Fields(String text, Damage damage, String what, int offset) {
+        this.text = text;
+        this.damage = damage;
+        this.what = what;
+        this.offset = offset;
+    }
+
+    /**
+     * A member's value.
+     *
+     * @param kind its first token
+     * @param words its text where it is a text, else empty
+     * @param start where it starts in the file
+     * @param end where it ends
+     */
+    record Value(JsonToken kind, String words, int start, int end) {}
+
+    void put(String name, Value value) {
+        values.put(name, value);
+    }
+
+    /** Notes that a member of this name came a second time, and was left out. */
+    void repeat(String name, int at) {
+        repeats.put(name, at);
+    }
+
+    /** Which members came twice, and where. */
+    Map<String, Integer> repeats() {
+        return repeats;
+    }
+
+    String what() {
+        return what;
+    }
+
+    /** Notes something wrong with the whole object. */
+    void trouble(String sentence) {
+        damage.add(offset, Damage.capital(what) + ": " + sentence);
+    }
+
+    boolean has(String name) {
+        return values.containsKey(name);
+    }
+
+    String words(String name) {
+        Value value = values.remove(name);
+        if (value == null) {
+            return "";
+        }
+        if (value.kind() != JsonToken.VALUE_STRING) {
+            wrong(name, value, "a text in quotes");
+            return "";
+        }
+        return value.words();
+    }
+
+    OptionalDouble number(String name) {
+        Value value = values.remove(name);
+        if (value == null) {
+            return OptionalDouble.empty();
+        }
+        if (value.kind().isNumeric()) {
+            double number = Double.parseDouble(json(value));
+            if (Double.isFinite(number)) {
+                return OptionalDouble.of(number);
+            }
+        }
+        wrong(name, value, "a number");
+        return OptionalDouble.empty();
+    }
+
+    /** A number within bounds, missing where it is not. */
+    OptionalDouble number(String name, double least, double most) {
+        Value value = values.get(name);
+        OptionalDouble number = number(name);
+        if (number.isPresent() && !(number.getAsDouble() >= least && number.getAsDouble() <= most)) {
+            wrong(name, value, "between " + Numbers.text(least) + " and " + Numbers.text(most));
+            return OptionalDouble.empty();
+        }
+        return number;
+    }
+
+    /** A number without which the object makes no sense. */
+    double needed(String name, double least, double most) {
+        Value value = values.remove(name);
+        if (value == null) {
+            throw new IllegalArgumentException(name + " is missing.");
+        }
+        double number = value.kind().isNumeric() ? Double.parseDouble(json(value)) : Double.NaN;
+        if (!(number >= least && number <= most)) {
+            throw new IllegalArgumentException(name + " must be a number between " + Numbers.text(least) + " and "
+                    + Numbers.text(most) + ", not " + shortened(json(value)) + ".");
+        }
+        return number;
+    }
+
+    Optional<OffsetDateTime> time(String name) {
+        Value value = values.get(name);
+        String words = words(name);
+        if (words.isEmpty()) {
+            return Optional.empty();
+        }
+        try {
+            return Optional.of(OffsetDateTime.parse(words));
+        } catch (DateTimeParseException e) {
+            wrong(name, value, "a time such as 2026-05-02T07:30:00+01:00");
+            return Optional.empty();
+        }
+    }
+
+    /** A word out of a few; missing where it is none of them. */
+    <T> Optional<T> oneOf(String name, Map<String, T> meanings) {
+        Value value = values.get(name);
+        String word = words(name);
+        if (word.isEmpty()) {
+            return Optional.empty();
+        }
+        if (!meanings.containsKey(word)) {
+            wrong(name, value, "one of " + String.join(", ", meanings.keySet()));
+        }
+        return Optional.ofNullable(meanings.get(word));
+    }
+
+    Typed typed() {
+        String distance = words("typed_distance");
+        String direction = words("typed_direction");
+        String depth = words("typed_depth");
+        return distance.isEmpty() && direction.isEmpty() && depth.isEmpty()
+                ? Typed.NOTHING
+                : new Typed(distance, direction, depth);
+    }
+
+    /** Where the object is: {@code x_m} and {@code y_m}, or {@code distance_m} and {@code angle_deg}. */
+    Place place() {
+        double most = Numbers.FARTHEST_METRES;
+        return has("x_m") || has("y_m")
+                ? new Place(needed("x_m", -most, most), needed("y_m", -most, most))
+                : Place.polar(needed("distance_m", 0, most), needed("angle_deg", -360, 360));
+    }
+
+    /** A list of numbers without which the object makes no sense. */
+    List<Double> numbers(String name) {
+        return items(name, "a list of numbers").map(item -> number(name, item)).toList();
+    }
+
+    /** A list of places, each {@code [x, y]}, without which the object makes no sense. */
+    List<Place> places(String name) {
+        return items(name, "a list of [x, y]")
+                .map(item -> {
+                    if (!item.isArray() || item.size() != 2) {
+                        throw new IllegalArgumentException(name + " must be a list of [x, y].");
+                    }
+                    return new Place(number(name, item.get(0)), number(name, item.get(1)));
+                })
+                .toList();
+    }
+
+    private Stream<JsonNode> items(String name, String right) {
+        Value value = values.remove(name);
+        if (value == null) {
+            throw new IllegalArgumentException(name + " is missing.");
+        }
+        try {
+            if (value.kind() == JsonToken.START_ARRAY) {
+                return StreamSupport.stream(Json.MAPPER.readTree(json(value)).spliterator(), false);
+            }
+        } catch (JsonProcessingException e) {
+            throw new IllegalArgumentException(name + " can't be read.", e);
+        }
+        throw new IllegalArgumentException(name + " must be " + right + ", not " + shortened(json(value)) + ".");
+    }
+
+    private static double number(String name, JsonNode item) {
+        double number = item.isNumber() ? item.doubleValue() : Double.NaN;
+        if (!(Math.abs(number) <= Numbers.FARTHEST_METRES)) {
+            throw new IllegalArgumentException(
+                    name + " holds " + shortened(item.toString()) + " where a number of metres should stand.");
+        }
+        return number;
+    }
+
+    /** Everything that nobody took. */
+    Extras extras() {
+        if (values.isEmpty()) {
+            return Extras.NONE;
+        }
+        Map<String, String> raw = new LinkedHashMap<>();
+        values.forEach((name, value) -> raw.put(name, json(value)));
+        values.clear();
+        return new Extras(raw);
+    }
+
+    private String json(Value value) {
+        return text.substring(value.start(), value.end());
+    }
+
+    private void wrong(String name, Value value, String right) {
+        damage.add(
+                value.start(),
+                Damage.capital(what) + ": " + name + " must be " + right + ", not " + shortened(json(value)) + ".");
+    }
+
+    private static String shortened(String json) {
+        return shortened(json, 60);
+    }
+
+    /** A piece of the file on one line, cut to a length. */
+    static String shortened(String json, int length) {
+        String line = json.length() > 10 * length ? json.substring(0, 10 * length) : json;
+        line = line.strip().replaceAll("\\s+", " ");
+        return line.length() <= length ? line : line.substring(0, length - 3) + "...";
+    }
+}

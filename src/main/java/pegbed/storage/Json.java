@@ -1,0 +1,34 @@
+package pegbed.storage;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.StreamReadConstraints;
+import com.fasterxml.jackson.core.json.JsonReadFeature;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+
+/** How JSON from outside is read: within bounds that no honest peg file meets. */
+final class Json {
+    static final int LONGEST_TEXT = 1_000_000;
+    static final int DEEPEST_NESTING = 64;
+
+    private static final StreamReadConstraints BOUNDS = StreamReadConstraints.builder()
+            .maxNestingDepth(DEEPEST_NESTING)
+            .maxStringLength(LONGEST_TEXT)
+            .maxNameLength(10_000)
+            .maxNumberLength(1_000)
+            .build();
+
+    /** Plain JSON (RFC 8259). */
+    static final JsonFactory STRICT =
+            JsonFactory.builder().streamReadConstraints(BOUNDS).build();
+
+    /** JSON of which damaged lines were taken out, so that a comma may stand before a closing bracket. */
+    static final JsonFactory MENDED = JsonFactory.builder()
+            .streamReadConstraints(BOUNDS)
+            .enable(JsonReadFeature.ALLOW_TRAILING_COMMA)
+            .build();
+
+    /** For the small lists of numbers inside a member. */
+    static final JsonMapper MAPPER = JsonMapper.builder(STRICT).build();
+
+    private Json() {}
+}
