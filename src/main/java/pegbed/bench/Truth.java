@@ -61,34 +61,8 @@ final class Truth {
         return depth.sample(x, y);
     }
 
-    /**
-     * Mean depth and gradient over a disc of 0.5 m, on the same 13 nodes as the model's disc.
-     *
-     * @return depth and slope, or null where part of the disc is land
-     */
-    DiscTruth disc(double x, double y) {
-        double sum = 0;
-        double gx = 0;
-        double gy = 0;
-        for (int i = -2; i <= 2; i++) {
-            for (int j = -2; j <= 2; j++) {
-                if (i * i + j * j > 4) {
-                    continue;
-                }
-                double d = depthAt(x + i * 0.25, y + j * 0.25);
-                sum += d / 13;
-                gx += d * i * 0.25 / 0.875;
-                gy += d * j * 0.25 / 0.875;
-            }
-        }
-        return Double.isNaN(sum) ? null : new DiscTruth(sum, Math.hypot(gx, gy));
+    /** The disc about a place; NaN where part of it is land. */
+    Discs.Mean disc(double x, double y) {
+        return Discs.of(this::depthAt, x, y);
     }
-
-    /**
-     * The true disc.
-     *
-     * @param depth mean depth, metres
-     * @param slope rise over run
-     */
-    record DiscTruth(double depth, double slope) {}
 }

@@ -76,7 +76,8 @@ public final class PegWater implements BankCoordinates {
         }
         List<Polygon> islands = islands(peg);
         Geometry between = between(near, far, reach, halfWidth);
-        Geometry water = between.intersection(Shapes.disc(0, 0, reach)).intersection(limits(peg, reach));
+        Geometry water = between.intersection(Shapes.disc(0, 0, reach / Math.cos(Math.PI / 128)))
+                .intersection(limits(peg, reach));
         for (Polygon island : islands) {
             water = water.difference(island);
         }
@@ -254,7 +255,8 @@ public final class PegWater implements BankCoordinates {
 
     /** Whether a place is in the water within reach and limits. */
     public boolean isWater(double xMetres, double yMetres) {
-        return waterLocator.locate(new Coordinate(xMetres, yMetres)) != Location.EXTERIOR;
+        return Math.hypot(xMetres, yMetres) <= reach + 1e-9
+                && waterLocator.locate(new Coordinate(xMetres, yMetres)) != Location.EXTERIOR;
     }
 
     /** Whether a place is on dry ground, whatever the reach. */

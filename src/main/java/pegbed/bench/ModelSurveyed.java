@@ -1,0 +1,51 @@
+package pegbed.bench;
+
+import java.util.OptionalDouble;
+import pegbed.analysis.Findings;
+import pegbed.analysis.PegMap;
+import pegbed.analysis.Zone;
+import pegbed.model.InputException;
+import pegbed.model.Monitor;
+import pegbed.model.Peg;
+import pegbed.model.Place;
+
+/** The bottom as the model sees it. */
+final class ModelSurveyed implements Surveyed {
+    private final PegMap map;
+
+    ModelSurveyed(Peg peg) throws InputException {
+        map = PegMap.of(peg, Monitor.NONE);
+    }
+
+    @Override
+    public boolean answers(double x, double y) {
+        return map.water().isWater(x, y);
+    }
+
+    @Override
+    public double depthAt(double x, double y) {
+        return map.grid().depth().sample(x, y);
+    }
+
+    @Override
+    public double sdAt(double x, double y) {
+        return map.grid().sd().sample(x, y);
+    }
+
+    @Override
+    public Place deepest() {
+        return map.deepest().spot().place();
+    }
+
+    @Override
+    public Answer flat(Zone zone, double targetMetres) {
+        return Findings.of(map, OptionalDouble.of(targetMetres)).flats().stream()
+                .filter(flat -> flat.zone() == zone)
+                .findFirst()
+                .map(flat -> new Answer(
+                        flat.spot().place(),
+                        flat.confidence(),
+                        OptionalDouble.of(flat.spot().pFlat())))
+                .orElse(null);
+    }
+}

@@ -1,0 +1,58 @@
+package pegbed.cli;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import pegbed.model.InputException;
+import pegbed.model.Peg;
+import pegbed.notation.Entry;
+import pegbed.notation.Line;
+import pegbed.notation.Notation;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Parameters;
+
+/** {@code pegbed add}: typed lines into a peg file, all or none. */
+@Command(
+        name = "add",
+        mixinStandardHelpOptions = true,
+        description = "Adds readings, edges and snags, each typed as one line, such as \"11 -20 4'6 silt\".")
+final class AddCommand implements Callable<Integer> {
+    @Parameters(index = "0", paramLabel = "PEG", description = "The peg file.")
+    private Path path;
+
+    @Parameters(
+            index = "1..*",
+            arity = "1..*",
+            paramLabel = "LINE",
+            description = "DISTANCE DIRECTION DEPTH [bottom] [note], or edge …, or snag …")
+    private List<String> lines;
+
+    @Mixin
+    private Output output;
+
+    @Override
+    public Integer call() throws InputException {
+        PegOnDisk file = PegOnDisk.change(path);
+        Peg peg = file.peg();
+        List<String> echoes = new ArrayList<>();
+        for (String typed : lines) {
+            Notation notation = Notation.of(peg);
+            Line line = notation.parse(typed);
+            echoes.add(notation.echo(line));
+            peg = Entry.in(peg, line);
+        }
+        PegOnDisk.save(path, peg, Optional.of(file.fingerprint()), output.err());
+        if (output.json()) {
+            ArrayNode added = output.array();
+            echoes.forEach(added::add);
+            output.print(output.object().set("added", added));
+        } else {
+            echoes.forEach(echo -> output.out().println("Added: " + echo));
+        }
+        return 0;
+    }
+}

@@ -1,0 +1,46 @@
+package pegbed.cli;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import pegbed.bench.QualityBench;
+import pegbed.model.InputException;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** {@code pegbed bench}: how good the answers are. */
+@Command(
+        name = "bench",
+        mixinStandardHelpOptions = true,
+        description = "Measures the answers against known bottoms.",
+        subcommands = BenchCommand.Quality.class)
+final class BenchCommand implements Callable<Integer> {
+    @Override
+    public Integer call() throws InputException {
+        throw new InputException("Say what to measure: pegbed bench quality --practice FOLDER.");
+    }
+
+    /** {@code pegbed bench quality}. */
+    @Command(
+            name = "quality",
+            mixinStandardHelpOptions = true,
+            description = "Prints a table over a folder of practice pegs, the plain interpolators beside the model.")
+    static final class Quality implements Callable<Integer> {
+        @Option(
+                names = "--practice",
+                required = true,
+                paramLabel = "FOLDER",
+                description = "One folder a peg with banks.csv, readings, truth.txt and about.json.")
+        private Path practice;
+
+        @Mixin
+        private Output output;
+
+        @Override
+        public Integer call() throws InputException, IOException {
+            output.out().print(QualityBench.table(practice));
+            return 0;
+        }
+    }
+}

@@ -1,0 +1,75 @@
+package pegbed.cli;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import pegbed.analysis.DoubtSummary;
+import pegbed.analysis.PegMap;
+import pegbed.geometry.Doubts;
+import pegbed.model.InputException;
+import pegbed.model.Monitor;
+import pegbed.model.Peg;
+import pegbed.notation.Wording;
+import pegbed.storage.Opened;
+import pegbed.storage.PegFile;
+import pegbed.surface.ReadingCheck;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Parameters;
+
+/** {@code pegbed check}: whether a peg file is sound and its readings agree. */
+@Command(
+        name = "check",
+        mixinStandardHelpOptions = true,
+        description = "Says whether the file is sound and the readings agree; exit 1 if something should be looked at.")
+final class CheckCommand implements Callable<Integer> {
+    @Parameters(paramLabel = "PEG", description = "The peg file.")
+    private Path path;
+
+    @Mixin
+    private Output output;
+
+    @Override
+    public Integer call() throws InputException {
+        Opened opened = PegFile.read(path);
+        Peg peg = opened.peg();
+        List<String> found = new ArrayList<>();
+        if (opened instanceof Opened.Recovered damaged) {
+            found.add("The file is damaged at " + damaged.where() + ": " + damaged.why());
+            found.addAll(damaged.lost());
+        }
+        Doubts.contradiction(peg).ifPresent(found::add);
+        PegMap map = PegMap.of(peg, Monitor.NONE);
+        Doubts.misplaced(peg, map.water()).forEach(odd -> found.add(odd.sentence()));
+        Wording wording = Wording.of(peg);
+        map.suspicious().forEach(check -> found.add(suspicious(check, wording)));
+        Optional<DoubtSummary> doubt = DoubtSummary.of(map);
+        if (output.json()) {
+            ObjectNode node = output.object();
+            node.put("readings", map.bottom().soundings());
+            ArrayNode list = node.putArray("found");
+            found.forEach(list::add);
+            doubt.ifPresent(d -> {
+                node.put("median_sd_m", Output.rounded(d.medianSdMetres(), 3));
+                node.put("guess_share", Output.rounded(d.guessShare(), 2));
+                d.order().ifPresent(order -> node.put("survey_order", order.title()));
+            });
+            output.print(node);
+        } else {
+            output.out().println(found.isEmpty() ? "The file is sound and the readings agree." : "To look at:");
+            found.forEach(line -> output.out().println("  " + line));
+            doubt.ifPresent(d -> output.out().println(d.sentence()));
+        }
+        return found.isEmpty() ? 0 : Cli.NO;
+    }
+
+    private static String suspicious(ReadingCheck check, Wording wording) {
+        return "Reading " + (check.sounding() + 1) + " says " + wording.depth(check.readMetres())
+                + "; the others expect " + wording.depth(check.expectedMetres()) + " ± "
+                + wording.depth(check.expectedSdMetres()) + " there.";
+    }
+}

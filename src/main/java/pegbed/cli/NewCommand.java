@@ -1,0 +1,113 @@
+package pegbed.cli;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import pegbed.model.InputException;
+import pegbed.model.Peg;
+import pegbed.model.PegName;
+import pegbed.model.Pole;
+import pegbed.model.Visit;
+import pegbed.storage.BanksTable;
+import pegbed.storage.ReadingsTable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code pegbed new}: a peg file from a table of readings and a table of bank points. */
+@Command(
+        name = "new",
+        mixinStandardHelpOptions = true,
+        description = "Makes a peg file from a table of readings and a table of bank points.")
+final class NewCommand implements Callable<Integer> {
+    @Parameters(paramLabel = "PEG", description = "The peg file to make, such as peg9.peg.json.")
+    private Path path;
+
+    @Option(
+            names = "--readings",
+            required = true,
+            paramLabel = "R.csv",
+            description = "Columns distance_m,angle_deg,depth_m[,bottom][,note].")
+    private Path readings;
+
+    @Option(
+            names = "--banks",
+            required = true,
+            paramLabel = "B.csv",
+            description = "Columns bank,x_m,y_m; bank is near, far or island, points in order along each.")
+    private Path banks;
+
+    @Option(names = "--reach", paramLabel = "M", description = "The longest pole, metres; 16 if not given.")
+    private Double reach;
+
+    @Option(names = "--venue", defaultValue = "", description = "The fishery.")
+    private String venue;
+
+    @Option(names = "--water", defaultValue = "", description = "The water.")
+    private String water;
+
+    @Option(names = "--number", defaultValue = "", description = "The peg's number or name.")
+    private String number;
+
+    @Option(names = "--replace", description = "Write over a peg file that is there; it is kept as an earlier version.")
+    private boolean replace;
+
+    @Mixin
+    private Output output;
+
+    @Override
+    public Integer call() throws InputException {
+        if (!replace && hasContent(path)) {
+            throw new InputException(path
+                    + " exists; give another name, or --replace to write over it (it is kept as an earlier version).");
+        }
+        ReadingsTable table = ReadingsTable.read(readings);
+        BanksTable lines = BanksTable.read(banks);
+        Peg peg = Peg.EMPTY
+                .withName(new PegName(venue, water, number))
+                .withPole(pole())
+                .withBanks(lines.banks())
+                .withToday(visit -> Visit.EMPTY.withReadings(table.readings()));
+        warnIgnored(readings, table.ignoredColumns());
+        warnIgnored(banks, lines.ignoredColumns());
+        PegOnDisk.save(path, peg, Optional.empty(), output.err());
+        if (output.json()) {
+            output.print(output.object()
+                    .put("peg", path.toString())
+                    .put("readings", table.readings().size()));
+        } else {
+            output.out().println("Made " + path + " with " + table.readings().size() + " readings.");
+        }
+        return 0;
+    }
+
+    private Pole pole() throws InputException {
+        if (reach == null) {
+            return Pole.USUAL;
+        }
+        if (!(reach >= 1 && reach <= 30)) {
+            throw new InputException(
+                    "--reach is the longest pole in metres, between 1 and 30, such as 16; not " + reach + ".");
+        }
+        return Pole.USUAL.withReach(reach);
+    }
+
+    private void warnIgnored(Path table, java.util.List<String> columns) {
+        if (!columns.isEmpty()) {
+            output.err()
+                    .println("Warning: " + table.getFileName() + " has columns that are not used: "
+                            + String.join(", ", columns) + ".");
+        }
+    }
+
+    private static boolean hasContent(Path path) throws InputException {
+        try {
+            return Files.exists(path) && (Files.isDirectory(path) || Files.size(path) > 0);
+        } catch (IOException e) {
+            throw new InputException(path + " could not be looked at: " + e.getMessage() + ".", e);
+        }
+    }
+}

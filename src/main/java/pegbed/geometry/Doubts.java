@@ -1,0 +1,96 @@
+package pegbed.geometry;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import pegbed.model.Peg;
+import pegbed.model.Reading;
+import pegbed.model.Visit;
+
+/** What is odd about the readings of a peg. */
+public final class Doubts {
+    /** Two readings at one place and visit that differ by more than this can't both be right, metres (1 ft 8 in). */
+    public static final double DISAGREE_METRES = 0.5;
+
+    private static final double SAME_PLACE_METRES = 0.01;
+    private static final double REACH_SLACK_METRES = 0.05;
+
+    private Doubts() {}
+
+    /**
+     * A reading that is kept but marked.
+     *
+     * @param visit index of its visit
+     * @param reading index within the visit
+     * @param sentence what is odd about it
+     */
+    public record Odd(int visit, int reading, String sentence) {}
+
+    /** Readings beyond reach or on land, in order. */
+    public static List<Odd> misplaced(Peg peg, PegWater water) {
+        List<Odd> odd = new ArrayList<>();
+        for (int v = 0; v < peg.visits().size(); v++) {
+            List<Reading> readings = peg.visits().get(v).readings();
+            for (int i = 0; i < readings.size(); i++) {
+                Optional<String> why = misplaced(readings.get(i), water);
+                if (why.isPresent()) {
+                    odd.add(new Odd(v, i, name(peg, v, i) + why.get()));
+                }
+            }
+        }
+        return odd;
+    }
+
+    private static Optional<String> misplaced(Reading reading, PegWater water) {
+        double r = reading.place().distanceMetres();
+        if (r > water.reachMetres() + REACH_SLACK_METRES) {
+            return Optional.of(String.format(
+                    Locale.ROOT,
+                    " is %.1f m out, beyond the reach of %.1f m; it is kept, and marked.",
+                    r,
+                    water.reachMetres()));
+        }
+        if (water.isLand(reading.place().xMetres(), reading.place().yMetres())) {
+            return Optional.of(String.format(
+                    Locale.ROOT,
+                    " at %.1f m, %.0f° lies on land; it is kept, and marked. Check it, or the bank there.",
+                    r,
+                    reading.place().angleDegrees()));
+        }
+        return Optional.empty();
+    }
+
+    /** The first two readings of one visit at one place that can't both be right, as a sentence. */
+    public static Optional<String> contradiction(Peg peg) {
+        for (int v = 0; v < peg.visits().size(); v++) {
+            Visit visit = peg.visits().get(v);
+            for (int i = 0; i < visit.readings().size(); i++) {
+                for (int j = 0; j < i; j++) {
+                    Reading a = visit.readings().get(j);
+                    Reading b = visit.readings().get(i);
+                    if (a.place().distanceTo(b.place()) < SAME_PLACE_METRES
+                            && Math.abs(a.depthMetres() - b.depthMetres()) > DISAGREE_METRES) {
+                        return Optional.of(String.format(
+                                Locale.ROOT,
+                                "Readings %d and %d are at the same place (%.2f m, %.1f°) but say %.2f m and %.2f m;"
+                                        + " keep the right one, or say where the other was.",
+                                j + 1,
+                                i + 1,
+                                a.place().distanceMetres(),
+                                a.place().angleDegrees(),
+                                a.depthMetres(),
+                                b.depthMetres()));
+                    }
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** What a reading is called in sentences: {@code Reading 7}, or {@code Reading 7 of visit 2}. */
+    public static String name(Peg peg, int visit, int reading) {
+        String name = "Reading " + (reading + 1);
+        return peg.visits().size() == 1 ? name : name + " of visit " + (visit + 1);
+    }
+}
