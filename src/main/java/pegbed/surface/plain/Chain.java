@@ -8,14 +8,17 @@ import org.locationtech.jts.geom.Coordinate;
 final class Chain {
     private final Coordinate[] sites;
     private final Integer[] order;
-    private final double reach;
+    private final double aside;
+    private final double beyond;
 
     private Chain(Coordinate[] sites, Coordinate start, double length) {
         this.sites = sites;
         order = new Integer[sites.length];
         Arrays.setAll(order, i -> i);
         Arrays.sort(order, Comparator.comparingDouble(i -> sites[i].distance(start)));
-        reach = Tolerance.TOUCHING * length;
+        aside = Tolerance.TOUCHING * length;
+        // Less than half the least distance between sites, so that every site is its own.
+        beyond = Tolerance.SAME_SITE / 4 * length;
     }
 
     /** The chain of the sites, or null if they are not in one line. There is at least one site. */
@@ -50,8 +53,8 @@ final class Chain {
             Coordinate b = sites[order[k]];
             double length = a.distance(b);
             double along = ((x - a.x) * (b.x - a.x) + (y - a.y) * (b.y - a.y)) / length;
-            double aside = Mesh.cross(a, b, x, y) / length;
-            if (Math.abs(aside) <= reach && along >= -reach && along <= length + reach) {
+            double off = Mesh.cross(a, b, x, y) / length;
+            if (Math.abs(off) <= aside && along >= -beyond && along <= length + beyond) {
                 return Weights.between(order[k - 1], order[k], along / length);
             }
         }

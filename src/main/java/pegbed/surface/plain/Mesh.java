@@ -130,7 +130,7 @@ final class Mesh {
         Coordinate b = sites[to(outer)];
         Coordinate c = sites[from(next(next(outer)))];
         double length = a.distance(b);
-        return cross(a, b, c.x, c.y) <= Tolerance.TOUCHING * length * length;
+        return cross(a, b, c.x, c.y) <= Tolerance.FLAT * length * length;
     }
 
     private int[] hull(boolean[] flat) {
@@ -189,9 +189,7 @@ final class Mesh {
         }
         for (Object candidate : index.query(new Envelope(x, x, y, y))) {
             int t = (Integer) candidate;
-            if (turn(corner(t, 0), corner(t, 1), x, y) >= 0
-                    && turn(corner(t, 1), corner(t, 2), x, y) >= 0
-                    && turn(corner(t, 2), corner(t, 0), x, y) >= 0) {
+            if (turn(3 * t, x, y) >= 0 && turn(3 * t + 1, x, y) >= 0 && turn(3 * t + 2, x, y) >= 0) {
                 return t;
             }
         }
@@ -211,6 +209,24 @@ final class Mesh {
             }
         }
         return Weights.NONE;
+    }
+
+    /** The nearest site of a triangle if a place lies on it, within the tolerance; else {@link #NONE}. */
+    int siteTouched(int triangle, double x, double y) {
+        int nearest = 3 * triangle;
+        for (int edge = nearest + 1; edge < 3 * triangle + 3; edge++) {
+            if (distance(edge, x, y) < distance(nearest, x, y)) {
+                nearest = edge;
+            }
+        }
+        Coordinate corner = sites[from(nearest)];
+        double longer =
+                Math.max(corner.distance(sites[to(nearest)]), corner.distance(sites[from(next(next(nearest)))]));
+        return distance(nearest, x, y) <= Tolerance.TOUCHING * longer ? from(nearest) : NONE;
+    }
+
+    private double distance(int edge, double x, double y) {
+        return Math.hypot(x - sites[from(edge)].x, y - sites[from(edge)].y);
     }
 
     /** Whether a place lies on an edge, within the tolerance. */
@@ -240,8 +256,15 @@ final class Mesh {
         return (b.x - a.x) * (y - a.y) - (b.y - a.y) * (x - a.x);
     }
 
-    /** The exact sign of {@link #cross}: 1 left, 0 on the line, −1 right. */
-    private static int turn(Coordinate a, Coordinate b, double x, double y) {
-        return CGAlgorithmsDD.orientationIndex(a.x, a.y, b.x, b.y, x, y);
+    /**
+     * The exact side of an edge on which a place lies: 1 left, 0 on its line, −1 right. Both triangles of an edge ask
+     * for it in the same direction, so that no place falls between them.
+     */
+    private int turn(int edge, double x, double y) {
+        int first = Math.min(from(edge), to(edge));
+        Coordinate a = sites[first];
+        Coordinate b = sites[from(edge) + to(edge) - first];
+        int turn = CGAlgorithmsDD.orientationIndex(a.x, a.y, b.x, b.y, x, y);
+        return first == from(edge) ? turn : -turn;
     }
 }

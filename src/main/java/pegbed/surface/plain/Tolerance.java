@@ -6,7 +6,7 @@ import org.locationtech.jts.geom.Envelope;
 /**
  * How near counts as the same place: the one spot where the tolerances of this package are set.
  *
- * <p>Both are empirical. Doubles carry sixteen digits; in a natural neighbour's weight half of them are lost at a
+ * <p>They are empirical. Doubles carry sixteen digits; in a natural neighbour's weight half of them are lost at a
  * distance of {@link #TOUCHING} edge lengths from a site or from the hull, where the exact answer is as near to the
  * limit that is then taken.
  */
@@ -16,6 +16,9 @@ final class Tolerance {
 
     /** A place nearer to a site or to the hull than this share of the edge beside it lies on it. */
     static final double TOUCHING = 1e-8;
+
+    /** A triangle on the hull lower than this share of its outer edge has its height from rounding alone. */
+    static final double FLAT = 1e-10;
 
     private Tolerance() {}
 

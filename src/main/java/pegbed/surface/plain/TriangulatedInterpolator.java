@@ -66,14 +66,9 @@ abstract class TriangulatedInterpolator implements Interpolator {
         if (triangle == Mesh.NONE) {
             return mesh.touchingHull(x, y);
         }
-        for (int edge = 3 * triangle; edge < 3 * triangle + 3; edge++) {
-            Coordinate corner = mesh.place(mesh.from(edge));
-            double longer = Math.max(
-                    corner.distance(mesh.place(mesh.to(edge))),
-                    corner.distance(mesh.place(mesh.from(mesh.next(mesh.next(edge))))));
-            if (Math.hypot(x - corner.x, y - corner.y) <= Tolerance.TOUCHING * longer) {
-                return Weights.one(mesh.from(edge));
-            }
+        int touched = mesh.siteTouched(triangle, x, y);
+        if (touched != Mesh.NONE) {
+            return Weights.one(touched);
         }
         for (int edge = 3 * triangle; edge < 3 * triangle + 3; edge++) {
             if (mesh.twin(edge) == Mesh.NONE && mesh.touches(edge, x, y)) {
