@@ -1,0 +1,56 @@
+package pegbed.report.drawing;
+
+import java.util.EnumSet;
+import java.util.Set;
+
+/** What is switched on and off together. */
+public enum Layer {
+    /** Depth bands, land and banks. */
+    GROUND("depths and banks"),
+    /** The veil where the map is a guess. */
+    DOUBT("doubt"),
+    /** Contours and their labels. */
+    CONTOURS("contours"),
+    /** Rings at the pole's joints. */
+    RINGS("pole rings"),
+    /** Clock figures round the rim. */
+    CLOCK("clock"),
+    /** Outlines of the zones. */
+    ZONES("zones"),
+    /** Soundings. */
+    READINGS("readings"),
+    /** Marks on the far bank. */
+    MARKS("marks"),
+    /** Hazards. */
+    HAZARDS("hazards"),
+    /** Flat spots at the target. */
+    FLATS("flat spots"),
+    /** The deepest place. */
+    DEEPEST("deepest"),
+    /** Lines to fish. */
+    LINES("lines"),
+    /** The next reading to take. */
+    NEXT("next reading"),
+    /** The seat. */
+    SEAT("seat"),
+    /** Title, legends, scale bar. */
+    FURNITURE("title and legend"),
+    /** The caution. */
+    CAUTION("caution");
+
+    private final String words;
+
+    Layer(String words) {
+        this.words = words;
+    }
+
+    /** What a switch for it says. */
+    public String words() {
+        return words;
+    }
+
+    /** All but the zones. */
+    public static Set<Layer> usual() {
+        return EnumSet.complementOf(EnumSet.of(ZONES));
+    }
+}

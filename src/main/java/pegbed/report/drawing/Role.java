@@ -1,0 +1,100 @@
+package pegbed.report.drawing;
+
+/** What an item of a drawing means. Kinds of one thing differ in shape or dashes too, never by colour alone. */
+public enum Role {
+    /** The sheet itself. */
+    SHEET,
+    /** Water of whose bottom nothing is known. */
+    UNKNOWN_WATER,
+    /** Water beyond the reach or the limits. */
+    BEYOND,
+    /** Step i of n, shallowest first. */
+    DEPTH_BAND,
+    /** Dry ground beyond the banks, and islands. */
+    LAND,
+    /** Where water meets land. */
+    BANK,
+    /** A point of the bank that the person gave. */
+    BANK_POINT,
+    /** The limit of the angler's own water. */
+    LIMIT,
+    /** Veil over depths with an sd above 10 cm. */
+    DOUBT_VEIL,
+    /** Hatching of that veil. */
+    DOUBT_HATCH,
+    /** Veil over depths with an sd above 20 cm. */
+    STRONG_DOUBT_VEIL,
+    /** Hatching of that veil. */
+    STRONG_DOUBT_HATCH,
+    /** Line between what is known and what is not. */
+    KNOWN_EDGE,
+    CONTOUR,
+    /** Contours of whole feet, or of half metres. */
+    INDEX_CONTOUR,
+    CONTOUR_LABEL,
+    /** Ring at a joint of the pole. */
+    RING,
+    /** Ring at the reach. */
+    RIM,
+    RING_LABEL,
+    /** Tick of the clock at the rim. */
+    CLOCK_TICK,
+    CLOCK_FIGURE,
+    ZONE_OUTLINE,
+    ZONE_LABEL,
+    /** Dot at a reading whose figure stands beside it. */
+    READING_DOT,
+    /** Depth of a reading. */
+    READING_FIGURE,
+    /** Depth of an earlier visit's reading, brought to the level of the latest. */
+    EARLIER_READING_FIGURE,
+    /** Dot of an earlier visit's reading. */
+    EARLIER_READING_DOT,
+    /** Frame about a reading that the others contradict. */
+    SUSPICIOUS_FRAME,
+    SUSPICIOUS_FIGURE,
+    /** Symbol of a mark. */
+    MARK,
+    MARK_LABEL,
+    /** Ground that a hazard takes. */
+    HAZARD_AREA,
+    HAZARD_OUTLINE,
+    /** Symbol of the hazard's kind. */
+    HAZARD,
+    HAZARD_LABEL,
+    FLAT_SURE,
+    FLAT_LIKELY,
+    FLAT_WORTH_A_READING,
+    /** Disc under a flat spot's number. */
+    FLAT_BADGE,
+    FLAT_NUMBER,
+    /** Symbol of the deepest place. */
+    DEEPEST,
+    /** Paper under that symbol. */
+    DEEPEST_BADGE,
+    DEEPEST_LABEL,
+    /** Outline of the ground about the deepest place. */
+    DEEPEST_AREA,
+    /** From the seat to a line that is fished. */
+    LINE_PATH,
+    /** Disc under a line's number. */
+    LINE_BADGE,
+    LINE_NUMBER,
+    /** Ring where the next reading would tell most. */
+    NEXT_READING,
+    NEXT_READING_LABEL,
+    /** Platform under the angler. */
+    SEAT,
+    SEAT_OUTLINE,
+    SEAT_LABEL,
+    TITLE,
+    SUBTITLE,
+    /** Paper under a title or legend. */
+    PANEL,
+    /** Rule and outlines in a legend. */
+    LEGEND_RULE,
+    LEGEND_LABEL,
+    LEGEND_HEADING,
+    SCALE_BAR,
+    CAUTION
+}
