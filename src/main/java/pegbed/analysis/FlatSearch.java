@@ -1,6 +1,7 @@
 package pegbed.analysis;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -44,19 +45,14 @@ final class FlatSearch {
     }
 
     private Optional<FlatSpot> best(Zone zone) {
-        List<Integer> nodes = new ArrayList<>();
-        for (int i = 0; i < frame.size(); i++) {
-            if (map.zones().contains(zone, i)) {
-                nodes.add(i);
-                odds[i] = FlatOdds.USUAL.flat(grid.disc(i), target);
-            }
-        }
-        if (nodes.isEmpty()) {
+        int[] nodes = map.zones().nodes(zone);
+        if (nodes.length == 0) {
             return Optional.empty();
         }
-        int best = nodes.get(0);
+        int best = nodes[0];
         double bestScore = Double.NEGATIVE_INFINITY;
         for (int i : nodes) {
+            odds[i] = FlatOdds.USUAL.flat(grid.disc(i), target);
             double score = score(i);
             if (score == 0) {
                 score = -Math.abs(grid.disc(i).depthMetres() - target);
@@ -97,9 +93,9 @@ final class FlatSearch {
     }
 
     /** The depth nearest to the target at which some disc of the zone is likely flat. */
-    private OptionalDouble nearest(List<Integer> nodes) {
-        return nodes.stream()
-                .map(grid::disc)
+    private OptionalDouble nearest(int[] nodes) {
+        return Arrays.stream(nodes)
+                .mapToObj(grid::disc)
                 .filter(disc -> FlatOdds.USUAL.flat(disc, disc.depthMetres()) >= Confidence.LIKELY.least())
                 .mapToDouble(Disc::depthMetres)
                 .boxed()

@@ -20,6 +20,7 @@ import pegbed.surface.Survey;
  * @param grid that bottom on 25 cm
  * @param zones where the zones lie
  * @param deepest the deepest usable place
+ * @param slopes the steepest place of each zone
  * @param checks every reading beside what the model makes of it, in the survey's order
  */
 public record PegMap(
@@ -29,6 +30,7 @@ public record PegMap(
         BottomGrid grid,
         Zones zones,
         Deepest deepest,
+        List<SteepestSlope> slopes,
         List<ReadingCheck> checks) {
     /** Readings further than this many standard deviations from what the others expect are suspicious. */
     public static final double SUSPICIOUS = 3;
@@ -43,7 +45,15 @@ public record PegMap(
         FittedBottom bottom = BottomModel.fit(Survey.of(peg, water), monitor);
         BottomGrid grid = bottom.grid(monitor);
         Zones zones = Zones.of(grid, water, peg.pole());
-        return new PegMap(peg, water, bottom, grid, zones, DeepestSearch.of(grid, zones), bottom.readings());
+        return new PegMap(
+                peg,
+                water,
+                bottom,
+                grid,
+                zones,
+                DeepestSearch.of(grid, zones),
+                SteepestSlope.of(grid, zones),
+                bottom.readings());
     }
 
     /** The readings that the others contradict. */

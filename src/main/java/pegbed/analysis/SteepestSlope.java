@@ -3,6 +3,7 @@ package pegbed.analysis;
 import java.util.ArrayList;
 import java.util.List;
 import pegbed.model.Place;
+import pegbed.surface.BottomGrid;
 import pegbed.surface.Disc;
 import pegbed.surface.GridFrame;
 
@@ -16,20 +17,21 @@ import pegbed.surface.GridFrame;
  * @param depthMetres mean depth there, metres
  */
 public record SteepestSlope(Zone zone, Place place, double slope, double downhillDegrees, double depthMetres) {
-    static List<SteepestSlope> of(PegMap map) {
+    static List<SteepestSlope> of(BottomGrid grid, Zones zones) {
         List<SteepestSlope> found = new ArrayList<>();
-        GridFrame frame = map.grid().frame();
+        GridFrame frame = grid.frame();
         for (Zone zone : Zone.values()) {
             int steepest = -1;
             double most = -1;
-            for (int i = 0; i < frame.size(); i++) {
-                if (map.zones().contains(zone, i) && map.grid().disc(i).slope() > most) {
+            for (int i : zones.nodes(zone)) {
+                double slope = grid.disc(i).slope();
+                if (slope > most) {
                     steepest = i;
-                    most = map.grid().disc(i).slope();
+                    most = slope;
                 }
             }
             if (steepest >= 0) {
-                Disc disc = map.grid().disc(steepest);
+                Disc disc = grid.disc(steepest);
                 found.add(new SteepestSlope(
                         zone,
                         new Place(frame.x(steepest % frame.columns()), frame.y(steepest / frame.columns())),
@@ -38,6 +40,6 @@ public record SteepestSlope(Zone zone, Place place, double slope, double downhil
                         disc.depthMetres()));
             }
         }
-        return found;
+        return List.copyOf(found);
     }
 }

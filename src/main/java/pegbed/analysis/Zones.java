@@ -1,6 +1,9 @@
 package pegbed.analysis;
 
 import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.stream.IntStream;
 import org.locationtech.jts.algorithm.locate.IndexedPointInAreaLocator;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
@@ -16,7 +19,7 @@ import pegbed.surface.GridFrame;
  *
  * <p><em>Across</em>: beyond the track's deepest line (without a far bank: more than 5 m out), within 62° of straight
  * out. <em>Margins</em>: within 2.6 m of the near bank, more than 1.3 m to the side, within 7 m. <em>Short</em>: within
- * 20° of straight out and the first three sections. <em>Track</em>: within 1 m of the deepest line, within 62°. (Common
+ * 20° of straight out, from 1 m to the end of the third section. <em>Track</em>: within 1 m of the deepest line, within 62°. (Common
  * practice; the figures are empirical.)
  *
  * <p>Immutable.
@@ -32,31 +35,41 @@ public final class Zones {
     private static final double MARGIN_REACH = 7;
     private static final double OPEN_ACROSS_METRES = 5;
     private static final double SHORT_DEGREES = 20;
+    private static final double SHORT_LEAST_METRES = 1;
     private static final double TRACK_HALF_METRES = 1;
 
     /** Standard deviation along the water with which the deepest line is smoothed, metres. */
     private static final double SMOOTHING_METRES = 1;
 
-    private final BottomGrid grid;
+    private final GridFrame frame;
     private final PegWater water;
     private final double shortReach;
     private final boolean[] fishable;
     /** y of the deepest line by column, NaN where a column has no fishable node. */
     private final double[] track;
 
-    private Zones(BottomGrid grid, PegWater water, double shortReach, boolean[] fishable, double[] track) {
-        this.grid = grid;
+    private final Map<Zone, int[]> nodes = new EnumMap<>(Zone.class);
+
+    private Zones(GridFrame frame, PegWater water, double shortReach, boolean[] fishable, double[] track) {
+        this.frame = frame;
         this.water = water;
         this.shortReach = shortReach;
         this.fishable = fishable;
         this.track = track;
+        for (Zone zone : Zone.values()) {
+            nodes.put(
+                    zone,
+                    IntStream.range(0, frame.size())
+                            .filter(i -> contains(zone, i))
+                            .toArray());
+        }
     }
 
     static Zones of(BottomGrid grid, PegWater water, Pole pole) {
         boolean[] fishable = fishable(grid, water);
         double shortReach =
                 pole.jointMetres().get(Math.min(2, pole.jointMetres().size() - 1));
-        return new Zones(grid, water, shortReach, fishable, deepestLine(grid, water, fishable));
+        return new Zones(grid.frame(), water, shortReach, fishable, deepestLine(grid, water, fishable));
     }
 
     private static boolean[] fishable(BottomGrid grid, PegWater water) {
@@ -121,12 +134,16 @@ public final class Zones {
         return track[column];
     }
 
+    /** The nodes of a zone that may be fished, in rising order. Shared, not to be changed. */
+    int[] nodes(Zone zone) {
+        return nodes.get(zone);
+    }
+
     /** Whether a node lies in a zone and may be fished. */
     public boolean contains(Zone zone, int index) {
         if (!fishable[index]) {
             return false;
         }
-        GridFrame frame = grid.frame();
         int column = index % frame.columns();
         double x = frame.x(column);
         double y = frame.y(index / frame.columns());
@@ -136,7 +153,7 @@ public final class Zones {
             case ACROSS -> angle <= WIDEST_DEGREES && (water.hasFarBank() ? y > track[column] : r > OPEN_ACROSS_METRES);
             case LEFT_MARGIN -> x < -MARGIN_LEAST_X && inMargin(x, y, r);
             case RIGHT_MARGIN -> x > MARGIN_LEAST_X && inMargin(x, y, r);
-            case SHORT -> angle <= SHORT_DEGREES && r <= shortReach;
+            case SHORT -> angle <= SHORT_DEGREES && r >= SHORT_LEAST_METRES && r <= shortReach;
             case TRACK -> angle <= WIDEST_DEGREES && Math.abs(y - track[column]) <= TRACK_HALF_METRES;
         };
     }

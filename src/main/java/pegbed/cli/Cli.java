@@ -40,7 +40,10 @@ public final class Cli {
         line.setOut(new PrintWriter(out, true, StandardCharsets.UTF_8));
         line.setErr(new PrintWriter(err, true, StandardCharsets.UTF_8));
         line.setParameterExceptionHandler((e, words) -> {
-            e.getCommandLine().getErr().println(Sentences.whole(e.getMessage()));
+            e.getCommandLine()
+                    .getErr()
+                    .println(Sentences.whole(e.getMessage()) + " See "
+                            + e.getCommandLine().getCommandSpec().qualifiedName() + " --help.");
             return BAD_INPUT;
         });
         line.setExecutionExceptionHandler((e, command, result) -> {

@@ -100,9 +100,15 @@ final class LinesText {
                 + " ± " + wording.depth(spot.sdMetres())
                 + " at " + wording.distance(spot.place().distanceMetres())
                 + ", " + wording.direction(angle)
-                + " (" + wording.clock(angle) + "), "
-                + wording.aim(spot.place())
+                + " (" + wording.clock(angle) + ")"
+                + aim(spot)
                 + ", " + Steepness.oneIn(spot.slope());
+    }
+
+    /** Where no mark is near enough to aim by, the clock has said it already. */
+    private String aim(Spot spot) {
+        String aim = wording.aim(spot.place());
+        return aim.startsWith("towards ") ? "" : ", " + aim;
     }
 
     private void slope(SteepestSlope slope) {

@@ -1,0 +1,88 @@
+package pegbed.bench;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.concurrent.TimeUnit;
+import org.openjdk.jmh.annotations.Benchmark;
+import org.openjdk.jmh.annotations.BenchmarkMode;
+import org.openjdk.jmh.annotations.Fork;
+import org.openjdk.jmh.annotations.Measurement;
+import org.openjdk.jmh.annotations.Mode;
+import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Param;
+import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.Setup;
+import org.openjdk.jmh.annotations.State;
+import org.openjdk.jmh.annotations.Warmup;
+import org.openjdk.jmh.infra.Blackhole;
+import pegbed.analysis.Findings;
+import pegbed.analysis.PegMap;
+import pegbed.model.InputException;
+import pegbed.model.Monitor;
+import pegbed.model.Peg;
+import pegbed.model.Reading;
+import pegbed.storage.PegFile;
+import pegbed.surface.BottomModel;
+import pegbed.surface.Field;
+import pegbed.surface.Survey;
+import pegbed.surface.Upsample;
+import pegbed.surface.contour.ContourLevels;
+import pegbed.surface.contour.Contours;
+
+/** What follows on a change of a peg, on one core: fit, grid, doubt, 5 cm, flats, contours. */
+@State(Scope.Benchmark)
+@BenchmarkMode(Mode.AverageTime)
+@OutputTimeUnit(TimeUnit.MILLISECONDS)
+@Warmup(iterations = 5, time = 2)
+@Measurement(iterations = 5, time = 2)
+@Fork(1)
+public class RebuildBenchmark {
+    /** Number of readings, the sample's own repeated around where it has fewer. */
+    @Param({"30", "60", "200"})
+    public int readings;
+
+    private Peg peg;
+    private PegMap map;
+
+    @Setup
+    public void load() throws InputException {
+        Peg sample = PegFile.read(Path.of("sample-pegs/tansy-cut-14.peg.json")).peg();
+        List<Reading> own = sample.readings();
+        List<Reading> all = new java.util.ArrayList<>();
+        for (int i = 0; i < readings; i++) {
+            Reading reading = own.get(i % own.size());
+            double nudge = 0.3 * (i / own.size());
+            all.add(Reading.of(
+                    reading.place().distanceMetres() + nudge,
+                    reading.place().angleDegrees() + 5 * nudge,
+                    reading.depthMetres()));
+        }
+        peg = sample.withToday(visit -> visit.withReadings(all));
+        map = PegMap.of(peg, Monitor.NONE);
+    }
+
+    /** Fit, 25 cm grid with doubt and discs, deepest, flats, 5 cm depth and doubt, contours. */
+    @Benchmark
+    public void fullRebuild(Blackhole hole) throws InputException {
+        PegMap fresh = PegMap.of(peg, Monitor.NONE);
+        hole.consume(Findings.of(fresh, OptionalDouble.empty()));
+        Field depth = Upsample.catmullRom(fresh.grid().depth(), 5);
+        hole.consume(Upsample.catmullRom(fresh.grid().sd(), 5));
+        double deepest = fresh.deepest().area().deepestMetres();
+        ContourLevels levels = ContourLevels.between(0, deepest, peg.units().depth());
+        hole.consume(Contours.of(depth, levels.toArray()));
+    }
+
+    /** The hyperparameters and the factor alone. */
+    @Benchmark
+    public Object refit() throws InputException {
+        return BottomModel.fit(Survey.of(peg, map.water()), Monitor.NONE);
+    }
+
+    /** One move of the target slider. */
+    @Benchmark
+    public Object newTarget() {
+        return Findings.of(map, OptionalDouble.of(0.8));
+    }
+}
