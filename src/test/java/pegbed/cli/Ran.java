@@ -1,0 +1,28 @@
+package pegbed.cli;
+
+import java.io.ByteArrayOutputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+
+/**
+ * What one command did.
+ *
+ * @param status exit status
+ * @param out standard output
+ * @param err standard error
+ */
+record Ran(int status, String out, String err) {
+    static Ran pegbed(Object... words) {
+        String[] args = new String[words.length];
+        for (int i = 0; i < args.length; i++) {
+            args[i] = words[i].toString();
+        }
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        ByteArrayOutputStream err = new ByteArrayOutputStream();
+        int status = Cli.run(
+                args,
+                new PrintStream(out, true, StandardCharsets.UTF_8),
+                new PrintStream(err, true, StandardCharsets.UTF_8));
+        return new Ran(status, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+    }
+}
