@@ -22,7 +22,6 @@ import pegbed.model.Typed;
  * without which the object makes no sense throws {@link IllegalArgumentException} with a sentence.
  */
 final class Fields {
-    private final String text;
     private final Damage damage;
     private final String what;
     private final int offset;
@@ -30,13 +29,11 @@ final class Fields {
     private final Map<String, Integer> repeats = new LinkedHashMap<>();
 
     /**
-     * @param text the whole file
      * @param damage where trouble is noted
      * @param what this object in a sentence, such as {@code reading 7 of visit 1}
      * @param offset where it starts
      */
-    Fields(String text, Damage damage, String what, int offset) {
-        this.text = text;
+    Fields(Damage damage, String what, int offset) {
         this.damage = damage;
         this.what = what;
         this.offset = offset;
@@ -47,10 +44,10 @@ final class Fields {
      *
      * @param kind its first token
      * @param words its text where it is a text, else empty
-     * @param start where it starts in the file
-     * @param end where it ends
+     * @param json how it stands in the file
+     * @param offset where it starts in the file
      */
-    record Value(JsonToken kind, String words, int start, int end) {}
+    record Value(JsonToken kind, String words, String json, int offset) {}
 
     void put(String name, Value value) {
         values.put(name, value);
@@ -68,6 +65,32 @@ final class Fields {
 
     String what() {
         return what;
+    }
+
+    /** The same members under another name. */
+    Fields named(String other) {
+        Fields named = new Fields(damage, other, offset);
+        named.values.putAll(values);
+        named.repeats.putAll(repeats);
+        return named;
+    }
+
+    /** Names of the members that nobody has taken. */
+    List<String> names() {
+        return List.copyOf(values.keySet());
+    }
+
+    Value value(String name) {
+        return values.get(name);
+    }
+
+    /** Puts a member in, or notes it as repeated if it is there. */
+    void add(String name, Value value) {
+        if (values.containsKey(name)) {
+            repeat(name, value.offset());
+        } else {
+            put(name, value);
+        }
     }
 
     /** Notes something wrong with the whole object. */
@@ -97,7 +120,7 @@ final class Fields {
             return OptionalDouble.empty();
         }
         if (value.kind().isNumeric()) {
-            double number = Double.parseDouble(json(value));
+            double number = Double.parseDouble(value.json());
             if (Double.isFinite(number)) {
                 return OptionalDouble.of(number);
             }
@@ -123,10 +146,10 @@ final class Fields {
         if (value == null) {
             throw new IllegalArgumentException(name + " is missing.");
         }
-        double number = value.kind().isNumeric() ? Double.parseDouble(json(value)) : Double.NaN;
+        double number = value.kind().isNumeric() ? Double.parseDouble(value.json()) : Double.NaN;
         if (!(number >= least && number <= most)) {
             throw new IllegalArgumentException(name + " must be a number between " + Numbers.text(least) + " and "
-                    + Numbers.text(most) + ", not " + shortened(json(value)) + ".");
+                    + Numbers.text(most) + ", not " + shortened(value.json()) + ".");
         }
         return number;
     }
@@ -167,10 +190,21 @@ final class Fields {
                 : new Typed(distance, direction, depth);
     }
 
+    /** Drops members that make no sense together. */
+    void drop(String... names) {
+        for (String name : names) {
+            values.remove(name);
+        }
+    }
+
     /** Where the object is: {@code x_m} and {@code y_m}, or {@code distance_m} and {@code angle_deg}. */
     Place place() {
         double most = Numbers.FARTHEST_METRES;
-        return has("x_m") || has("y_m")
+        boolean plane = has("x_m") || has("y_m");
+        if (plane && (has("distance_m") || has("angle_deg"))) {
+            throw new IllegalArgumentException("a place is x_m and y_m, or distance_m and angle_deg, not both.");
+        }
+        return plane
                 ? new Place(needed("x_m", -most, most), needed("y_m", -most, most))
                 : Place.polar(needed("distance_m", 0, most), needed("angle_deg", -360, 360));
     }
@@ -199,12 +233,12 @@ final class Fields {
         }
         try {
             if (value.kind() == JsonToken.START_ARRAY) {
-                return StreamSupport.stream(Json.MAPPER.readTree(json(value)).spliterator(), false);
+                return StreamSupport.stream(Json.MAPPER.readTree(value.json()).spliterator(), false);
             }
         } catch (JsonProcessingException e) {
             throw new IllegalArgumentException(name + " can't be read.", e);
         }
-        throw new IllegalArgumentException(name + " must be " + right + ", not " + shortened(json(value)) + ".");
+        throw new IllegalArgumentException(name + " must be " + right + ", not " + shortened(value.json()) + ".");
     }
 
     private static double number(String name, JsonNode item) {
@@ -222,19 +256,15 @@ final class Fields {
             return Extras.NONE;
         }
         Map<String, String> raw = new LinkedHashMap<>();
-        values.forEach((name, value) -> raw.put(name, json(value)));
+        values.forEach((name, value) -> raw.put(name, value.json()));
         values.clear();
         return new Extras(raw);
     }
 
-    private String json(Value value) {
-        return text.substring(value.start(), value.end());
-    }
-
     private void wrong(String name, Value value, String right) {
         damage.add(
-                value.start(),
-                Damage.capital(what) + ": " + name + " must be " + right + ", not " + shortened(json(value)) + ".");
+                value.offset(),
+                Damage.capital(what) + ": " + name + " must be " + right + ", not " + shortened(value.json()) + ".");
     }
 
     private static String shortened(String json) {

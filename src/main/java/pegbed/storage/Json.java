@@ -2,7 +2,6 @@ package pegbed.storage;
 
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.StreamReadConstraints;
-import com.fasterxml.jackson.core.json.JsonReadFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 
 /** How JSON from outside is read: within bounds that no honest peg file meets. */
@@ -20,12 +19,6 @@ final class Json {
     /** Plain JSON (RFC 8259). */
     static final JsonFactory STRICT =
             JsonFactory.builder().streamReadConstraints(BOUNDS).build();
-
-    /** JSON of which damaged lines were taken out, so that a comma may stand before a closing bracket. */
-    static final JsonFactory MENDED = JsonFactory.builder()
-            .streamReadConstraints(BOUNDS)
-            .enable(JsonReadFeature.ALLOW_TRAILING_COMMA)
-            .build();
 
     /** For the small lists of numbers inside a member. */
     static final JsonMapper MAPPER = JsonMapper.builder(STRICT).build();

@@ -39,7 +39,37 @@ final class PegDraft {
     private final Set<String> markNames = new HashSet<>();
 
     /** A visit and those of its readings that stand whole in the file. */
-    record VisitDraft(Fields fields, List<Reading> readings) {}
+    static final class VisitDraft {
+        final Fields fields;
+        final List<Reading> readings = new ArrayList<>();
+
+        /** Whether its list of readings was met. */
+        boolean hasReadings;
+
+        /** Whether it was read to its end. */
+        boolean isWhole;
+
+        VisitDraft(Fields fields) {
+            this.fields = fields;
+        }
+
+        Visit visit() {
+            if (isWhole && !hasReadings) {
+                fields.trouble("readings is missing.");
+            }
+            noteRepeats(fields);
+            return Elements.visit(fields, readings);
+        }
+    }
+
+    VisitDraft addVisit(Damage damage, int offset) {
+        visits.add(new VisitDraft(new Fields(damage, "visit " + (visits.size() + 1), offset)));
+        return lastVisit();
+    }
+
+    VisitDraft lastVisit() {
+        return visits.get(visits.size() - 1);
+    }
 
     PegDraft(Fields top) {
         this.top = top;
@@ -54,7 +84,13 @@ final class PegDraft {
     }
 
     int readings() {
-        return visits.stream().mapToInt(visit -> visit.readings().size()).sum();
+        return visits.stream().mapToInt(visit -> visit.readings.size()).sum();
+    }
+
+    /** How many readings, bank points, marks and hazards there are. */
+    int size() {
+        int rings = islands.stream().mapToInt(List::size).sum();
+        return readings() + near.size() + far.size() + rings + marks.size() + hazards.size();
     }
 
     /** The peg. Takes the fields, so that it works once. */
@@ -86,12 +122,7 @@ final class PegDraft {
             top.trouble("visits must be a list of one visit at least.");
             return List.of(Visit.EMPTY);
         }
-        return visits.stream()
-                .map(visit -> {
-                    noteRepeats(visit.fields());
-                    return Elements.visit(visit.fields(), visit.readings());
-                })
-                .toList();
+        return visits.stream().map(VisitDraft::visit).toList();
     }
 
     private static void noteRepeats(Fields fields) {
@@ -108,6 +139,7 @@ final class PegDraft {
                     top.needed("longitude_deg", -180, 180),
                     top.needed("bearing_deg", 0, 360)));
         } catch (IllegalArgumentException e) {
+            top.drop("latitude_deg", "longitude_deg", "bearing_deg");
             top.trouble("the position is lost: " + e.getMessage());
             return Optional.empty();
         }

@@ -1,6 +1,5 @@
 package pegbed.storage;
 
-import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonLocation;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
@@ -16,6 +15,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.IntFunction;
+import java.util.regex.Pattern;
 import pegbed.model.BankPoint;
 import pegbed.model.Reading;
 
@@ -24,10 +24,17 @@ import pegbed.model.Reading;
  * counts as whole only when something follows it, since {@code 1.3} may be the start of {@code 1.37}.
  */
 final class PegParser {
+    /** What an unfinished word or number at the end of a broken file has not got. */
+    private static final Pattern MARKS = Pattern.compile("[\\[\\]{},:\"\n]");
+
     private final String text;
+    private final int base;
     private final Damage damage;
     private final JsonParser parser;
     private final PegDraft draft;
+
+    /** Whether the peg was read to its closing brace. */
+    private boolean whole;
 
     /**
      * What a pass gave.
@@ -52,26 +59,73 @@ final class PegParser {
         void run() throws IOException;
     }
 
-    private PegParser(String text, Damage damage, JsonParser parser) {
+    private PegParser(String text, int base, Damage damage, JsonParser parser) {
         this.text = text;
+        this.base = base;
         this.damage = damage;
         this.parser = parser;
-        draft = new PegDraft(new Fields(text, damage, "the peg", 0));
+        draft = new PegDraft(new Fields(damage, "the peg", 0));
     }
 
-    static Pass pass(JsonFactory factory, String text, Damage damage) {
-        try (JsonParser parser = factory.createParser(text)) {
-            PegParser pass = new PegParser(text, damage, parser);
+    static Pass pass(String text, Damage damage) {
+        try (JsonParser parser = Json.STRICT.createParser(text)) {
+            PegParser pass = new PegParser(text, 0, damage, parser);
             try {
                 pass.peg();
                 return new Pass(pass.draft, Optional.empty());
             } catch (JsonProcessingException e) {
                 JsonLocation location = e.getLocation() == null ? parser.currentLocation() : e.getLocation();
-                return new Pass(
-                        pass.draft, Optional.of(new Breakage(location.getLineNr(), e instanceof JsonEOFException)));
+                int offset = (int) Math.max(0, Math.min(location.getCharOffset(), text.length()));
+                boolean atEnd = !pass.whole
+                        && (e instanceof JsonEOFException
+                                || !MARKS.matcher(text)
+                                        .region(offset, text.length())
+                                        .find());
+                return new Pass(pass.draft, Optional.of(new Breakage(location.getLineNr(), atEnd)));
             }
         } catch (IOException e) {
             throw new UncheckedIOException("Reading from a text can't fail.", e);
+        }
+    }
+
+    /**
+     * Reads one object that stands alone.
+     *
+     * @param object its text
+     * @param base where that text starts in the file
+     * @param what the object in a sentence
+     * @return its members; empty if the text is not one object
+     */
+    static Optional<Fields> alone(String object, int base, String what, Damage damage) {
+        try (JsonParser parser = Json.STRICT.createParser(object)) {
+            PegParser pass = new PegParser(object, base, damage, parser);
+            if (parser.nextToken() != JsonToken.START_OBJECT) {
+                return Optional.empty();
+            }
+            Fields fields = new Fields(damage, what, base);
+            pass.members(fields, Map.of());
+            return parser.nextToken() == null ? Optional.of(fields) : Optional.empty();
+        } catch (JsonProcessingException e) {
+            return Optional.empty();
+        } catch (IOException e) {
+            throw new UncheckedIOException("Reading from a text can't fail.", e);
+        }
+    }
+
+    /**
+     * Uses an object that was read; notes what it says if it makes no sense.
+     *
+     * @param json how it stands in the file
+     */
+    static void use(Fields fields, String json, Consumer<Fields> use) {
+        try {
+            if (!fields.repeats().isEmpty()) {
+                throw new IllegalArgumentException(
+                        String.join(", ", fields.repeats().keySet()) + " stands twice.");
+            }
+            use.accept(fields);
+        } catch (IllegalArgumentException e) {
+            fields.trouble(e.getMessage() + " Lost: " + Fields.shortened(json, 300));
         }
     }
 
@@ -89,6 +143,7 @@ final class PegParser {
                         "hazards", list(() -> objects(i -> "hazard " + i, this::hazard)),
                         "wishes", new Step(JsonToken.START_OBJECT, this::wishes),
                         "visits", list(this::visits)));
+        whole = true;
         if (parser.nextToken() != null) {
             damage.add(offset(), "There is more text after the end of the peg.");
         }
@@ -123,16 +178,19 @@ final class PegParser {
 
     private void visits() throws IOException {
         while (parser.nextToken() != JsonToken.END_ARRAY) {
-            int number = draft.visits.size() + 1;
-            if (opens(JsonToken.START_OBJECT, "visit " + number)) {
-                List<Reading> readings = new ArrayList<>();
-                Fields fields = new Fields(text, damage, "visit " + number, offset());
-                draft.visits.add(new PegDraft.VisitDraft(fields, readings));
-                Action action = () -> objects(
-                        i -> "reading " + i + " of visit " + number, each -> readings.add(Elements.reading(each)));
-                members(fields, Map.of("readings", list(action)));
+            if (opens(JsonToken.START_OBJECT, "visit " + (draft.visits.size() + 1))) {
+                PegDraft.VisitDraft visit = draft.addVisit(damage, offset());
+                members(visit.fields, Map.of("readings", list(this::readings)));
+                visit.isWhole = true;
             }
         }
+    }
+
+    private void readings() throws IOException {
+        int visit = draft.visits.size();
+        draft.lastVisit().hasReadings = true;
+        List<Reading> readings = draft.lastVisit().readings;
+        objects(i -> "reading " + i + " of visit " + visit, each -> readings.add(Elements.reading(each)));
     }
 
     /** Reads the list in which the parser stands, an object each; leaves the parser at its end. */
@@ -155,21 +213,12 @@ final class PegParser {
         return false;
     }
 
-    /** Reads one object to its end and uses it; notes what it says if it makes no sense. */
+    /** Reads one object to its end and uses it. */
     private void object(String what, Consumer<Fields> use) throws IOException {
         int start = offset();
-        Fields fields = new Fields(text, damage, what, start);
+        Fields fields = new Fields(damage, what, start);
         members(fields, Map.of());
-        try {
-            if (!fields.repeats().isEmpty()) {
-                throw new IllegalArgumentException(
-                        String.join(", ", fields.repeats().keySet()) + " stands twice.");
-            }
-            use.accept(fields);
-        } catch (IllegalArgumentException e) {
-            int end = end();
-            fields.trouble(e.getMessage() + " Lost: " + Fields.shortened(text.substring(start, end), 300));
-        }
+        use(fields, text.substring(start - base, end() - base), use);
     }
 
     /** Reads the members of the object at whose brace the parser stands; leaves the parser at its closing brace. */
@@ -186,8 +235,13 @@ final class PegParser {
                 parser.nextToken();
             } else if (step == null) {
                 Fields.Value value = value();
-                parser.nextToken();
-                into.put(name, value);
+                if (!value.kind().isNumeric()) {
+                    into.put(name, value);
+                    parser.nextToken();
+                } else {
+                    parser.nextToken();
+                    into.put(name, value);
+                }
             } else {
                 if (opens(step.opens(), name)) {
                     step.action().run();
@@ -206,15 +260,15 @@ final class PegParser {
         } else if (kind.isStructStart()) {
             parser.skipChildren();
         }
-        return new Fields.Value(kind, words, start, end());
+        return new Fields.Value(kind, words, text.substring(start - base, end() - base), start);
     }
 
     private int offset() {
-        return (int) parser.currentTokenLocation().getCharOffset();
+        return base + (int) parser.currentTokenLocation().getCharOffset();
     }
 
     private int end() throws IOException {
         parser.finishToken();
-        return (int) parser.currentLocation().getCharOffset();
+        return base + (int) parser.currentLocation().getCharOffset();
     }
 }

@@ -5,23 +5,16 @@ import java.nio.CharBuffer;
 import java.nio.charset.CharsetDecoder;
 import java.nio.charset.CoderResult;
 import java.nio.charset.StandardCharsets;
-import java.util.Map;
-import java.util.TreeMap;
 import pegbed.model.InputException;
 import pegbed.model.Peg;
 
 /**
- * Reads the bytes of a peg file. A damaged one is read as far as it goes: what stands whole before a cut is kept; a line
- * that is not JSON is left out and the rest read; a value that can't be is left out, or the reading with it. Whatever
+ * Reads the bytes of a peg file. A damaged one is read as far as it goes: what stands whole before a cut is kept; where
+ * the JSON breaks in the middle, the file is read line by line without the broken ones; a value that can't be is left
+ * out, or the reading with it. Whatever
  * the bytes are, the answer is an {@link Opened} or an {@link InputException}.
  */
 public final class PegReader {
-    /** How many damaged lines are left out before the rest is given up. */
-    private static final int MOST_MENDS = 50;
-
-    /** Texts longer than this are not gone through again for each damaged line. */
-    private static final int LONGEST_MENDED = 5_000_000;
-
     private final String name;
     private final String text;
 
@@ -115,79 +108,28 @@ public final class PegReader {
     /** What was read, and what was wrong with it. */
     private record Read(PegDraft draft, Damage damage) {}
 
-    /** Reads the text, and where it breaks reads it again without its broken lines; the fuller draft counts. */
+    /** Reads the text as JSON, and where it breaks reads it once more line by line; the fuller draft counts. */
     private Read draft() {
         Damage damage = new Damage(text);
-        PegParser.Pass pass = PegParser.pass(Json.STRICT, text, damage);
+        PegParser.Pass pass = PegParser.pass(text, damage);
         if (pass.breakage().isPresent()) {
             noteEnd(pass.breakage().get(), damage);
-            if (!pass.breakage().get().atEnd() && text.length() <= LONGEST_MENDED) {
-                Read mended = mended();
-                if (mended.draft().readings() >= pass.draft().readings()) {
-                    return mended;
-                }
+            Damage damageOfLines = new Damage(text);
+            PegDraft byLines = new LineReader(text, damageOfLines).draft();
+            if (byLines.size() > pass.draft().size()) {
+                return new Read(byLines, damageOfLines);
             }
         }
         return new Read(pass.draft(), damage);
     }
 
-    /** Reads the text without the lines that are not JSON, found one after the other. */
-    private Read mended() {
-        Map<Integer, String> leftOut = new TreeMap<>();
-        StringBuilder rest = new StringBuilder(text);
-        while (true) {
-            Damage damage = new Damage(text);
-            leftOut.forEach((start, words) ->
-                    damage.add(start, "This line is not JSON and was left out: " + Fields.shortened(words, 300)));
-            PegParser.Pass pass = PegParser.pass(Json.MENDED, rest.toString(), damage);
-            if (pass.breakage().isEmpty()) {
-                return new Read(pass.draft(), damage);
-            }
-            PegParser.Breakage breakage = pass.breakage().get();
-            Line line = line(breakage.line());
-            if (breakage.atEnd()
-                    || leftOut.size() == MOST_MENDS
-                    || rest.substring(line.start(), line.end()).isBlank()) {
-                noteEnd(breakage, damage);
-                return new Read(pass.draft(), damage);
-            }
-            leftOut.put(line.start(), text.substring(line.start(), line.end()));
-            rest.replace(line.start(), line.end(), " ".repeat(line.end() - line.start()));
-        }
-    }
-
     private void noteEnd(PegParser.Breakage breakage, Damage damage) {
-        Line line = line(breakage.line());
+        Lines.Line line = Lines.line(text, breakage.line());
         String words = Fields.shortened(text.substring(line.start(), line.end()), 300);
         damage.add(
                 breakage.atEnd() ? line.end() : line.start(),
                 breakage.atEnd()
                         ? "The file breaks off here, and what followed is lost. Its last words are: " + words
                         : "This is not JSON, and what follows is lost: " + words);
-    }
-
-    /**
-     * A line of the text.
-     *
-     * @param start offset of its first letter
-     * @param end offset behind its last letter
-     */
-    private record Line(int start, int end) {}
-
-    /** The line of a number; the last one where there are not so many. A line ends as it does for the JSON parser. */
-    private Line line(int number) {
-        int start = 0;
-        int current = 1;
-        for (int i = 0; i < text.length(); i++) {
-            char c = text.charAt(i);
-            if (c == '\n' || (c == '\r' && !(i + 1 < text.length() && text.charAt(i + 1) == '\n'))) {
-                if (current == number) {
-                    return new Line(start, i);
-                }
-                current++;
-                start = i + 1;
-            }
-        }
-        return new Line(start, text.length());
     }
 }
