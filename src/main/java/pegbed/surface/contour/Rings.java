@@ -25,7 +25,7 @@ final class Rings {
     }
 
     static boolean isClosed(Coordinate[] line) {
-        return line[0] == line[line.length - 1];
+        return line[0].equals2D(line[line.length - 1]);
     }
 
     /** Signed area of a ring, positive if it runs clockwise. */

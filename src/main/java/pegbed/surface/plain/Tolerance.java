@@ -28,6 +28,6 @@ final class Tolerance {
         for (Coordinate site : sites) {
             box.expandToInclude(site);
         }
-        return Math.scalb(1, Math.getExponent(Math.max(box.getWidth(), box.getHeight())) - 42);
+        return Math.scalb(1.0, Math.getExponent(Math.max(box.getWidth(), box.getHeight())) - 42);
     }
 }

@@ -78,17 +78,18 @@ class ContoursTest {
         assertTrue(Orientation.isCCW(ring.getCoordinates()), "deep outside");
     }
 
-    /** A hole with an island of depth in it, and a hump in that: the rings find their homes. */
+    /** Rings of deep and shallow by turns: each hole finds the nearest shell round it. */
     @Test
     void ringsWithinRingsNest() {
-        Field waves = field(new GridFrame(-5, -5, 0.05, 201, 201), (x, y) -> 1 + Math.cos(2 * Math.hypot(x, y)));
-        double quarter = Math.PI / 4;
-        Geometry area = areaAbove(waves, 1, box(-5, 5, -5, 5).intersection(disc(4.5)));
-        // cos(2r) is 0 or more for r up to π/4, from 3π/4 to 5π/4, and from 7π/4 on; the outline ends at 4.5.
-        assertEquals(2, area.getNumGeometries());
-        double expected = Math.PI * quarter * quarter * (1 + 25 - 9);
-        assertEquals(expected, area.getArea(), 0.02);
+        Field waves = field(new GridFrame(-7, -7, 0.05, 281, 281), (x, y) -> 1 + Math.cos(2 * Math.hypot(x, y)));
+        assertTrue(
+                new Rings(FACTORY, 0.05).area(new Tracer(waves, true).trace(1)).isValid(), "before it is clipped");
+        Geometry area = areaAbove(waves, 1, disc(6.5));
+        // cos 2r is 0 or more up to q = π/4, from 3q to 5q, and from 7q on.
+        assertEquals(3, area.getNumGeometries());
         assertTrue(area.isValid());
+        double expected = Math.PI * (Math.pow(Math.PI / 4, 2) * (1 + 25 - 9 - 49) + 6.5 * 6.5);
+        assertEquals(expected, area.getArea(), 0.1);
     }
 
     @Test

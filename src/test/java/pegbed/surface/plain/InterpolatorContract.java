@@ -122,7 +122,7 @@ abstract class InterpolatorContract {
             List<Site> sites = new ArrayList<>();
             for (int i = 0; i < 81; i++) {
                 double x = i % 9 + 0.1 * Math.sin(i);
-                double y = i / 9 + 0.1 * Math.cos(3 * i);
+                double y = Math.floor(i / 9.0) + 0.1 * Math.cos(3 * i);
                 sites.add(new Site(x, y, 1 + 0.1 * Math.sin(x + 2 * y)));
             }
             Interpolator before = of(sites);
@@ -190,6 +190,23 @@ abstract class InterpolatorContract {
         }
     }
 
+    /** Halfway between two of these sites, found by random search, a careless test of sides finds no triangle. */
+    @Test
+    void noPlaceFallsBetweenTwoTriangles() {
+        Site a = new Site(0.35951419679204416, 1.016189067952023, 1);
+        Site b = new Site(-3.983810932047977, 4.640485803207956, 1);
+        Interpolator interpolator = of(List.of(
+                a,
+                b,
+                new Site(-0.6364385362199501, 0.9263105187540122, 1),
+                new Site(-0.7263170854179611, 1.9222632517660059, 1),
+                new Site(4.343325128840021, 1.3757032647440672, 1),
+                new Site(-4.073689481245988, 5.63643853621995, 1)));
+        double x = a.xMetres() + 0.5 * (b.xMetres() - a.xMetres());
+        double y = a.yMetres() + 0.5 * (b.yMetres() - a.yMetres());
+        assertEquals(1, interpolator.depthAt(x, y), EXACT);
+    }
+
     private static Site turnedPlane(double x, double y, double angle) {
         return new Site(
                 x * Math.cos(angle) - y * Math.sin(angle), x * Math.sin(angle) + y * Math.cos(angle), 2 + plane(x, y));
@@ -212,7 +229,8 @@ abstract class InterpolatorContract {
     @Test
     void aPlaneComesBackOnEveryLatticePoint() {
         Interpolator plane = of(IntStream.range(0, 49)
-                .mapToObj(i -> new Site(i % 7 * 0.3, i / 7 * 0.3, 0.4 + plane(i % 7 * 0.3, i / 7 * 0.3)))
+                .mapToObj(i -> new Site(
+                        i % 7 * 0.3, Math.floor(i / 7.0) * 0.3, 0.4 + plane(i % 7 * 0.3, Math.floor(i / 7.0) * 0.3)))
                 .toList());
         for (double x = 0; x <= 1.8; x += 0.05) {
             for (double y = 0; y <= 1.8; y += 0.05) {
@@ -258,7 +276,7 @@ abstract class InterpolatorContract {
 
     private static List<Site> lattice(int side) {
         return IntStream.range(0, side * side)
-                .mapToObj(i -> new Site(i % side - 6, i / side, 0.2 + (i * 7 % 13) * 0.1))
+                .mapToObj(i -> new Site(i % side - 6, Math.floor((double) i / side), 0.2 + (i * 7 % 13) * 0.1))
                 .toList();
     }
 
