@@ -43,9 +43,6 @@ final class BottomCovariance implements Covariance {
         double profile = open
                 ? Matern.fiveHalves(distance / across)
                 : Matern.fiveHalvesProduct(Math.abs(a.u[i] - b.u[j]) / along, Math.abs(a.v[i] - b.v[j]) / across);
-        return profile2 * profile
-                + local2 * Matern.threeHalves(distance / local)
-                + level2
-                + track2 * a.t[i] * b.t[j];
+        return profile2 * profile + local2 * Matern.threeHalves(distance / local) + level2 + track2 * a.t[i] * b.t[j];
     }
 }
