@@ -79,7 +79,8 @@ public final class BankLine {
 
     private static BankLine smoothed(List<Coordinate> given, double halfWidth) {
         List<Coordinate> line = new ArrayList<>(given);
-        line.sort(Comparator.comparingDouble((Coordinate c) -> c.x).thenComparingDouble(c -> c.y));
+        // Stable: points at one x, a step in the bank, keep the order in which they were given.
+        line.sort(Comparator.comparingDouble(c -> c.x));
         // Places symmetric about the seat, so that a mirrored peg gives mirrored lines.
         int half = (int) Math.ceil((halfWidth + 4 * SMOOTHING_METRES) / STEP);
         int count = 2 * half + 1;
@@ -131,11 +132,17 @@ public final class BankLine {
     }
 
     private static double inside(List<Coordinate> line, double x) {
+        List<Coordinate> step =
+                line.stream().filter(c -> Math.abs(c.x - x) < 1e-9).toList();
+        if (step.size() > 1) {
+            // The middle of a step, so that a mirrored bank is mirrored.
+            return (step.get(0).y + step.get(step.size() - 1).y) / 2;
+        }
         for (int i = 1; i < line.size(); i++) {
             Coordinate a = line.get(i - 1);
             Coordinate b = line.get(i);
             if (x <= b.x) {
-                return b.x - a.x < 1e-9 ? (a.y + b.y) / 2 : a.y + (x - a.x) / (b.x - a.x) * (b.y - a.y);
+                return a.y + (x - a.x) / (b.x - a.x) * (b.y - a.y);
             }
         }
         return line.get(line.size() - 1).y;

@@ -4,10 +4,8 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.locationtech.jts.algorithm.locate.IndexedPointInAreaLocator;
 import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Location;
 import org.locationtech.jts.geom.Polygon;
@@ -65,19 +63,11 @@ public final class PegWater implements BankCoordinates {
         Optional<BankLine> far = peg.banks().far().isEmpty()
                 ? Optional.empty()
                 : Optional.of(line(peg.banks().far(), halfWidth, "far"));
-        if (far.isPresent() && near.toGeometry().intersects(far.get().toGeometry())) {
-            Coordinate where =
-                    near.toGeometry().intersection(far.get().toGeometry()).getCoordinate();
-            throw new InputException(String.format(
-                    java.util.Locale.ROOT,
-                    "The near and far banks cross near x %.1f m, y %.1f m; the far bank must lie beyond the near bank all along.",
-                    where.x,
-                    where.y));
-        }
         List<Polygon> islands = islands(peg);
-        Geometry between = between(near, far, reach, halfWidth);
-        Geometry water = between.intersection(Shapes.disc(0, 0, reach / Math.cos(Math.PI / 128)))
-                .intersection(limits(peg, reach));
+        // Drawn round the reach, not in it, so that the longest pole's own end is water.
+        Geometry within =
+                WaterOutline.between(peg, near, far).intersection(Shapes.disc(0, 0, reach / Math.cos(Math.PI / 128)));
+        Geometry water = Shapes.areas(Shapes.areas(within).intersection(WaterOutline.limits(peg)));
         for (Polygon island : islands) {
             water = water.difference(island);
         }
@@ -124,43 +114,6 @@ public final class PegWater implements BankCoordinates {
             found.add(island);
         }
         return List.copyOf(found);
-    }
-
-    private static Geometry between(BankLine near, Optional<BankLine> far, double reach, double halfWidth)
-            throws InputException {
-        List<Coordinate> ring = new ArrayList<>(near.drawn());
-        if (far.isPresent()) {
-            List<Coordinate> back = new ArrayList<>(far.get().drawn());
-            java.util.Collections.reverse(back);
-            ring.addAll(back);
-        } else {
-            double top = reach
-                    + 2
-                    + near.drawn().stream().mapToDouble(c -> c.y).max().orElse(0);
-            ring.add(new Coordinate(ring.get(ring.size() - 1).x, top));
-            ring.add(new Coordinate(ring.get(0).x, top));
-        }
-        Polygon polygon = Shapes.polygon(ring);
-        if (!polygon.isValid()) {
-            throw new InputException(
-                    "The banks do not enclose a water; give each bank's points in order from left to right, the far bank beyond the near one.");
-        }
-        if (far.isPresent()
-                && near.beyond(0, far.get().isFunctionOfX() ? far.get().heightAt(0) : reach) < 0) {
-            throw new InputException(
-                    "The far bank lies on the angler's side of the near bank; the far bank must lie beyond the near bank.");
-        }
-        return polygon;
-    }
-
-    private static Geometry limits(Peg peg, double reach) {
-        OptionalDouble left = peg.limits().leftMetres();
-        OptionalDouble right = peg.limits().rightMetres();
-        return Shapes.FACTORY.toGeometry(new Envelope(
-                Math.max(-reach - 1, left.orElse(-reach - 1)),
-                Math.min(reach + 1, right.orElse(reach + 1)),
-                -2 * reach - 10,
-                2 * reach + 10));
     }
 
     /** The ground to keep away from because of a hazard. */

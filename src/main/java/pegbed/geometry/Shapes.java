@@ -1,10 +1,13 @@
 package pegbed.geometry;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.GeometryFilter;
 import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.geom.Polygonal;
 import pegbed.model.Place;
 
 /** Small conversions between places and shapes. */
@@ -26,6 +29,20 @@ public final class Shapes {
         }
         closed[ring.size()] = new Coordinate(ring.get(0));
         return FACTORY.createPolygon(closed);
+    }
+
+    /** The areas of a shape, without loose lines and points such as an intersection leaves where two only touch. */
+    public static Geometry areas(Geometry shape) {
+        if (shape instanceof Polygonal) {
+            return shape;
+        }
+        List<Polygon> polygons = new ArrayList<>();
+        shape.apply((GeometryFilter) part -> {
+            if (part instanceof Polygon polygon) {
+                polygons.add(polygon);
+            }
+        });
+        return FACTORY.buildGeometry(polygons);
     }
 
     /** A disc drawn as a polygon of 128 sides. */

@@ -36,11 +36,13 @@ final class Bfgs {
         double[] g = new double[n];
         double value = f.value(x, g);
         double[][] h = diagonal(inverseHessian);
+        boolean fresh = true;
         for (int iteration = 0; iteration < iterations; iteration++) {
             double[] step = descent(h, g, x, least, most);
             double slope = Conditioned.dot(step, g);
             if (slope >= 0) {
                 h = diagonal(inverseHessian);
+                fresh = true;
                 step = descent(h, g, x, least, most);
                 slope = Conditioned.dot(step, g);
             }
@@ -56,11 +58,23 @@ final class Bfgs {
                     next[i] = Math.max(least[i], Math.min(most[i], x[i] + share * step[i]));
                 }
                 nextValue = f.value(next, nextG);
-                better = nextValue <= value + ARMIJO * share * slope;
+                // The slope along the way that the bounds leave open.
+                double ahead = 0;
+                for (int i = 0; i < n; i++) {
+                    ahead += g[i] * (next[i] - x[i]);
+                }
+                better = nextValue <= value + ARMIJO * Math.min(ahead, 0);
             }
-            if (!better) {
+            if (!better && fresh) {
                 return x;
             }
+            if (!better) {
+                // What was learned of the curvature misleads here, as it can at a bound: begin again.
+                h = diagonal(inverseHessian);
+                fresh = true;
+                continue;
+            }
+            fresh = false;
             update(h, x, next, g, nextG);
             double gain = value - nextValue;
             x = next;
@@ -95,7 +109,8 @@ final class Bfgs {
         double[] y = new double[n];
         for (int i = 0; i < n; i++) {
             s[i] = next[i] - x[i];
-            y[i] = nextG[i] - g[i];
+            // A variable that a bound holds tells nothing of the curvature in the others.
+            y[i] = s[i] == 0 ? 0 : nextG[i] - g[i];
         }
         double sy = Conditioned.dot(s, y);
         if (sy <= 1e-12) {

@@ -4,7 +4,8 @@ package pegbed.surface;
  * How depths at two places vary together: a cross-profile that holds along the water, what is local, the level, and how
  * deep this water's track is.
  *
- * <p>k = σp²·M52(|Δu|/Lu)·M52(|Δv|/ℓv) + σr²·M32(√(Δx²+Δy²)/ℓr) + σl² + σt²·t·t'.
+ * <p>k = σp²·M52(|Δu|/Lu)·M52(|Δv|/ℓv) + σr²·M32(r/ℓr) + σl² + σt²·t·t' with r = √(Δx²+Δy²). In open water there is no
+ * bank for a profile to follow and the first term is σp²·M52(r/ℓv), so that turning the map changes nothing.
  */
 final class BottomCovariance implements Covariance {
     /** Standard deviation of the whole bottom's level about the tub, metres on a peg. */
@@ -20,8 +21,11 @@ final class BottomCovariance implements Covariance {
     final double local;
     final double level2;
     final double track2;
+    /** Whether there are no banks, so that no direction is unlike another. */
+    final boolean open;
 
-    BottomCovariance(Hyperparameters hyper, Scale scale) {
+    BottomCovariance(Hyperparameters hyper, Scale scale, boolean open) {
+        this.open = open;
         profile2 = hyper.profileSdMetres() * hyper.profileSdMetres();
         across = hyper.acrossMetres();
         along = hyper.alongMetres();
@@ -35,12 +39,10 @@ final class BottomCovariance implements Covariance {
     public double between(Places a, int i, Places b, int j) {
         double dx = a.x[i] - b.x[j];
         double dy = a.y[i] - b.y[j];
-        double ru = Math.abs(a.u[i] - b.u[j]) / along;
-        double rv = Math.abs(a.v[i] - b.v[j]) / across;
-        double r = Math.sqrt(dx * dx + dy * dy) / local;
-        return profile2 * Matern.fiveHalvesProduct(ru, rv)
-                + local2 * Matern.threeHalves(r)
-                + level2
-                + track2 * a.t[i] * b.t[j];
+        double distance = Math.sqrt(dx * dx + dy * dy);
+        double profile = open
+                ? Matern.fiveHalves(distance / across)
+                : Matern.fiveHalvesProduct(Math.abs(a.u[i] - b.u[j]) / along, Math.abs(a.v[i] - b.v[j]) / across);
+        return profile2 * profile + local2 * Matern.threeHalves(distance / local) + level2 + track2 * a.t[i] * b.t[j];
     }
 }

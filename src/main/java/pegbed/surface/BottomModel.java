@@ -65,8 +65,13 @@ public final class BottomModel {
             double[] placing,
             boolean open,
             boolean learned) {
-        Hyperparameters hyper = Hyperparameters.ofLogs(logs);
-        BottomCovariance covariance = new BottomCovariance(hyper, tub.scale());
+        double[] used = logs.clone();
+        if (open) {
+            // One length scale in all directions.
+            used[2] = used[1];
+        }
+        Hyperparameters hyper = Hyperparameters.ofLogs(used);
+        BottomCovariance covariance = new BottomCovariance(hyper, tub.scale(), open);
         double[] k = observations.covariance(covariance, hyper.noise(), placing);
         Conditioned conditioned = new Conditioned(k, observations.residual, open);
         return new FittedBottom(survey, tub, observations, hyper, covariance, conditioned, placing, learned);

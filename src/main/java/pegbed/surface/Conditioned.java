@@ -76,6 +76,11 @@ final class Conditioned {
         for (int i = 0; i < n; i++) {
             trace += k[i * n + i];
         }
+        for (double value : k) {
+            if (!Double.isFinite(value)) {
+                throw new NotPositiveDefinite();
+            }
+        }
         for (double jitter : JITTER) {
             DMatrixRMaj matrix = new DMatrixRMaj(n, n, true, k.clone());
             for (int i = 0; i < n; i++) {

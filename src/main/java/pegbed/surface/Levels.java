@@ -9,7 +9,7 @@ import pegbed.model.Visit;
  * against those of the visit that is shown, mean and covariance.
  *
  * <p>Offsets hang on the first visit: each later one is N(0, 0.12²) m, and where the board was measured at two visits
- * their difference is that of the two measures, known to 1 cm.
+ * their difference is that of the two measures, known to 1 cm whichever two they are.
  *
  * <p>Immutable and thread-safe.
  */
@@ -54,7 +54,7 @@ public final class Levels {
             if (measure.isPresent()) {
                 mean[v] = visits.get(board).boardToWaterMetres().getAsDouble() - measure.getAsDouble();
                 shared[v] = board == 0 ? 0 : SD_METRES;
-                own[v] = v == board ? 0 : BOARD_SD_METRES;
+                own[v] = BOARD_SD_METRES / Math.sqrt(2);
             } else {
                 own[v] = v == 0 ? 0 : SD_METRES;
             }

@@ -3,40 +3,41 @@ package pegbed.surface;
 /**
  * Negative logarithm of the posterior density of the hyperparameters, with its gradient (Rasmussen & Williams 2006,
  * eq. 5.9: ∂ log p/∂θ = ½ tr[(ααᵀ − K⁻¹) ∂K/∂θ]). Variables are the logarithms, in the order of {@link Hyperparameters}.
+ * In open water the constant is unknown and the length along is not used.
  */
 final class MapObjective implements Bfgs.Objective {
     private final Observations observations;
     private final Priors priors;
     private final Scale scale;
     private final double[] placing;
-    private final boolean unknownConstant;
+    private final boolean open;
     private final int n;
-    /** |Δu|, |Δv| and distance of each pair i > j, packed row by row. */
+    /** |Δu|, |Δv| and distance of each pair i > j, packed row by row; in open water 0 and twice the distance. */
     private final double[] du;
 
     private final double[] dv;
     private final double[] dr;
     private final double[] fixed;
 
-    MapObjective(Observations observations, Priors priors, Scale scale, double[] placing, boolean unknownConstant) {
+    MapObjective(Observations observations, Priors priors, Scale scale, double[] placing, boolean open) {
         this.observations = observations;
         this.priors = priors;
         this.scale = scale;
         this.placing = placing;
-        this.unknownConstant = unknownConstant;
+        this.open = open;
         n = observations.count;
         du = new double[n * (n - 1) / 2];
         dv = new double[du.length];
         dr = new double[du.length];
         fixed = new double[du.length];
         Places p = observations.places;
-        BottomCovariance any = new BottomCovariance(Hyperparameters.ofLogs(priors.logMedians()), scale);
+        BottomCovariance any = new BottomCovariance(Hyperparameters.ofLogs(priors.logMedians()), scale, open);
         int at = 0;
         for (int i = 0; i < n; i++) {
             for (int j = 0; j < i; j++, at++) {
-                du[at] = Math.abs(p.u[i] - p.u[j]);
-                dv[at] = Math.abs(p.v[i] - p.v[j]);
                 dr[at] = Math.hypot(p.x[i] - p.x[j], p.y[i] - p.y[j]);
+                du[at] = open ? 0 : Math.abs(p.u[i] - p.u[j]);
+                dv[at] = open ? dr[at] : Math.abs(p.v[i] - p.v[j]);
                 fixed[at] = any.level2 + any.track2 * p.t[i] * p.t[j] + observations.levelCovariance(i, j);
             }
         }
@@ -45,7 +46,7 @@ final class MapObjective implements Bfgs.Objective {
     @Override
     public double value(double[] logs, double[] gradient) {
         Hyperparameters hyper = Hyperparameters.ofLogs(logs);
-        BottomCovariance k = new BottomCovariance(hyper, scale);
+        BottomCovariance k = new BottomCovariance(hyper, scale, open);
         double[] matrix = new double[n * n];
         double[] profile = new double[du.length];
         double[] across = new double[du.length];
@@ -70,7 +71,7 @@ final class MapObjective implements Bfgs.Objective {
         }
         Conditioned conditioned;
         try {
-            conditioned = new Conditioned(matrix, observations.residual, unknownConstant);
+            conditioned = new Conditioned(matrix, observations.residual, open);
         } catch (Conditioned.NotPositiveDefinite e) {
             return Double.POSITIVE_INFINITY;
         }

@@ -24,18 +24,22 @@ record Priors(double[] logMedians, double[] logSds) {
                 new double[] {0.25, 0.20, 0.35, 0.20, 0.20, 0.25});
     }
 
-    /** Open water without banks: no direction is preferred, and the data must say more. */
+    /**
+     * Open water without banks, about an unknown constant. The basin itself is what varies: its depths by about a third
+     * of the deepest (1 × 3 m), over about a third of its extent (10 of 32 m). Waters differ, so both are known to a
+     * factor of e only, and the soundings must say more. No direction is preferred, so the third is not used.
+     */
     static Priors open(Scale scale) {
         return of(
                 new double[] {
-                    0.8 * scale.vertical(),
-                    6 * scale.horizontal(),
-                    6 * scale.horizontal(),
+                    1.0 * scale.vertical(),
+                    10 * scale.horizontal(),
+                    10 * scale.horizontal(),
                     0.10 * scale.vertical(),
                     2 * scale.horizontal(),
                     1
                 },
-                new double[] {0.7, 0.5, 0.5, 0.5, 0.5, 0.5});
+                new double[] {1, 1, 1, 0.5, 0.5, 0.5});
     }
 
     private static Priors of(double[] medians, double[] sds) {

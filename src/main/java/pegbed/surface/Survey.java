@@ -81,7 +81,10 @@ public record Survey(List<Sounding> soundings, Optional<PegWater> water, Levels 
                         .thenComparingDouble(i -> Math.abs(soundings.get(i).xMetres()))
                         .thenComparingDouble(i -> soundings.get(i).xMetres())
                         .thenComparingDouble(i -> soundings.get(i).depthMetres())
-                        .thenComparingInt(i -> soundings.get(i).visit()))
+                        .thenComparingInt(i -> soundings.get(i).visit())
+                        .thenComparingDouble(i -> soundings.get(i).sdDepthMetres())
+                        .thenComparingDouble(i -> soundings.get(i).precision().sdDistanceMetres())
+                        .thenComparingDouble(i -> soundings.get(i).precision().sdAngleDegrees()))
                 .mapToInt(i -> i)
                 .toArray();
     }

@@ -1,0 +1,125 @@
+package pegbed.surface;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import pegbed.model.InputException;
+import pegbed.model.Monitor;
+
+class DiscTest {
+    /** The nodes are those of the 25 cm grid within 0.5 m, each once. */
+    @Test
+    void hasTheThirteenNodesWithinHalfAMetre() {
+        long within = IntStream.rangeClosed(-2, 2)
+                .mapToLong(i -> IntStream.rangeClosed(-2, 2)
+                        .filter(j -> Math.hypot(i, j) * 0.25 <= 0.5)
+                        .count())
+                .sum();
+        assertEquals(Disc.NODES, within);
+        long different = IntStream.range(0, Disc.NODES)
+                .mapToObj(i -> Disc.DX[i] + " " + Disc.DY[i])
+                .distinct()
+                .count();
+        assertEquals(13, different);
+        for (int i = 0; i < Disc.NODES; i++) {
+            assertEquals(true, Math.hypot(Disc.DX[i], Disc.DY[i]) <= 2);
+        }
+    }
+
+    /** Of a plane the weights make its height at the centre and its slopes, exactly. */
+    @Test
+    void weightsReproduceAPlane() {
+        double[] found = new double[3];
+        for (int i = 0; i < Disc.NODES; i++) {
+            double z = 1.7 + 0.3 * Disc.DX[i] * 0.25 - 0.8 * Disc.DY[i] * 0.25;
+            for (int f = 0; f < 3; f++) {
+                found[f] += Disc.weight(f, i) * z;
+            }
+        }
+        assertEquals(1.7, found[0], 1e-12);
+        assertEquals(0.3, found[1], 1e-12);
+        assertEquals(-0.8, found[2], 1e-12);
+    }
+
+    @Test
+    void steepnessAndDoubt() {
+        Disc disc = new Disc(1.2, 0.3, -0.4, 0.04, 0, 0, 1, 0, 1);
+        assertEquals(0.5, disc.slope(), 1e-15);
+        assertEquals(0.2, disc.sdMetres(), 1e-15);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"0, 6", "-4, 2.5", "7, 9.5", "0, 0.1"})
+    void depthAndSlopesAreSumsOfPlaces(double x, double y) throws InputException {
+        FittedBottom bottom = TestPegs.fit(TestPegs.with(TestPegs.bend(), TestPegs.fan(20, 41)));
+        double[] sums = new double[3];
+        for (int i = 0; i < Disc.NODES; i++) {
+            double depth =
+                    bottom.at(x + Disc.DX[i] * 0.25, y + Disc.DY[i] * 0.25).depthMetres();
+            for (int f = 0; f < 3; f++) {
+                sums[f] += Disc.weight(f, i) * depth;
+            }
+        }
+        Disc disc = bottom.disc(x, y);
+        assertEquals(sums[0], disc.depthMetres(), 1e-10);
+        assertEquals(sums[1], disc.slopeX(), 1e-10);
+        assertEquals(sums[2], disc.slopeY(), 1e-10);
+    }
+
+    /** The prior that the grid takes apart is the plain double sum over the nodes. */
+    @ParameterizedTest
+    @CsvSource({"0, 6", "-4, 2.5", "7, 9.5", "0, 0.1", "-9, 1"})
+    void priorIsThePlainDoubleSum(double x, double y) throws InputException {
+        FittedBottom prior = TestPegs.fit(TestPegs.bend());
+        double[] xs = new double[Disc.NODES];
+        double[] ys = new double[Disc.NODES];
+        for (int i = 0; i < Disc.NODES; i++) {
+            xs[i] = x + Disc.DX[i] * 0.25;
+            ys[i] = y + Disc.DY[i] * 0.25;
+        }
+        Places places = prior.places(xs, ys);
+        double[] found = new DiscPrior(prior.covariance())
+                .of(places, IntStream.range(0, Disc.NODES).toArray());
+        int pair = 0;
+        for (int f = 0; f < 3; f++) {
+            for (int g = f; g < 3; g++) {
+                double sum = 0;
+                for (int i = 0; i < Disc.NODES; i++) {
+                    for (int j = 0; j < Disc.NODES; j++) {
+                        sum += Disc.weight(f, i)
+                                * Disc.weight(g, j)
+                                * prior.covariance().between(places, i, places, j);
+                    }
+                }
+                assertEquals(sum, found[pair++], 1e-11, "functionals " + f + " and " + g);
+            }
+        }
+    }
+
+    /** Far from every sounding the posterior of open water is the prior with its constant unknown. */
+    @Test
+    void withoutSoundingsTheCovarianceIsThePriors() {
+        FittedBottom open = BottomModel.fit(Survey.open(java.util.List.of()), Monitor.NONE);
+        Disc disc = open.disc(3, 4);
+        double[] xs = new double[Disc.NODES];
+        double[] ys = new double[Disc.NODES];
+        for (int i = 0; i < Disc.NODES; i++) {
+            xs[i] = 3 + Disc.DX[i] * 0.25;
+            ys[i] = 4 + Disc.DY[i] * 0.25;
+        }
+        Places places = open.places(xs, ys);
+        double sum = 0;
+        for (int i = 0; i < Disc.NODES; i++) {
+            for (int j = 0; j < Disc.NODES; j++) {
+                sum += open.covariance().between(places, i, places, j) / 169;
+            }
+        }
+        assertEquals(sum, disc.varD(), 1e-12);
+        // No direction is preferred.
+        assertEquals(disc.varX(), disc.varY(), 1e-12);
+        assertEquals(0, disc.covXY(), 1e-12);
+    }
+}
