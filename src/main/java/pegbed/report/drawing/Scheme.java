@@ -91,8 +91,8 @@ record Scheme(
     @Override
     public Ink ink(Role role) {
         return switch (role) {
-            case CONTOUR_LABEL -> haloed(ink.withOpacity(0.85), 2.2, 0.45);
-            case RING_LABEL -> haloed(soft, 2.4, 0.7);
+            case CONTOUR_LABEL -> haloed(ink.withOpacity(0.85), 2, 0.35);
+            case RING_LABEL -> haloed(ink.withOpacity(0.8), 2.2, 0.4);
             case CLOCK_FIGURE, SEAT_LABEL -> plain(soft);
             case READING_FIGURE, ZONE_LABEL -> haloed(ink, 2.4, 0.6);
             case EARLIER_READING_FIGURE -> haloed(soft, 2.4, 0.7);

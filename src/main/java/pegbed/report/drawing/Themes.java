@@ -34,11 +34,11 @@ public final class Themes {
             Colour.of(0xffb37a),
             Colour.of(0xff9fb5),
             new DepthRamp(List.of(
-                    OkLab.polar(0.68, 0.055, 160),
+                    OkLab.polar(0.70, 0.055, 160),
                     OkLab.polar(0.57, 0.070, 190),
                     OkLab.polar(0.46, 0.080, 222),
                     OkLab.polar(0.36, 0.085, 248),
-                    OkLab.polar(0.27, 0.085, 266))));
+                    OkLab.polar(0.30, 0.085, 266))));
 
     /** Greys alone: for a printer or a copier. */
     public static final Theme BLACK_AND_WHITE = new Scheme(

@@ -83,7 +83,7 @@ final class Composition {
         if (!shows(label.layer()) || !space.isFree(box)) {
             return false;
         }
-        space.take(box);
+        space.takeForText(box);
         write(label, xMetres, yMetres, right, down, turnDegrees);
         return true;
     }

@@ -27,8 +27,16 @@ final class ContourPart {
     /** A line shorter than so many widths of its label carries none. */
     private static final double LEAST_WIDTHS = 2.2;
 
-    /** Labels of one line are so far apart, points. */
-    private static final double APART_POINTS = 230;
+    /** Labels of one line are so far apart, points; those of a heavier line less. */
+    private static final double APART_POINTS = 560;
+
+    private static final double INDEX_APART_POINTS = 400;
+
+    /** Labels keep so far from the ends of an open line, points. */
+    private static final double END_POINTS = 26;
+
+    /** Stands for the banks among the levels. */
+    private static final int BANK = -1;
 
     /** The line may leave its label's middle by so much, points. */
     private static final double BEND_POINTS = 2.2;
@@ -49,39 +57,48 @@ final class ContourPart {
         this.unit = unit;
     }
 
-    static void add(Composition to, Ground ground, Units.Depth unit) {
+    /** Writes the labels. The lines follow with {@link #addLines}, when all texts lie. */
+    static void addLabels(Composition to, Ground ground, Shore shore, Units.Depth unit) {
         if (to.shows(Layer.CONTOURS)) {
-            new ContourPart(to, ground, unit).run();
+            new ContourPart(to, ground, unit).run(shore);
         }
     }
 
-    private void run() {
-        AffineTransformation toSheet = new AffineTransformation(
-                view.pointsPerMetre(), 0, view.x(0), 0, -view.pointsPerMetre(), view.y(0));
+    /** Draws the lines, with gaps for texts. */
+    static void addLines(Composition to, Ground ground, Units.Depth unit, Masked masked) {
+        for (Contour contour : ground.contours()) {
+            Role role = ground.isIndex(contour.levelMetres(), unit) ? Role.INDEX_CONTOUR : Role.CONTOUR;
+            to.stroke(role, Layer.CONTOURS, Frame.WATER, masked.of(contour.lines()));
+        }
+    }
+
+    private void run(Shore shore) {
+        AffineTransformation toSheet =
+                new AffineTransformation(view.pointsPerMetre(), 0, view.x(0), 0, -view.pointsPerMetre(), view.y(0));
         for (int level = 0; level < ground.contours().size(); level++) {
             Geometry lines = toSheet.transform(ground.contours().get(level).lines());
             drawn.add(lines);
-            for (int i = 0; i < lines.getNumGeometries(); i++) {
-                Coordinate[] places = lines.getGeometryN(i).getCoordinates();
-                for (int k = 1; k < places.length; k++) {
-                    LineString segment = Shapes.FACTORY.createLineString(new Coordinate[] {places[k - 1], places[k]});
-                    segment.setUserData(level);
-                    segments.insert(segment.getEnvelopeInternal(), segment);
-                }
-            }
+            index(lines, level);
         }
+        index(toSheet.transform(shore.banks()), BANK);
         List<Integer> order = new ArrayList<>();
         for (int level = 0; level < drawn.size(); level++) {
             order.add(level);
         }
         order.sort(Comparator.comparing((Integer level) -> !isIndex(level)));
-        List<List<LabelBox>> gaps = new ArrayList<>();
-        drawn.forEach(lines -> gaps.add(new ArrayList<>()));
         for (int level : order) {
-            label(level, gaps.get(level));
+            label(level);
         }
-        for (int level = 0; level < drawn.size(); level++) {
-            draw(level, gaps.get(level));
+    }
+
+    private void index(Geometry lines, int level) {
+        for (int i = 0; i < lines.getNumGeometries(); i++) {
+            Coordinate[] places = lines.getGeometryN(i).getCoordinates();
+            for (int k = 1; k < places.length; k++) {
+                LineString segment = Shapes.FACTORY.createLineString(new Coordinate[] {places[k - 1], places[k]});
+                segment.setUserData(level);
+                segments.insert(segment.getEnvelopeInternal(), segment);
+            }
         }
     }
 
@@ -89,25 +106,7 @@ final class ContourPart {
         return ground.isIndex(ground.contours().get(level).levelMetres(), unit);
     }
 
-    private void draw(int level, List<LabelBox> gaps) {
-        Contour contour = ground.contours().get(level);
-        Geometry lines = contour.lines();
-        if (!gaps.isEmpty()) {
-            AffineTransformation toWater = new AffineTransformation(
-                    1 / view.pointsPerMetre(),
-                    0,
-                    view.leftMetres(),
-                    0,
-                    -1 / view.pointsPerMetre(),
-                    view.topMetres());
-            for (LabelBox gap : gaps) {
-                lines = lines.difference(toWater.transform(gap.outline()));
-            }
-        }
-        to.stroke(isIndex(level) ? Role.INDEX_CONTOUR : Role.CONTOUR, Layer.CONTOURS, Frame.WATER, Lines.of(lines));
-    }
-
-    private void label(int level, List<LabelBox> gaps) {
+    private void label(int level) {
         Composition.Label label = new Composition.Label(
                 Role.CONTOUR_LABEL,
                 Layer.CONTOURS,
@@ -120,14 +119,14 @@ final class ContourPart {
         }
         longest.sort(Comparator.comparingDouble(line -> -line.getLength()));
         for (LineString line : longest) {
-            along(level, line, label, gaps);
+            along(level, line, label);
         }
     }
 
     /** A place for a label on a line: the straighter the better. */
     private record Seat(double at, LabelBox box, double bend) {}
 
-    private void along(int level, LineString line, Composition.Label label, List<LabelBox> gaps) {
+    private void along(int level, LineString line, Composition.Label label) {
         double width = to.measure.widthPoints(label.words(), label.lettering()) + 4;
         double height = label.lettering().sizePoints() * Lettering.CAP_HEIGHT + 2;
         double length = line.getLength();
@@ -136,17 +135,19 @@ final class ContourPart {
         }
         LengthIndexedLine indexed = new LengthIndexedLine(line);
         List<Seat> seats = new ArrayList<>();
-        for (double at = width * 0.8; at <= length - width * 0.8; at += STEP_POINTS) {
+        double end = width / 2 + (line.isClosed() ? 2 : Math.min(END_POINTS, (length - width) / 4));
+        for (double at = end; at <= length - end; at += STEP_POINTS) {
             seat(indexed, at, width, height).ifPresent(seats::add);
         }
-        seats.sort(Comparator.comparingDouble((Seat seat) -> Math.rint(2 * seat.bend)).thenComparingDouble(Seat::at));
+        seats.sort(Comparator.comparingDouble((Seat seat) -> Math.rint(2 * seat.bend))
+                .thenComparingDouble(Seat::at));
+        double apartPoints = isIndex(level) ? INDEX_APART_POINTS : APART_POINTS;
         List<Double> used = new ArrayList<>();
         for (Seat seat : seats) {
-            boolean apart = used.stream().allMatch(other -> Math.abs(other - seat.at) >= APART_POINTS);
+            boolean apart = used.stream().allMatch(other -> Math.abs(other - seat.at) >= apartPoints);
             if (apart && to.space.isFree(seat.box) && !crossesOther(level, seat.box)) {
                 used.add(seat.at);
-                gaps.add(seat.box);
-                to.space.take(seat.box);
+                to.space.takeForText(seat.box);
                 double x = view.xMetres(seat.box.x());
                 double y = view.yMetres(seat.box.y());
                 to.write(label, x, y, 0, 0, seat.box.turnDegrees());
@@ -186,7 +187,6 @@ final class ContourPart {
         PreparedGeometry outline = PreparedGeometryFactory.prepare(box.outline());
         @SuppressWarnings("unchecked")
         List<LineString> near = segments.query(box.envelope());
-        return near.stream()
-                .anyMatch(segment -> !segment.getUserData().equals(level) && outline.intersects(segment));
+        return near.stream().anyMatch(segment -> !segment.getUserData().equals(level) && outline.intersects(segment));
     }
 }

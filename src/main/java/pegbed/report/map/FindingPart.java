@@ -70,7 +70,7 @@ final class FindingPart {
         to.stroke(Role.DEEPEST_BADGE, Layer.DEEPEST, at, Symbols.plummet().getExteriorRing());
         to.fill(Role.DEEPEST, Layer.DEEPEST, at, Symbols.plummet());
         to.stroke(Role.DEEPEST, Layer.DEEPEST, at, Symbols.plummetLines());
-        to.space.take(new LabelBox(to.view.x(x), to.view.y(y) - 4.5, 18, 28, 0));
+        to.space.take(new LabelBox(to.view.x(x), to.view.y(y) - 6.5, 20, 33, 0));
     }
 
     private static void flat(Composition to, FlatSpot flat, int number) {
@@ -85,8 +85,7 @@ final class FindingPart {
         to.fill(Role.FLAT_BADGE, Layer.FLATS, at, Symbols.disc(BADGE_POINTS));
         to.stroke(Role.FLAT_BADGE, Layer.FLATS, at, Symbols.ring(BADGE_POINTS));
         to.write(
-                new Composition.Label(
-                        Role.FLAT_NUMBER, Layer.FLATS, Lettering.bold(11), Integer.toString(number)),
+                new Composition.Label(Role.FLAT_NUMBER, Layer.FLATS, Lettering.bold(11), Integer.toString(number)),
                 x,
                 y,
                 0,
@@ -112,14 +111,14 @@ final class FindingPart {
         double side = to.measure.widthPoints(label.words(), label.lettering()) / 2 + 13;
         boolean written = to.place(label, x, y, side, -6, 0)
                 || to.place(label, x, y, -side, -6, 0)
-                || to.place(label, x, y, 0, -27, 0)
+                || to.place(label, x, y, 0, -31, 0)
                 || to.place(label, x, y, 0, 19, 0)
                 || to.place(label, x, y, side, 8, 0)
                 || to.place(label, x, y, -side, 8, 0)
                 || to.place(label, x, y, side, -20, 0)
                 || to.place(label, x, y, -side, -20, 0);
         if (!written) {
-            to.write(label, x, y, 0, -27, 0);
+            to.write(label, x, y, 0, -31, 0);
         }
     }
 

@@ -7,13 +7,13 @@ import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.simplify.TopologyPreservingSimplifier;
 import pegbed.analysis.PegMap;
 import pegbed.geometry.Shapes;
+import pegbed.model.Units;
 import pegbed.surface.BottomGrid;
 import pegbed.surface.Upsample;
 import pegbed.surface.contour.Contour;
 import pegbed.surface.contour.ContourLevels;
 import pegbed.surface.contour.Contours;
 import pegbed.surface.contour.DepthArea;
-import pegbed.model.Units;
 
 /**
  * The bottom as shapes, in metres: what does not depend on the view.
@@ -62,17 +62,17 @@ record Ground(
                 .stream()
                 .map(area -> withoutSpecks(area.area()))
                 .toList();
-        Geometry known = withoutSpecks(polygonal(water.difference(doubt.get(2))));
+        Geometry known = withoutSpecks(polygonal(Overlay.difference(water, doubt.get(2))));
         ContourLevels levels = levels(grid, map.peg().units().depth());
         var depth = Upsample.catmullRom(grid.depth(), DEPTH_FACTOR);
         List<Geometry> bands = new ArrayList<>();
         bands.add(known);
         for (DepthArea area : Contours.polygons(depth, levels.toArray(), water)) {
-            bands.add(simple(polygonal(area.area().intersection(known))));
+            bands.add(simple(polygonal(Overlay.intersection(area.area(), known))));
         }
         List<Contour> contours = new ArrayList<>();
         for (Contour contour : Contours.of(depth, levels.toArray())) {
-            Geometry inside = simple(contour.lines().intersection(known));
+            Geometry inside = simple(Overlay.intersection(contour.lines(), known));
             contours.add(new Contour(contour.levelMetres(), Lines.of(inside)));
         }
         return new Ground(
@@ -80,8 +80,8 @@ record Ground(
                 levels,
                 List.copyOf(bands),
                 List.copyOf(contours),
-                simple(polygonal(doubt.get(0).intersection(known))),
-                simple(polygonal(doubt.get(1).intersection(known))));
+                simple(polygonal(Overlay.intersection(doubt.get(0), known))),
+                simple(polygonal(Overlay.intersection(doubt.get(1), known))));
     }
 
     private static ContourLevels levels(BottomGrid grid, Units.Depth unit) {
@@ -106,8 +106,7 @@ record Ground(
 
     /** Whether anything is known of a place. */
     boolean isKnown(double xMetres, double yMetres) {
-        return known.intersects(
-                Shapes.FACTORY.createPoint(new org.locationtech.jts.geom.Coordinate(xMetres, yMetres)));
+        return known.intersects(Shapes.FACTORY.createPoint(new org.locationtech.jts.geom.Coordinate(xMetres, yMetres)));
     }
 
     private static Geometry simple(Geometry shape) {

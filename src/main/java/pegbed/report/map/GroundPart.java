@@ -36,17 +36,22 @@ final class GroundPart {
         to.stroke(Role.BANK, Layer.GROUND, Frame.WATER, shore.banks());
         limits(to, map, shore);
         bankPoints(to, map.peg().banks());
-        doubt(to, ground);
+        to.fill(Role.DOUBT_VEIL, Layer.DOUBT, Frame.WATER, ground.guess());
+        to.fill(Role.STRONG_DOUBT_VEIL, Layer.DOUBT, Frame.WATER, ground.roughGuess());
     }
 
-    private static void doubt(Composition to, Ground ground) {
+    /** The hatching of the veil, with gaps for texts. */
+    static void addHatching(Composition to, Ground ground, Masked masked) {
+        if (!to.shows(Layer.DOUBT)) {
+            return;
+        }
         double spacing = HATCH_POINTS / to.view.pointsPerMetre();
-        Geometry guess = ground.guess();
-        Geometry rough = ground.roughGuess();
-        to.fill(Role.DOUBT_VEIL, Layer.DOUBT, Frame.WATER, guess);
-        to.fill(Role.STRONG_DOUBT_VEIL, Layer.DOUBT, Frame.WATER, rough);
-        to.stroke(Role.DOUBT_HATCH, Layer.DOUBT, Frame.WATER, Lines.hatch(guess, spacing, true));
-        to.stroke(Role.STRONG_DOUBT_HATCH, Layer.DOUBT, Frame.WATER, Lines.hatch(rough, spacing, false));
+        to.stroke(Role.DOUBT_HATCH, Layer.DOUBT, Frame.WATER, masked.of(Lines.hatch(ground.guess(), spacing, true)));
+        to.stroke(
+                Role.STRONG_DOUBT_HATCH,
+                Layer.DOUBT,
+                Frame.WATER,
+                masked.of(Lines.hatch(ground.roughGuess(), spacing, false)));
         to.stroke(
                 Role.KNOWN_EDGE,
                 Layer.DOUBT,
@@ -59,8 +64,7 @@ final class GroundPart {
         for (var limit : List.of(limits.leftMetres(), limits.rightMetres())) {
             if (limit.isPresent()) {
                 double x = limit.getAsDouble();
-                Geometry line = Symbols.line(x, -LIMIT_METRES, x, LIMIT_METRES)
-                        .difference(shore.land());
+                Geometry line = Overlay.difference(Symbols.line(x, -LIMIT_METRES, x, LIMIT_METRES), shore.land());
                 to.stroke(Role.LIMIT, Layer.GROUND, Frame.WATER, Lines.of(line));
             }
         }

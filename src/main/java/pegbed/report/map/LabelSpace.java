@@ -1,5 +1,6 @@
 package pegbed.report.map;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.index.quadtree.Quadtree;
@@ -8,6 +9,7 @@ import org.locationtech.jts.index.quadtree.Quadtree;
 final class LabelSpace {
     private final Envelope area;
     private final Quadtree taken = new Quadtree();
+    private final List<LabelBox> written = new ArrayList<>();
 
     /** @param area the part of the sheet in which labels may lie, points */
     LabelSpace(Envelope area) {
@@ -28,6 +30,17 @@ final class LabelSpace {
     /** Takes the place of a box, free or not. */
     void take(LabelBox box) {
         taken.insert(box.envelope(), box);
+    }
+
+    /** Takes the place of a text: lines under it are left out there. */
+    void takeForText(LabelBox box) {
+        take(box);
+        written.add(box);
+    }
+
+    /** The boxes of all texts so far. */
+    List<LabelBox> texts() {
+        return List.copyOf(written);
     }
 
     boolean holds(double x, double y) {

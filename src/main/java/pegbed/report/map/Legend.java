@@ -2,6 +2,7 @@ package pegbed.report.map;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.util.AffineTransformation;
 import pegbed.analysis.Confidence;
@@ -83,7 +84,7 @@ final class Legend {
     private Block depths() {
         int bands = ground.bands().size();
         double swatch = Math.max(22, Math.min(44, BAR_WIDTH / bands));
-        return new Block(bands * swatch, HEADING + BAR_HEIGHT + LINE, (to, x, y) -> {
+        return new Block(bands * swatch, HEADING + BAR_HEIGHT + 2 * LINE + 5, (to, x, y) -> {
             String heading = "Depth and contours, " + Figures.unit(unit);
             text(to, Role.LEGEND_HEADING, x, y + 9, Text.Align.START, HEADINGS, heading);
             double top = y + HEADING;
@@ -91,7 +92,8 @@ final class Legend {
                 Geometry box = Symbols.box(x + i * swatch, top, x + (i + 1) * swatch, top + BAR_HEIGHT);
                 to.add(new Fill(Role.DEPTH_BAND, Layer.FURNITURE, Frame.SHEET, box, i, bands));
             }
-            Geometry rim = Symbols.box(x, top, x + bands * swatch, top + BAR_HEIGHT).getExteriorRing();
+            Geometry rim =
+                    Symbols.box(x, top, x + bands * swatch, top + BAR_HEIGHT).getExteriorRing();
             to.add(new Stroke(Role.LEGEND_RULE, Layer.FURNITURE, Frame.SHEET, rim));
             double free = Double.NEGATIVE_INFINITY;
             for (int i = 1; i < bands; i++) {
@@ -107,7 +109,23 @@ final class Legend {
                     free = at + half + 3;
                 }
             }
+            scaleBar(to, x, top + BAR_HEIGHT + 2 * LINE - 4);
         });
+    }
+
+    /** A bar of a round number of metres. */
+    private static void scaleBar(Composition to, double x, double y) {
+        double metres = 0.5;
+        for (double round : new double[] {1, 2, 5, 10, 20, 50}) {
+            metres = round * to.view.pointsPerMetre() <= 180 ? round : metres;
+        }
+        double middle = x + metres * to.view.pointsPerMetre() / 2;
+        double right = x + metres * to.view.pointsPerMetre();
+        to.fill(Role.SCALE_BAR, Layer.FURNITURE, Frame.SHEET, Symbols.box(x, y, middle, y + 4));
+        Geometry rim = Symbols.box(x, y, right, y + 4).getExteriorRing();
+        to.stroke(Role.SCALE_BAR, Layer.FURNITURE, Frame.SHEET, rim);
+        String words = String.format(Locale.ROOT, metres < 1 ? "%.1f m" : "%.0f m", metres);
+        text(to, Role.LEGEND_LABEL, right + 6, y + 5.6, Text.Align.START, LETTERS, words);
     }
 
     private List<Entry> doubts() {
@@ -179,8 +197,8 @@ final class Legend {
         List<Entry> entries = new ArrayList<>();
         if (options.layers().contains(Layer.DEEPEST) && FindingPart.knowsDeepest(findings, ground)) {
             entries.add(new Entry("the deepest", (to, x, y) -> {
-                AffineTransformation small = AffineTransformation.scaleInstance(0.62, 0.62)
-                        .translate(x + SWATCH / 2, y + 9.6);
+                AffineTransformation small =
+                        AffineTransformation.scaleInstance(0.5, 0.5).translate(x + SWATCH / 2, y + 9);
                 to.fill(Role.DEEPEST, Layer.FURNITURE, Frame.SHEET, small.transform(Symbols.plummet()));
                 to.stroke(Role.DEEPEST, Layer.FURNITURE, Frame.SHEET, small.transform(Symbols.plummetLines()));
             }));

@@ -101,8 +101,8 @@ public final class MapDrawing {
         double reach = map.water().reachMetres();
         Envelope bounds = new Envelope(water);
         bounds.expandBy(RIM_METRES, 0);
-        bounds.expandToInclude(0, reach + RIM_METRES);
-        bounds.expandToInclude(0, Math.min(-1.1, water.getMinY() - 0.4));
+        bounds.expandToInclude(0, water.getMaxY() + RIM_METRES);
+        bounds.expandToInclude(0, Math.min(-1.2, water.getMinY() - 0.4));
         map.peg().marks().stream()
                 .map(mark -> mark.place())
                 .filter(place -> Math.abs(place.xMetres()) <= reach && place.distanceMetres() <= 1.5 * reach)
@@ -113,7 +113,6 @@ public final class MapDrawing {
     /** Parts in the order in which they choose their places; the layers say what lies on top. */
     private void compose(Composition to) {
         GroundPart.add(to, map, ground, shore);
-        RingPart.addRings(to, map);
         PlacePart.addSeat(to);
         FindingPart.addSymbols(to, findings, ground);
         PlacePart.addSymbols(to, map);
@@ -123,6 +122,10 @@ public final class MapDrawing {
         RingPart.addClock(to, map);
         RingPart.addLabels(to, map);
         FindingPart.addZones(to, map);
-        ContourPart.add(to, ground, map.peg().units().depth());
+        ContourPart.addLabels(to, ground, shore, map.peg().units().depth());
+        Masked masked = new Masked(to.view, to.space.texts());
+        GroundPart.addHatching(to, ground, masked);
+        ContourPart.addLines(to, ground, map.peg().units().depth(), masked);
+        RingPart.addRings(to, map, masked);
     }
 }

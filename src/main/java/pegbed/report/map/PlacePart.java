@@ -43,10 +43,7 @@ final class PlacePart {
             }
             Point middle = middle(hazard);
             to.stroke(
-                    Role.HAZARD,
-                    Layer.HAZARDS,
-                    Frame.at(middle.getX(), middle.getY()),
-                    Symbols.hazard(hazard.kind()));
+                    Role.HAZARD, Layer.HAZARDS, Frame.at(middle.getX(), middle.getY()), Symbols.hazard(hazard.kind()));
             if (to.shows(Layer.HAZARDS)) {
                 to.takeAbout(middle.getX(), middle.getY(), 14);
             }
@@ -56,10 +53,7 @@ final class PlacePart {
     static void addNames(Composition to, PegMap map) {
         for (Mark mark : map.peg().marks()) {
             Composition.Label label = new Composition.Label(
-                    Role.MARK_LABEL,
-                    Layer.MARKS,
-                    Lettering.italic(10.5),
-                    Figures.oneLine(mark.name(), LONGEST_NAME));
+                    Role.MARK_LABEL, Layer.MARKS, Lettering.italic(10.5), Figures.oneLine(mark.name(), LONGEST_NAME));
             double x = mark.place().xMetres();
             double y = mark.place().yMetres();
             double side = to.measure.widthPoints(label.words(), label.lettering()) / 2 + 9;
@@ -76,8 +70,7 @@ final class PlacePart {
             String words = hazard.kind() == Hazard.Kind.OTHER && !hazard.note().isBlank()
                     ? Figures.oneLine(hazard.note(), LONGEST_NAME)
                     : hazard.kind().word();
-            Composition.Label label =
-                    new Composition.Label(Role.HAZARD_LABEL, Layer.HAZARDS, Lettering.bold(9), words);
+            Composition.Label label = new Composition.Label(Role.HAZARD_LABEL, Layer.HAZARDS, Lettering.bold(9), words);
             double x = middle.getX();
             double y = middle.getY();
             double side = to.measure.widthPoints(label.words(), label.lettering()) / 2 + 11;

@@ -72,11 +72,9 @@ final class ReadingPart {
         String figure = Figures.depth(depth(sounding), map.peg().units().depth());
         double size = Math.max(8.5, Math.min(11.5, to.view.pointsPerMetre() * 0.33));
         Composition.Label label = doubted
-                ? new Composition.Label(
-                        Role.SUSPICIOUS_FIGURE, Layer.READINGS, Lettering.bold(size), figure + "?")
+                ? new Composition.Label(Role.SUSPICIOUS_FIGURE, Layer.READINGS, Lettering.bold(size), figure + "?")
                 : sounding.today
-                        ? new Composition.Label(
-                                Role.READING_FIGURE, Layer.READINGS, Lettering.bold(size), figure)
+                        ? new Composition.Label(Role.READING_FIGURE, Layer.READINGS, Lettering.bold(size), figure)
                         : new Composition.Label(
                                 Role.EARLIER_READING_FIGURE, Layer.READINGS, Lettering.italic(size), figure);
         LabelBox box = to.box(label, x, y, 0, 0, 0);
@@ -111,7 +109,7 @@ final class ReadingPart {
             to.fill(Role.SUSPICIOUS_FRAME, Layer.READINGS, frame, shape);
             to.stroke(Role.SUSPICIOUS_FRAME, Layer.READINGS, frame, shape.getBoundary());
         }
-        to.space.take(box);
+        to.space.takeForText(box);
         to.write(label, x, y, right, down, 0);
     }
 
@@ -120,8 +118,7 @@ final class ReadingPart {
         double y = sounding.reading.place().yMetres();
         Frame frame = Frame.at(x, y);
         if (suspicious.contains(sounding.index)) {
-            to.add(new Fill(
-                    Role.SUSPICIOUS_FRAME, Layer.READINGS, frame, Symbols.polygon(0, -4, 4, 0, 0, 4, -4, 0)));
+            to.add(new Fill(Role.SUSPICIOUS_FRAME, Layer.READINGS, frame, Symbols.polygon(0, -4, 4, 0, 0, 4, -4, 0)));
             to.stroke(
                     Role.SUSPICIOUS_FRAME,
                     Layer.READINGS,

@@ -19,20 +19,22 @@ final class RingPart {
     private static final double FOOT_METRES = 0.3048;
 
     /** Directions in which the rings' labels may stand in a column, the best first (our choice). */
-    private static final List<Double> COLUMNS =
-            List.of(-47.0, 47.0, -53.0, 53.0, -38.0, 38.0, -28.0, 28.0, -10.0, 10.0, -65.0, 65.0, -72.0, 72.0, -80.0, 80.0);
+    private static final List<Double> COLUMNS = List.of(
+            -47.0, 47.0, -53.0, 53.0, -38.0, 38.0, -28.0, 28.0, -10.0, 10.0, -65.0, 65.0, -72.0, 72.0, -80.0, 80.0);
 
-    /** The clock stands so far outside the rim, points. */
-    private static final double CLOCK_POINTS = 13;
+    /** The clock's figures stand so far outside, points. */
+    private static final double CLOCK_POINTS = 16;
 
     private RingPart() {}
 
-    static void addRings(Composition to, PegMap map) {
+    /** Draws the rings, with gaps for texts. */
+    static void addRings(Composition to, PegMap map, Masked masked) {
         List<Double> joints = map.peg().pole().jointMetres();
         for (int i = 0; i < joints.size(); i++) {
             boolean rim = i == joints.size() - 1;
-            Geometry ring = circle(joints.get(i)).intersection(map.water().water().buffer(rim ? 0.02 : 0));
-            to.stroke(rim ? Role.RIM : Role.RING, Layer.RINGS, Frame.WATER, Lines.of(ring));
+            Geometry ring = Overlay.intersection(
+                    circle(joints.get(i)), map.water().water().buffer(rim ? 0.02 : 0));
+            to.stroke(rim ? Role.RIM : Role.RING, Layer.RINGS, Frame.WATER, masked.of(ring));
         }
     }
 
@@ -74,7 +76,7 @@ final class RingPart {
         for (int i = 0; i < joints.size(); i++) {
             Place at = Place.polar(joints.get(i), column);
             if (map.water().isWater(at.xMetres(), at.yMetres())
-                    && to.space.isFree(to.box(label(map, i), at.xMetres(), at.yMetres(), 0, 0, turn(column)))) {
+                    && to.space.isFree(to.box(label(map, i), at.xMetres(), at.yMetres(), 0, 0, 0))) {
                 free++;
             }
         }
@@ -83,13 +85,7 @@ final class RingPart {
 
     private static boolean write(Composition to, PegMap map, Composition.Label label, double radius, double column) {
         Place at = Place.polar(radius, column);
-        return map.water().isWater(at.xMetres(), at.yMetres())
-                && to.place(label, at.xMetres(), at.yMetres(), 0, 0, turn(column));
-    }
-
-    /** Along the ring; a label straight to the side would stand on its end and is turned back to lie. */
-    private static double turn(double column) {
-        return Math.abs(column) > 60 ? 0 : column;
+        return map.water().isWater(at.xMetres(), at.yMetres()) && to.place(label, at.xMetres(), at.yMetres(), 0, 0, 0);
     }
 
     private static Composition.Label label(PegMap map, int joint) {
@@ -107,34 +103,45 @@ final class RingPart {
         return new Composition.Label(Role.RING_LABEL, Layer.RINGS, Lettering.plain(8.5), words);
     }
 
+    /** The clock stands where a direction leaves the water that can be reached: on the rim, or on the far bank. */
     static void addClock(Composition to, PegMap map) {
-        double reach = map.water().reachMetres();
         for (int minutes = -180; minutes <= 180; minutes += 30) {
             double degrees = minutes / 2.0;
-            Place rim = Place.polar(reach, degrees);
-            if (!to.space.holds(to.view.x(rim.xMetres()), to.view.y(rim.yMetres()))) {
+            double edge = edge(map, degrees);
+            Place rim = Place.polar(edge, degrees);
+            if (edge == 0 || !to.space.holds(to.view.x(rim.xMetres()), to.view.y(rim.yMetres()))) {
                 continue;
             }
             boolean hour = minutes % 60 == 0;
             double sin = Math.sin(Math.toRadians(degrees));
             double cos = Math.cos(Math.toRadians(degrees));
-            double length = hour ? 6 : 3;
+            double length = hour ? 7 : 4;
             to.stroke(
                     Role.CLOCK_TICK,
                     Layer.CLOCK,
                     Frame.at(rim.xMetres(), rim.yMetres()),
                     Symbols.line(0, 0, length * sin, -length * cos));
             if (hour) {
-                int figure = Math.floorMod(minutes / 60 - 1, 12) + 1;
-                to.place(
-                        new Composition.Label(
-                                Role.CLOCK_FIGURE, Layer.CLOCK, Lettering.bold(10), Integer.toString(figure)),
-                        rim.xMetres(),
-                        rim.yMetres(),
-                        CLOCK_POINTS * sin,
-                        -CLOCK_POINTS * cos,
-                        0);
+                String figure = Integer.toString(Math.floorMod(minutes / 60 - 1, 12) + 1);
+                Composition.Label label =
+                        new Composition.Label(Role.CLOCK_FIGURE, Layer.CLOCK, Lettering.bold(11), figure);
+                boolean written = false;
+                for (double out = CLOCK_POINTS; out <= 3 * CLOCK_POINTS && !written; out += CLOCK_POINTS / 4) {
+                    written = to.place(label, rim.xMetres(), rim.yMetres(), out * sin, -out * cos, 0);
+                }
             }
         }
+    }
+
+    /** Metres from the seat to the furthest water in a direction; 0 where there is none. */
+    private static double edge(PegMap map, double degrees) {
+        Place end = Place.polar(map.water().reachMetres() + 1, degrees);
+        Geometry inside = Overlay.intersection(
+                Symbols.line(0, 0, end.xMetres(), end.yMetres()), map.water().water());
+        double furthest = 0;
+        for (org.locationtech.jts.geom.Coordinate c : inside.getCoordinates()) {
+            furthest = Math.max(furthest, Math.hypot(c.x, c.y));
+        }
+        return furthest;
     }
 }

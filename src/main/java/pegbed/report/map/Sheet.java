@@ -93,13 +93,12 @@ final class Sheet {
         Envelope area = mapArea();
         Geometry rim = Symbols.box(area.getMinX(), area.getMinY(), area.getMaxX(), area.getMaxY());
         to.add(new Fill(
-                Role.PANEL, Layer.FURNITURE, Frame.SHEET, Symbols.box(0, 0, width, height).difference(rim)));
+                Role.PANEL, Layer.FURNITURE, Frame.SHEET, Overlay.difference(Symbols.box(0, 0, width, height), rim)));
         to.add(new Stroke(Role.LEGEND_RULE, Layer.FURNITURE, Frame.SHEET, rim.getBoundary()));
         Peg peg = map.peg();
         text(to, Role.TITLE, MARGIN + 16, TITLE, Figures.oneLine(peg.name().title()));
         text(to, Role.SUBTITLE, MARGIN + 33, SUBTITLE, subtitle(peg));
         legends(to, area.getMaxY() + ROW_GAP + 2);
-        scaleBar(to, area);
         boolean lines = peg.hazards().stream().anyMatch(hazard -> hazard.kind() == Hazard.Kind.OVERHEAD_LINE);
         to.add(new Text(
                 Role.CAUTION,
@@ -125,28 +124,6 @@ final class Sheet {
             }
             y += rowHeight(row) + ROW_GAP;
         }
-    }
-
-    /** A bar of a round number of metres in the right bottom corner of the map. */
-    private void scaleBar(Composition to, Envelope area) {
-        double metres = 1;
-        for (double round : new double[] {2, 5, 10, 20}) {
-            metres = round * to.view.pointsPerMetre() <= area.getWidth() / 5 ? round : metres;
-        }
-        double length = metres * to.view.pointsPerMetre();
-        double right = area.getMaxX() - 14;
-        double y = area.getMaxY() - 9;
-        double left = right - length;
-        double middle = (left + right) / 2;
-        to.fill(Role.PANEL, Layer.FURNITURE, Frame.SHEET, Symbols.box(left, y - 4, middle, y));
-        to.fill(Role.SCALE_BAR, Layer.FURNITURE, Frame.SHEET, Symbols.box(middle, y - 4, right, y));
-        to.stroke(
-                Role.SCALE_BAR,
-                Layer.FURNITURE,
-                Frame.SHEET,
-                Symbols.box(left, y - 4, right, y).getExteriorRing());
-        String words = String.format(Locale.ROOT, "%.0f m", metres);
-        Legend.text(to, Role.LEGEND_LABEL, left - 6, y + 1, Text.Align.END, Lettering.plain(9.5), words);
     }
 
     private void text(Composition to, Role role, double y, Lettering lettering, String words) {

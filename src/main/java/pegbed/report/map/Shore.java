@@ -34,9 +34,7 @@ record Shore(Geometry land, Geometry banks) {
             land.add(island);
             banks.add(island.getExteriorRing());
         });
-        return new Shore(
-                Shapes.FACTORY.buildGeometry(land).buffer(0),
-                Shapes.FACTORY.buildGeometry(banks));
+        return new Shore(Shapes.FACTORY.buildGeometry(land).buffer(0), Shapes.FACTORY.buildGeometry(banks));
     }
 
     /** The bank as drawn, and on to both sides at the height of its ends. */

@@ -69,14 +69,14 @@ final class Symbols {
 
     /** The plummet that stands for the deepest place: its tip at the middle. */
     static Polygon plummet() {
-        return polygon(0, 1, -4.6, -8, -3.2, -13, 3.2, -13, 4.6, -8);
+        return polygon(0, 1, -5.6, -10, -3.8, -16.5, 3.8, -16.5, 5.6, -10);
     }
 
     /** The eye of the plummet and a ring about the place. */
     static Geometry plummetLines() {
         return lines(
-                Shapes.FACTORY.createLineString(circle(0, -15.6, 2.1)),
-                Shapes.FACTORY.createLineString(arc(0, 1, 7.5, 30, 330)));
+                Shapes.FACTORY.createLineString(circle(0, -19.4, 2.6)),
+                Shapes.FACTORY.createLineString(arc(0, 0, 8.5, 48, 312)));
     }
 
     /** Part of a circle, degrees clockwise from up. */
@@ -111,11 +111,7 @@ final class Symbols {
                         line(4.5, 5, 6, -3),
                         line(-7, 5, 7, 5));
             case LOW_BRANCH ->
-                lines(
-                        line(-7, -4, 7, -2),
-                        line(-3, -3.4, -1, 4),
-                        line(1.5, -2.8, 4.5, 3.5),
-                        line(-1.8, 1, -4, 4));
+                lines(line(-7, -4, 7, -2), line(-3, -3.4, -1, 4), line(1.5, -2.8, 4.5, 3.5), line(-1.8, 1, -4, 4));
             case OVERHEAD_LINE -> lines(line(2.5, -8, -3.5, 1, 3.5, -1, -2.5, 8), line(-2.8, 4.5, -2.5, 8, 0.6, 6.6));
             case OTHER -> lines(line(0, -6, 0, 2), line(0, 5.4, 0, 5.5));
         };

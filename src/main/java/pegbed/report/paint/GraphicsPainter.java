@@ -72,13 +72,12 @@ public final class GraphicsPainter {
             return;
         }
         TextLayout line = AwtLetters.line(text.words(), text.lettering());
-        double back =
-                switch (text.align()) {
-                            case START -> 0;
-                            case MIDDLE -> 0.5;
-                            case END -> 1;
-                        }
-                        * line.getAdvance();
+        double back = switch (text.align()) {
+                    case START -> 0;
+                    case MIDDLE -> 0.5;
+                    case END -> 1;
+                }
+                * line.getAdvance();
         AffineTransform at = view.toSheet(text.frame());
         if (text.frame() instanceof Frame.Water) {
             at = AffineTransform.getTranslateInstance(view.x(text.x()), view.y(text.y()));
