@@ -3,7 +3,7 @@ package pegbed.report.drawing;
 import java.util.EnumSet;
 import java.util.Set;
 
-/** What is switched on and off together. */
+/** What is switched on and off together, in the order in which it lies on the sheet: the later on top. */
 public enum Layer {
     /** Depth bands, land and banks. */
     GROUND("depths and banks"),
@@ -17,12 +17,12 @@ public enum Layer {
     CLOCK("clock"),
     /** Outlines of the zones. */
     ZONES("zones"),
+    /** Hazards. */
+    HAZARDS("hazards"),
     /** Soundings. */
     READINGS("readings"),
     /** Marks on the far bank. */
     MARKS("marks"),
-    /** Hazards. */
-    HAZARDS("hazards"),
     /** Flat spots at the target. */
     FLATS("flat spots"),
     /** The deepest place. */

@@ -1,0 +1,120 @@
+package pegbed.report.drawing;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A theme made of a few colours.
+ *
+ * @param paper of the sheet
+ * @param ink of letters and contours
+ * @param soft ink of what stands back: rings, clock, legends
+ * @param land dry ground
+ * @param beyond water beyond reach
+ * @param unknown water within reach of which nothing is known
+ * @param bank where water meets land
+ * @param accent the deepest and the flats
+ * @param warning hazards and suspicious readings
+ * @param ramp depth bands
+ */
+record Scheme(
+        Colour paper,
+        Colour ink,
+        Colour soft,
+        Colour land,
+        Colour beyond,
+        Colour unknown,
+        Colour bank,
+        Colour accent,
+        Colour warning,
+        DepthRamp ramp)
+        implements Theme {
+    private static final List<Double> DASHED = List.of(5.0, 3.5);
+    private static final List<Double> DOTTED = List.of(0.1, 3.4);
+    private static final List<Double> FINE = List.of(2.0, 3.0);
+
+    @Override
+    public Colour fill(Role role, int step, int steps) {
+        return switch (role) {
+            case DEPTH_BAND -> ramp.colour(step, steps);
+            case LAND -> land;
+            case BEYOND -> beyond;
+            case UNKNOWN_WATER -> unknown;
+            case DOUBT_VEIL -> unknown.withOpacity(0.30);
+            case STRONG_DOUBT_VEIL -> unknown.withOpacity(0.45);
+            case HAZARD_AREA -> warning.withOpacity(0.14);
+            case FLAT_SURE, FLAT_LIKELY, FLAT_WORTH_A_READING -> paper.withOpacity(0.30);
+            case FLAT_BADGE, LINE_BADGE, DEEPEST -> accent;
+            case DEEPEST_BADGE, PANEL, SHEET, SUSPICIOUS_FRAME -> paper;
+            case READING_DOT, EARLIER_READING_DOT, SCALE_BAR -> ink;
+            case BANK_POINT, MARK -> bank;
+            case SEAT -> bank;
+            case HAZARD -> warning;
+            default -> soft;
+        };
+    }
+
+    @Override
+    public Pen pen(Role role) {
+        return switch (role) {
+            case CONTOUR -> Pen.of(ink.withOpacity(0.55), 0.6);
+            case INDEX_CONTOUR -> Pen.of(ink.withOpacity(0.75), 1.15);
+            case BANK -> Pen.of(bank, 1.8);
+            case BANK_POINT -> Pen.of(bank, 1);
+            case LIMIT -> new Pen(bank, 1.2, List.of(9.0, 3.0, 1.0, 3.0));
+            case DOUBT_HATCH -> Pen.of(soft.withOpacity(0.30), 0.5);
+            case STRONG_DOUBT_HATCH -> Pen.of(soft.withOpacity(0.50), 0.6);
+            case KNOWN_EDGE -> new Pen(soft.withOpacity(0.6), 0.7, FINE);
+            case RING -> new Pen(soft.withOpacity(0.55), 0.6, FINE);
+            case RIM -> Pen.of(soft, 1);
+            case CLOCK_TICK -> Pen.of(soft, 1);
+            case ZONE_OUTLINE -> new Pen(ink.withOpacity(0.8), 1.2, List.of(8.0, 4.0));
+            case SUSPICIOUS_FRAME -> Pen.of(warning, 1.3);
+            case HAZARD_OUTLINE -> new Pen(warning, 1.1, DASHED);
+            case HAZARD -> Pen.of(warning, 1.5);
+            case MARK -> Pen.of(bank, 1.5);
+            case FLAT_SURE -> Pen.of(accent, 2);
+            case FLAT_LIKELY -> new Pen(accent, 1.8, DASHED);
+            case FLAT_WORTH_A_READING -> new Pen(accent, 1.8, DOTTED);
+            case DEEPEST -> Pen.of(accent, 1.8);
+            case DEEPEST_BADGE, FLAT_BADGE, LINE_BADGE -> Pen.of(paper, 1.4);
+            case DEEPEST_AREA -> new Pen(accent.withOpacity(0.8), 0.9, FINE);
+            case LINE_PATH -> Pen.of(ink.withOpacity(0.6), 1);
+            case NEXT_READING -> Pen.of(warning, 2);
+            case SEAT, SEAT_OUTLINE -> Pen.of(bank, 1.3);
+            case LEGEND_RULE -> Pen.of(soft, 0.7);
+            case SCALE_BAR -> Pen.of(ink, 1);
+            default -> Pen.of(ink, 1);
+        };
+    }
+
+    @Override
+    public Ink ink(Role role) {
+        return switch (role) {
+            case CONTOUR_LABEL -> haloed(ink.withOpacity(0.85), 2, 0.35);
+            case RING_LABEL -> haloed(ink.withOpacity(0.8), 2.2, 0.4);
+            case CLOCK_FIGURE, SEAT_LABEL -> plain(soft);
+            case READING_FIGURE, ZONE_LABEL -> haloed(ink, 2.4, 0.6);
+            case EARLIER_READING_FIGURE -> haloed(soft, 2.4, 0.7);
+            case SUSPICIOUS_FIGURE -> plain(warning);
+            case MARK_LABEL -> haloed(ink, 3, 0.5, land);
+            case HAZARD_LABEL -> haloed(warning, 3, 0.8);
+            case FLAT_NUMBER, LINE_NUMBER -> plain(paper);
+            case DEEPEST_LABEL, NEXT_READING_LABEL -> haloed(accent, 3, 0.85);
+            case SUBTITLE, LEGEND_LABEL, CAUTION -> plain(soft);
+            default -> plain(ink);
+        };
+    }
+
+    private static Ink plain(Colour colour) {
+        return new Ink(colour, Optional.empty());
+    }
+
+    private Ink haloed(Colour colour, double widthPoints, double opacity) {
+        return haloed(colour, widthPoints, opacity, paper);
+    }
+
+    private static Ink haloed(Colour colour, double widthPoints, double opacity, Colour about) {
+        return new Ink(colour, Optional.of(Pen.of(about.withOpacity(opacity), widthPoints)));
+    }
+}

@@ -1,0 +1,170 @@
+package pegbed.report.map;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.operation.union.UnaryUnionOp;
+import org.locationtech.jts.simplify.TopologyPreservingSimplifier;
+import pegbed.analysis.Confidence;
+import pegbed.analysis.Deepest;
+import pegbed.analysis.Findings;
+import pegbed.analysis.FlatSpot;
+import pegbed.analysis.PegMap;
+import pegbed.analysis.Zone;
+import pegbed.geometry.Shapes;
+import pegbed.notation.Wording;
+import pegbed.report.drawing.Frame;
+import pegbed.report.drawing.Layer;
+import pegbed.report.drawing.Lettering;
+import pegbed.report.drawing.Role;
+import pegbed.surface.Disc;
+import pegbed.surface.GridFrame;
+
+/** The deepest place, the flat spots with their numbers, and the zones. */
+final class FindingPart {
+    static final double BADGE_POINTS = 8;
+
+    private FindingPart() {}
+
+    /** The flat spots that are drawn, in the order of their numbers. */
+    static List<FlatSpot> numbered(Findings findings, Ground ground) {
+        return findings.flats().stream()
+                .filter(flat -> flat.confidence() != Confidence.NONE
+                        && ground.isKnown(
+                                flat.spot().place().xMetres(),
+                                flat.spot().place().yMetres()))
+                .toList();
+    }
+
+    static boolean knowsDeepest(Findings findings, Ground ground) {
+        var place = findings.deepest().spot().place();
+        return ground.isKnown(place.xMetres(), place.yMetres());
+    }
+
+    /** The role whose pen rings a flat spot. */
+    static Role ring(Confidence confidence) {
+        return switch (confidence) {
+            case SURE -> Role.FLAT_SURE;
+            case LIKELY -> Role.FLAT_LIKELY;
+            case WORTH_A_READING, NONE -> Role.FLAT_WORTH_A_READING;
+        };
+    }
+
+    static void addSymbols(Composition to, Findings findings, Ground ground) {
+        if (to.shows(Layer.DEEPEST) && knowsDeepest(findings, ground)) {
+            deepest(to, findings.deepest());
+        }
+        if (to.shows(Layer.FLATS)) {
+            List<FlatSpot> flats = numbered(findings, ground);
+            for (int i = 0; i < flats.size(); i++) {
+                flat(to, flats.get(i), i + 1);
+            }
+        }
+    }
+
+    private static void deepest(Composition to, Deepest deepest) {
+        double x = deepest.spot().place().xMetres();
+        double y = deepest.spot().place().yMetres();
+        Frame at = Frame.at(x, y);
+        to.stroke(Role.DEEPEST_BADGE, Layer.DEEPEST, at, Symbols.plummet().getExteriorRing());
+        to.fill(Role.DEEPEST, Layer.DEEPEST, at, Symbols.plummet());
+        to.stroke(Role.DEEPEST, Layer.DEEPEST, at, Symbols.plummetLines());
+        to.space.take(new LabelBox(to.view.x(x), to.view.y(y) - 6.5, 20, 33, 0));
+    }
+
+    private static void flat(Composition to, FlatSpot flat, int number) {
+        double x = flat.spot().place().xMetres();
+        double y = flat.spot().place().yMetres();
+        Geometry ring = flat.circle()
+                .map(circle -> Shapes.disc(
+                        circle.xMetres(), circle.yMetres(), Math.max(circle.radiusMetres(), Disc.RADIUS_METRES)))
+                .orElse(Shapes.disc(x, y, Disc.RADIUS_METRES));
+        to.stroke(ring(flat.confidence()), Layer.FLATS, Frame.WATER, ring.getBoundary());
+        Frame at = Frame.at(x, y);
+        to.fill(Role.FLAT_BADGE, Layer.FLATS, at, Symbols.disc(BADGE_POINTS));
+        to.stroke(Role.FLAT_BADGE, Layer.FLATS, at, Symbols.ring(BADGE_POINTS));
+        to.write(
+                new Composition.Label(Role.FLAT_NUMBER, Layer.FLATS, Lettering.bold(11), Integer.toString(number)),
+                x,
+                y,
+                0,
+                0,
+                0);
+        to.takeAbout(x, y, 2 * BADGE_POINTS + 2);
+    }
+
+    /** The words beside the deepest place; how well it is known goes with the depth. */
+    static void addLabels(Composition to, Findings findings, Ground ground) {
+        if (!to.shows(Layer.DEEPEST) || !knowsDeepest(findings, ground)) {
+            return;
+        }
+        Wording wording = Wording.of(findings.map().peg());
+        var spot = findings.deepest().spot();
+        Composition.Label label = new Composition.Label(
+                Role.DEEPEST_LABEL,
+                Layer.DEEPEST,
+                Lettering.bold(11),
+                "deepest " + wording.depth(spot.depthMetres()) + " ± " + wording.depth(spot.sdMetres()));
+        double x = spot.place().xMetres();
+        double y = spot.place().yMetres();
+        double side = to.measure.widthPoints(label.words(), label.lettering()) / 2 + 13;
+        boolean written = to.place(label, x, y, side, -6, 0)
+                || to.place(label, x, y, -side, -6, 0)
+                || to.place(label, x, y, 0, -31, 0)
+                || to.place(label, x, y, 0, 19, 0)
+                || to.place(label, x, y, side, 8, 0)
+                || to.place(label, x, y, -side, 8, 0)
+                || to.place(label, x, y, side, -20, 0)
+                || to.place(label, x, y, -side, -20, 0);
+        if (!written) {
+            to.write(label, x, y, 0, -31, 0);
+        }
+    }
+
+    static void addZones(Composition to, PegMap map) {
+        if (!to.shows(Layer.ZONES)) {
+            return;
+        }
+        for (Zone zone : Zone.values()) {
+            Geometry shape = shape(map, zone);
+            if (!shape.isEmpty()) {
+                to.stroke(Role.ZONE_OUTLINE, Layer.ZONES, Frame.WATER, shape.getBoundary());
+                var middle = shape.getInteriorPoint();
+                Composition.Label label = new Composition.Label(
+                        Role.ZONE_LABEL, Layer.ZONES, new Lettering(10, true, true), zone.words());
+                boolean written = to.place(label, middle.getX(), middle.getY(), 0, 0, 0)
+                        || to.place(label, middle.getX(), middle.getY(), 0, -14, 0)
+                        || to.place(label, middle.getX(), middle.getY(), 0, 14, 0)
+                        || to.place(label, middle.getX(), middle.getY(), 0, -28, 0)
+                        || to.place(label, middle.getX(), middle.getY(), 0, 28, 0);
+            }
+        }
+    }
+
+    private static Geometry shape(PegMap map, Zone zone) {
+        GridFrame frame = map.grid().frame();
+        double half = frame.cellMetres() / 2;
+        List<Geometry> runs = new ArrayList<>();
+        for (int row = 0; row < frame.rows(); row++) {
+            int start = -1;
+            for (int column = 0; column <= frame.columns(); column++) {
+                boolean inside = column < frame.columns() && map.zones().contains(zone, frame.index(column, row));
+                if (inside && start < 0) {
+                    start = column;
+                } else if (!inside && start >= 0) {
+                    runs.add(Shapes.FACTORY.toGeometry(new Envelope(
+                            frame.x(start) - half,
+                            frame.x(column - 1) + half,
+                            frame.y(row) - half,
+                            frame.y(row) + half)));
+                    start = -1;
+                }
+            }
+        }
+        if (runs.isEmpty()) {
+            return Shapes.FACTORY.createPolygon();
+        }
+        return TopologyPreservingSimplifier.simplify(UnaryUnionOp.union(runs), frame.cellMetres());
+    }
+}

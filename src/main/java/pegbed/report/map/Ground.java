@@ -1,0 +1,134 @@
+package pegbed.report.map;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.simplify.TopologyPreservingSimplifier;
+import pegbed.analysis.PegMap;
+import pegbed.geometry.Shapes;
+import pegbed.model.Units;
+import pegbed.surface.BottomGrid;
+import pegbed.surface.Upsample;
+import pegbed.surface.contour.Contour;
+import pegbed.surface.contour.ContourLevels;
+import pegbed.surface.contour.Contours;
+import pegbed.surface.contour.DepthArea;
+
+/**
+ * The bottom as shapes, in metres: what does not depend on the view.
+ *
+ * @param known where anything is known
+ * @param levels the depths of the contours
+ * @param bands areas at least so deep, each inside the one before: first all that is known, then one for each level
+ * @param contours one for each level, within what is known; lines end at its rim
+ * @param guess where the doubt is above {@link #GUESS_METRES}, within what is known
+ * @param roughGuess where it is above {@link #ROUGH_GUESS_METRES}
+ */
+record Ground(
+        Geometry known,
+        ContourLevels levels,
+        List<Geometry> bands,
+        List<Contour> contours,
+        Geometry guess,
+        Geometry roughGuess) {
+    /** A standard deviation above this is drawn as a guess: 4 in. */
+    static final double GUESS_METRES = 0.10;
+
+    /** Above this as a rough guess: 8 in. */
+    static final double ROUGH_GUESS_METRES = 0.20;
+
+    /** Above this as nothing known: about 14 in (our choice). */
+    static final double UNKNOWN_METRES = 0.35;
+
+    /** Fine cells of depth in one of the grid: 5 cm. */
+    private static final int DEPTH_FACTOR = 5;
+
+    private static final int DOUBT_FACTOR = 2;
+
+    /** Lines may lie so far off, a third of the width of a pen at usual scales. */
+    private static final double TOLERANCE_METRES = 0.006;
+
+    /** Patches of known or doubtful ground smaller than this would be specks, square metres. */
+    private static final double SPECK_METRES2 = 0.15;
+
+    static Ground of(PegMap map) {
+        BottomGrid grid = map.grid();
+        Geometry water = map.water().water();
+        List<Geometry> doubt = Contours.polygons(
+                        Upsample.catmullRom(grid.sd(), DOUBT_FACTOR),
+                        new double[] {GUESS_METRES, ROUGH_GUESS_METRES, UNKNOWN_METRES},
+                        water)
+                .stream()
+                .map(area -> withoutSpecks(area.area()))
+                .toList();
+        Geometry known = withoutSpecks(polygonal(Overlay.difference(water, doubt.get(2))));
+        ContourLevels levels = levels(grid, map.peg().units().depth());
+        var depth = Upsample.catmullRom(grid.depth(), DEPTH_FACTOR);
+        List<Geometry> bands = new ArrayList<>();
+        bands.add(known);
+        for (DepthArea area : Contours.polygons(depth, levels.toArray(), water)) {
+            bands.add(simple(polygonal(Overlay.intersection(area.area(), known))));
+        }
+        List<Contour> contours = new ArrayList<>();
+        for (Contour contour : Contours.of(depth, levels.toArray())) {
+            Geometry inside = simple(Overlay.intersection(contour.lines(), known));
+            contours.add(new Contour(contour.levelMetres(), Lines.of(inside)));
+        }
+        return new Ground(
+                known,
+                levels,
+                List.copyOf(bands),
+                List.copyOf(contours),
+                simple(polygonal(Overlay.intersection(doubt.get(0), known))),
+                simple(polygonal(Overlay.intersection(doubt.get(1), known))));
+    }
+
+    private static ContourLevels levels(BottomGrid grid, Units.Depth unit) {
+        double least = Double.POSITIVE_INFINITY;
+        double most = 0;
+        for (int i = 0; i < grid.frame().size(); i++) {
+            if (grid.isWater(i) && grid.sd().at(i) <= UNKNOWN_METRES) {
+                least = Math.min(least, Math.max(0, grid.depth().at(i)));
+                most = Math.max(most, grid.depth().at(i));
+            }
+        }
+        return ContourLevels.between(Math.min(least, most), most, unit);
+    }
+
+    /** Whether the line of a level is one of the heavier ones: whole feet or half metres, or every fifth step of more. */
+    boolean isIndex(double levelMetres, Units.Depth unit) {
+        double usual = unit == Units.Depth.FEET ? 0.3048 : 0.5;
+        double every = levels.stepMetres() < usual - 1e-9 ? usual : 5 * levels.stepMetres();
+        double times = levelMetres / every;
+        return Math.abs(times - Math.rint(times)) < 1e-6;
+    }
+
+    /** Whether anything is known of a place. */
+    boolean isKnown(double xMetres, double yMetres) {
+        return known.intersects(Shapes.FACTORY.createPoint(new org.locationtech.jts.geom.Coordinate(xMetres, yMetres)));
+    }
+
+    private static Geometry simple(Geometry shape) {
+        return TopologyPreservingSimplifier.simplify(shape, TOLERANCE_METRES);
+    }
+
+    /** The polygons of a shape alone: overlays leave points and lines where shapes touch. */
+    static Geometry polygonal(Geometry shape) {
+        return polygons(shape, 0);
+    }
+
+    private static Geometry withoutSpecks(Geometry shape) {
+        return polygons(shape, SPECK_METRES2);
+    }
+
+    private static Geometry polygons(Geometry shape, double leastMetres2) {
+        List<Polygon> parts = new ArrayList<>();
+        for (int i = 0; i < shape.getNumGeometries(); i++) {
+            if (shape.getGeometryN(i) instanceof Polygon polygon && polygon.getArea() > leastMetres2) {
+                parts.add(polygon);
+            }
+        }
+        return Shapes.FACTORY.createMultiPolygon(parts.toArray(Polygon[]::new));
+    }
+}

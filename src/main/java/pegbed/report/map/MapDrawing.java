@@ -1,0 +1,131 @@
+package pegbed.report.map;
+
+import java.util.EnumSet;
+import java.util.Set;
+import org.locationtech.jts.geom.Envelope;
+import pegbed.analysis.Findings;
+import pegbed.analysis.PegMap;
+import pegbed.report.drawing.Drawing;
+import pegbed.report.drawing.Layer;
+import pegbed.report.drawing.TextMeasure;
+import pegbed.report.drawing.View;
+
+/**
+ * The map of a peg as its angler sees it: seat at the bottom, straight out at the top.
+ *
+ * <p>Made once for a peg's answers, it gives a drawing for any view. Immutable and thread-safe; the same input gives
+ * the same drawing, item for item.
+ */
+public final class MapDrawing {
+    /** Room about the water in which the clock stands, metres. */
+    private static final double RIM_METRES = 1.1;
+
+    private final PegMap map;
+    private final Findings findings;
+    private final MapOptions options;
+    private final Ground ground;
+    private final Shore shore;
+
+    private MapDrawing(PegMap map, Findings findings, MapOptions options, Ground ground, Shore shore) {
+        this.map = map;
+        this.findings = findings;
+        this.options = options;
+        this.ground = ground;
+        this.shore = shore;
+    }
+
+    /**
+     * The map of a peg with the answers at one target depth.
+     *
+     * @param map the peg's bottom
+     * @param findings answers found on that map
+     * @param options what is drawn
+     */
+    public static MapDrawing of(PegMap map, Findings findings, MapOptions options) {
+        return new MapDrawing(map, findings, options, Ground.of(map), Shore.of(map.water()));
+    }
+
+    /** The same map with other answers or other layers; the shapes of the bottom are not made again. */
+    public MapDrawing with(Findings others, MapOptions otherOptions) {
+        if (others.map() != map) {
+            throw new IllegalArgumentException("These answers were found on another map.");
+        }
+        return new MapDrawing(map, others, otherOptions, ground, shore);
+    }
+
+    /**
+     * The map alone, filling the view: for a window, which has title and legends of its own.
+     *
+     * @param view how the water lies on the sheet
+     * @param measure how wide texts come out
+     */
+    public Drawing at(View view, TextMeasure measure) {
+        Set<Layer> layers = EnumSet.noneOf(Layer.class);
+        layers.addAll(options.layers());
+        layers.remove(Layer.FURNITURE);
+        layers.remove(Layer.CAUTION);
+        Composition to = new Composition(
+                view, new Envelope(0, view.widthPoints(), 0, view.heightPoints()), measure, new MapOptions(layers));
+        compose(to);
+        return to.drawing();
+    }
+
+    /**
+     * A whole sheet: title, map, legends and caution.
+     *
+     * @param widthPoints width of the sheet, {@value Sheet#LEAST_WIDTH_POINTS} points or more
+     * @param heightPoints height of the sheet, {@value Sheet#LEAST_HEIGHT_POINTS} points or more
+     * @param measure how wide texts come out
+     */
+    public Drawing sheet(double widthPoints, double heightPoints, TextMeasure measure) {
+        Sheet sheet = new Sheet(map, findings, ground, options, widthPoints, heightPoints, measure);
+        Envelope area = sheet.mapArea();
+        Composition to = new Composition(fitted(area, widthPoints, heightPoints), area, measure, options);
+        compose(to);
+        sheet.add(to);
+        return to.drawing();
+    }
+
+    /** The view that shows all of the water within reach, and the rim, as large as it fits into a part of a sheet. */
+    public View fitted(Envelope area, double widthPoints, double heightPoints) {
+        Envelope bounds = bounds();
+        double scale = Math.min(area.getWidth() / bounds.getWidth(), area.getHeight() / bounds.getHeight());
+        double left = bounds.centre().x - (area.getMinX() + area.getWidth() / 2) / scale;
+        double top = bounds.centre().y + (area.getMinY() + area.getHeight() / 2) / scale;
+        return new View(widthPoints, heightPoints, scale, left, top);
+    }
+
+    /** What ought to be seen, metres: the water within reach, the rim before the angler, the seat and the marks near. */
+    public Envelope bounds() {
+        Envelope water = map.water().water().getEnvelopeInternal();
+        double reach = map.water().reachMetres();
+        Envelope bounds = new Envelope(water);
+        bounds.expandBy(RIM_METRES, 0);
+        bounds.expandToInclude(0, water.getMaxY() + RIM_METRES);
+        bounds.expandToInclude(0, Math.min(-1.2, water.getMinY() - 0.4));
+        map.peg().marks().stream()
+                .map(mark -> mark.place())
+                .filter(place -> Math.abs(place.xMetres()) <= reach && place.distanceMetres() <= 1.5 * reach)
+                .forEach(place -> bounds.expandToInclude(place.xMetres(), place.yMetres() + RIM_METRES));
+        return bounds;
+    }
+
+    /** Parts in the order in which they choose their places; the layers say what lies on top. */
+    private void compose(Composition to) {
+        GroundPart.add(to, map, ground, shore);
+        PlacePart.addSeat(to);
+        FindingPart.addSymbols(to, findings, ground);
+        PlacePart.addSymbols(to, map);
+        ReadingPart.add(to, map);
+        FindingPart.addLabels(to, findings, ground);
+        PlacePart.addNames(to, map);
+        RingPart.addClock(to, map);
+        RingPart.addLabels(to, map);
+        FindingPart.addZones(to, map);
+        ContourPart.addLabels(to, ground, shore, map.peg().units().depth());
+        Masked masked = new Masked(to.view, to.space.texts());
+        GroundPart.addHatching(to, ground, masked);
+        ContourPart.addLines(to, ground, map.peg().units().depth(), masked);
+        RingPart.addRings(to, map, masked);
+    }
+}

@@ -1,0 +1,147 @@
+package pegbed.report.map;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.LineString;
+import pegbed.analysis.PegMap;
+import pegbed.geometry.Shapes;
+import pegbed.model.Place;
+import pegbed.model.Units;
+import pegbed.report.drawing.Frame;
+import pegbed.report.drawing.Layer;
+import pegbed.report.drawing.Lettering;
+import pegbed.report.drawing.Role;
+
+/** Rings at the pole's joints, the rim at reach, and the clock round it. */
+final class RingPart {
+    private static final double FOOT_METRES = 0.3048;
+
+    /** Directions in which the rings' labels may stand in a column, the best first (our choice). */
+    private static final List<Double> COLUMNS = List.of(
+            -47.0, 47.0, -53.0, 53.0, -38.0, 38.0, -28.0, 28.0, -10.0, 10.0, -65.0, 65.0, -72.0, 72.0, -80.0, 80.0);
+
+    /** The clock's figures stand so far outside, points. */
+    private static final double CLOCK_POINTS = 16;
+
+    private RingPart() {}
+
+    /** Draws the rings, with gaps for texts. */
+    static void addRings(Composition to, PegMap map, Masked masked) {
+        List<Double> joints = map.peg().pole().jointMetres();
+        for (int i = 0; i < joints.size(); i++) {
+            boolean rim = i == joints.size() - 1;
+            Geometry ring = Overlay.intersection(
+                    circle(joints.get(i)), map.water().water().buffer(rim ? 0.02 : 0));
+            to.stroke(rim ? Role.RIM : Role.RING, Layer.RINGS, Frame.WATER, masked.of(ring));
+        }
+    }
+
+    private static LineString circle(double radiusMetres) {
+        List<org.locationtech.jts.geom.Coordinate> places = new ArrayList<>();
+        for (int degrees = -180; degrees <= 180; degrees += 1) {
+            places.add(Shapes.coordinate(Place.polar(radiusMetres, degrees)));
+        }
+        return Shapes.FACTORY.createLineString(places.toArray(org.locationtech.jts.geom.Coordinate[]::new));
+    }
+
+    /** Writes each ring's label once, in the column that has room for most of them. */
+    static void addLabels(Composition to, PegMap map) {
+        if (!to.shows(Layer.RINGS)) {
+            return;
+        }
+        double best = 0;
+        long most = -1;
+        for (double column : COLUMNS) {
+            long free = free(to, map, column);
+            if (free > most) {
+                best = column;
+                most = free;
+            }
+        }
+        List<Double> joints = map.peg().pole().jointMetres();
+        for (int i = 0; i < joints.size(); i++) {
+            Composition.Label label = label(map, i);
+            boolean written = write(to, map, label, joints.get(i), best);
+            for (int k = 0; k < COLUMNS.size() && !written; k++) {
+                written = write(to, map, label, joints.get(i), COLUMNS.get(k));
+            }
+        }
+    }
+
+    private static long free(Composition to, PegMap map, double column) {
+        List<Double> joints = map.peg().pole().jointMetres();
+        long free = 0;
+        for (int i = 0; i < joints.size(); i++) {
+            Place at = Place.polar(joints.get(i), column);
+            if (map.water().isWater(at.xMetres(), at.yMetres())
+                    && to.space.isFree(to.box(label(map, i), at.xMetres(), at.yMetres(), 0, 0, 0))) {
+                free++;
+            }
+        }
+        return free;
+    }
+
+    private static boolean write(Composition to, PegMap map, Composition.Label label, double radius, double column) {
+        Place at = Place.polar(radius, column);
+        return map.water().isWater(at.xMetres(), at.yMetres()) && to.place(label, at.xMetres(), at.yMetres(), 0, 0, 0);
+    }
+
+    private static Composition.Label label(PegMap map, int joint) {
+        double metres = map.peg().pole().jointMetres().get(joint);
+        String section = "s" + (joint + 1);
+        String inMetres = String.format(Locale.ROOT, "%.1f m", metres).replace(".0 m", " m");
+        String words = switch (map.peg().units().distance()) {
+            case SECTIONS -> section + " · " + inMetres;
+            case METRES -> inMetres;
+            case FEET -> Math.round(metres / FOOT_METRES) + " ft";
+        };
+        if (map.peg().units().distance() != Units.Distance.SECTIONS) {
+            words += " · " + section;
+        }
+        return new Composition.Label(Role.RING_LABEL, Layer.RINGS, Lettering.plain(8.5), words);
+    }
+
+    /** The clock stands where a direction leaves the water that can be reached: on the rim, or on the far bank. */
+    static void addClock(Composition to, PegMap map) {
+        for (int minutes = -180; minutes <= 180; minutes += 30) {
+            double degrees = minutes / 2.0;
+            double edge = edge(map, degrees);
+            Place rim = Place.polar(edge, degrees);
+            if (edge == 0 || !to.space.holds(to.view.x(rim.xMetres()), to.view.y(rim.yMetres()))) {
+                continue;
+            }
+            boolean hour = minutes % 60 == 0;
+            double sin = Math.sin(Math.toRadians(degrees));
+            double cos = Math.cos(Math.toRadians(degrees));
+            double length = hour ? 7 : 4;
+            to.stroke(
+                    Role.CLOCK_TICK,
+                    Layer.CLOCK,
+                    Frame.at(rim.xMetres(), rim.yMetres()),
+                    Symbols.line(0, 0, length * sin, -length * cos));
+            if (hour) {
+                String figure = Integer.toString(Math.floorMod(minutes / 60 - 1, 12) + 1);
+                Composition.Label label =
+                        new Composition.Label(Role.CLOCK_FIGURE, Layer.CLOCK, Lettering.bold(11), figure);
+                boolean written = false;
+                for (double out = CLOCK_POINTS; out <= 3 * CLOCK_POINTS && !written; out += CLOCK_POINTS / 4) {
+                    written = to.place(label, rim.xMetres(), rim.yMetres(), out * sin, -out * cos, 0);
+                }
+            }
+        }
+    }
+
+    /** Metres from the seat to the furthest water in a direction; 0 where there is none. */
+    private static double edge(PegMap map, double degrees) {
+        Place end = Place.polar(map.water().reachMetres() + 1, degrees);
+        Geometry inside = Overlay.intersection(
+                Symbols.line(0, 0, end.xMetres(), end.yMetres()), map.water().water());
+        double furthest = 0;
+        for (org.locationtech.jts.geom.Coordinate c : inside.getCoordinates()) {
+            furthest = Math.max(furthest, Math.hypot(c.x, c.y));
+        }
+        return furthest;
+    }
+}

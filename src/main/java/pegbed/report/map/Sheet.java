@@ -1,0 +1,165 @@
+package pegbed.report.map;
+
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
+import pegbed.analysis.Findings;
+import pegbed.analysis.PegMap;
+import pegbed.model.Hazard;
+import pegbed.model.Peg;
+import pegbed.model.PegName;
+import pegbed.model.Visit;
+import pegbed.notation.Wording;
+import pegbed.report.drawing.Fill;
+import pegbed.report.drawing.Frame;
+import pegbed.report.drawing.Layer;
+import pegbed.report.drawing.Lettering;
+import pegbed.report.drawing.Role;
+import pegbed.report.drawing.Stroke;
+import pegbed.report.drawing.Text;
+import pegbed.report.drawing.TextMeasure;
+
+/** What stands about the map on a sheet: title above, legends and caution below, a line round the map. */
+final class Sheet {
+    /** What every picture says. */
+    static final String CAUTION = "For choosing where to fish. Not for navigation, swimming, wading or building.";
+
+    /** What a picture with an overhead line says too (Energy Networks Association guidance to anglers). */
+    static final String LINES_CAUTION = "Keep poles and rods at least 30 m from overhead lines.";
+
+    static final double LEAST_WIDTH_POINTS = 480;
+    static final double LEAST_HEIGHT_POINTS = 400;
+
+    private static final double MARGIN = 14;
+    private static final double TITLE_HEIGHT = 42;
+    private static final double GAP = 22;
+    private static final double ROW_GAP = 8;
+    private static final double CAUTION_HEIGHT = 16;
+    private static final Lettering TITLE = Lettering.bold(19);
+    private static final Lettering SUBTITLE = Lettering.plain(11);
+    private static final Lettering SMALL = Lettering.italic(9.5);
+    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.UK);
+
+    private final PegMap map;
+    private final TextMeasure measure;
+    private final double width;
+    private final double height;
+    private final List<List<Legend.Block>> rows = new ArrayList<>();
+
+    Sheet(
+            PegMap map,
+            Findings findings,
+            Ground ground,
+            MapOptions options,
+            double widthPoints,
+            double heightPoints,
+            TextMeasure measure) {
+        if (!(widthPoints >= LEAST_WIDTH_POINTS && heightPoints >= LEAST_HEIGHT_POINTS)) {
+            throw new IllegalArgumentException("A map sheet needs " + LEAST_WIDTH_POINTS + " by " + LEAST_HEIGHT_POINTS
+                    + " points at least, not " + widthPoints + " by " + heightPoints + ".");
+        }
+        this.map = map;
+        this.measure = measure;
+        this.width = widthPoints;
+        this.height = heightPoints;
+        double free = 0;
+        for (Legend.Block block : new Legend(map, findings, ground, measure).blocks(options)) {
+            if (rows.isEmpty() || block.width() > free) {
+                rows.add(new ArrayList<>());
+                free = width - 2 * MARGIN;
+            }
+            rows.get(rows.size() - 1).add(block);
+            free -= block.width() + GAP;
+        }
+    }
+
+    /** The part of the sheet that the map has, points. */
+    Envelope mapArea() {
+        double below = MARGIN + CAUTION_HEIGHT + ROW_GAP;
+        for (List<Legend.Block> row : rows) {
+            below += rowHeight(row) + ROW_GAP;
+        }
+        return new Envelope(MARGIN, width - MARGIN, MARGIN + TITLE_HEIGHT, height - below);
+    }
+
+    private static double rowHeight(List<Legend.Block> row) {
+        return row.stream().mapToDouble(Legend.Block::height).max().orElse(0);
+    }
+
+    void add(Composition to) {
+        Envelope area = mapArea();
+        Geometry rim = Symbols.box(area.getMinX(), area.getMinY(), area.getMaxX(), area.getMaxY());
+        to.add(new Fill(
+                Role.PANEL, Layer.FURNITURE, Frame.SHEET, Overlay.difference(Symbols.box(0, 0, width, height), rim)));
+        to.add(new Stroke(Role.LEGEND_RULE, Layer.FURNITURE, Frame.SHEET, rim.getBoundary()));
+        Peg peg = map.peg();
+        text(to, Role.TITLE, MARGIN + 16, TITLE, Figures.oneLine(peg.name().title()));
+        text(to, Role.SUBTITLE, MARGIN + 33, SUBTITLE, subtitle(peg));
+        legends(to, area.getMaxY() + ROW_GAP + 2);
+        boolean lines = peg.hazards().stream().anyMatch(hazard -> hazard.kind() == Hazard.Kind.OVERHEAD_LINE);
+        to.add(new Text(
+                Role.CAUTION,
+                Layer.CAUTION,
+                Frame.SHEET,
+                MARGIN,
+                height - MARGIN + 2,
+                Text.Align.START,
+                0,
+                SMALL,
+                fitted(lines ? CAUTION + " " + LINES_CAUTION : CAUTION, SMALL)));
+    }
+
+    private void legends(Composition to, double top) {
+        double y = top;
+        for (List<Legend.Block> row : rows) {
+            double used = row.stream().mapToDouble(Legend.Block::width).sum();
+            double gap = row.size() < 2 ? 0 : Math.min(60, (width - 2 * MARGIN - used) / (row.size() - 1));
+            double x = MARGIN;
+            for (Legend.Block block : row) {
+                block.painter().paint(to, x, y);
+                x += block.width() + gap;
+            }
+            y += rowHeight(row) + ROW_GAP;
+        }
+    }
+
+    private void text(Composition to, Role role, double y, Lettering lettering, String words) {
+        Legend.text(to, role, MARGIN, y, Text.Align.START, lettering, fitted(words, lettering));
+    }
+
+    /** The words, cut short to the width of the sheet. */
+    private String fitted(String words, Lettering lettering) {
+        String fit = words;
+        int signs = words.codePointCount(0, words.length());
+        while (signs > 1 && measure.widthPoints(fit, lettering) > width - 2 * MARGIN) {
+            fit = Figures.oneLine(words, --signs);
+        }
+        return fit;
+    }
+
+    private static String subtitle(Peg peg) {
+        PegName name = peg.name();
+        Visit today = peg.today();
+        List<String> parts = new ArrayList<>();
+        if (!name.venue().isBlank() && !name.water().isBlank()) {
+            parts.add(Figures.oneLine(name.venue()));
+        }
+        parts.add(today.start().map(DAY::format).orElse("no date"));
+        parts.add(
+                today.boardToWaterMetres().isPresent()
+                        ? "board to water "
+                                + Wording.of(peg)
+                                        .depth(today.boardToWaterMetres().getAsDouble())
+                        : "level not measured");
+        int readings = peg.readings().size();
+        String count = readings == 0 ? "no readings yet" : readings == 1 ? "1 reading" : readings + " readings";
+        long visits = peg.visits().stream()
+                .filter(visit -> !visit.readings().isEmpty())
+                .count();
+        parts.add(visits > 1 ? count + " of " + visits + " visits" : count);
+        return String.join("  ·  ", parts);
+    }
+}

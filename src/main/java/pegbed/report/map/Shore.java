@@ -1,0 +1,55 @@
+package pegbed.report.map;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.util.GeometryFixer;
+import pegbed.geometry.BankLine;
+import pegbed.geometry.PegWater;
+import pegbed.geometry.Shapes;
+
+/**
+ * Land and the lines where it meets the water, in metres, as far as anybody would look.
+ *
+ * @param land all dry ground: behind the near bank, beyond the far bank, islands
+ * @param banks the lines of both banks and the islands' outlines
+ */
+record Shore(Geometry land, Geometry banks) {
+    private static final double FAR_METRES = 300;
+
+    static Shore of(PegWater water) {
+        List<Geometry> land = new ArrayList<>();
+        List<Geometry> banks = new ArrayList<>();
+        List<Coordinate> near = endless(water.near());
+        land.add(side(near, -FAR_METRES));
+        banks.add(Shapes.FACTORY.createLineString(near.toArray(Coordinate[]::new)));
+        water.far().ifPresent(line -> {
+            List<Coordinate> far = endless(line);
+            land.add(side(far, FAR_METRES));
+            banks.add(Shapes.FACTORY.createLineString(far.toArray(Coordinate[]::new)));
+        });
+        water.islands().forEach(island -> {
+            land.add(island);
+            banks.add(island.getExteriorRing());
+        });
+        return new Shore(Shapes.FACTORY.buildGeometry(land).buffer(0), Shapes.FACTORY.buildGeometry(banks));
+    }
+
+    /** The bank as drawn, and on to both sides at the height of its ends. */
+    private static List<Coordinate> endless(BankLine line) {
+        List<Coordinate> longer = new ArrayList<>(line.drawn());
+        longer.add(0, new Coordinate(-FAR_METRES, longer.get(0).y));
+        longer.add(new Coordinate(FAR_METRES, longer.get(longer.size() - 1).y));
+        return longer;
+    }
+
+    private static Geometry side(List<Coordinate> line, double y) {
+        List<Coordinate> ring = new ArrayList<>(line);
+        ring.add(new Coordinate(FAR_METRES, y));
+        ring.add(new Coordinate(-FAR_METRES, y));
+        Collections.reverse(ring);
+        return GeometryFixer.fix(Shapes.polygon(ring));
+    }
+}

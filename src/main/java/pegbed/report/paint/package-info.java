@@ -1,0 +1,2 @@
+/** Painters of a drawing list: bitmaps and SVG. */
+package pegbed.report.paint;
