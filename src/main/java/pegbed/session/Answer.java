@@ -1,0 +1,72 @@
+package pegbed.session;
+
+import java.util.Optional;
+import pegbed.analysis.Findings;
+import pegbed.analysis.PegMap;
+
+/** How far the answers to the open peg are. */
+public sealed interface Answer {
+    /** The latest answers there are, if the state has any; those of an older revision are marked as old by the state. */
+    Optional<Ready> shown();
+
+    /** Nothing has been told about the peg. */
+    record NothingYet() implements Answer {
+        @Override
+        public Optional<Ready> shown() {
+            return Optional.empty();
+        }
+    }
+
+    /**
+     * Too little has been told to find a bottom.
+     *
+     * @param missing what is missing and how to give it, one sentence
+     */
+    record TooLittle(String missing) implements Answer {
+        @Override
+        public Optional<Ready> shown() {
+            return Optional.empty();
+        }
+    }
+
+    /**
+     * The answers are being worked out.
+     *
+     * @param revision of the peg that they will be for
+     * @param before older answers to show meanwhile, marked as such
+     */
+    record Computing(long revision, Optional<Ready> before) implements Answer {
+        @Override
+        public Optional<Ready> shown() {
+            return before;
+        }
+    }
+
+    /**
+     * The answers are there.
+     *
+     * @param revision of the peg that they are for
+     * @param map the bottom
+     * @param findings what was found on it at the target depth
+     */
+    record Ready(long revision, PegMap map, Findings findings) implements Answer {
+        @Override
+        public Optional<Ready> shown() {
+            return Optional.of(this);
+        }
+    }
+
+    /**
+     * No answers can be had.
+     *
+     * @param revision of the peg that was tried
+     * @param why one sentence
+     * @param before older answers to show meanwhile, marked as such
+     */
+    record Failed(long revision, String why, Optional<Ready> before) implements Answer {
+        @Override
+        public Optional<Ready> shown() {
+            return before;
+        }
+    }
+}

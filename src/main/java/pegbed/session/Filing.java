@@ -1,0 +1,212 @@
+package pegbed.session;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.UUID;
+import pegbed.model.InputException;
+import pegbed.model.Peg;
+import pegbed.storage.Fingerprint;
+import pegbed.storage.Journal;
+import pegbed.storage.Opened;
+import pegbed.storage.PegFile;
+import pegbed.storage.PegWriter;
+
+/**
+ * Where the open peg lives on the disk: its file, and its journal between saves. Every call waits for the disk, so all
+ * of them belong to one thread of their own.
+ */
+final class Filing {
+    private static final String UNNAMED = "unsaved-";
+
+    private final Path journals;
+    private Optional<Path> file = Optional.empty();
+    private Optional<Fingerprint> fingerprint = Optional.empty();
+    private Optional<Journal> journal = Optional.empty();
+
+    /** @param journals the folder in which journals are kept */
+    Filing(Path journals) {
+        this.journals = journals;
+    }
+
+    /**
+     * What opening gave.
+     *
+     * @param peg the peg to go on with
+     * @param saved what its file holds; empty where it has to be saved anew
+     * @param file its file; empty where it has to be given a name
+     * @param news what the person should hear, one sentence; empty if nothing
+     */
+    record Arrival(Peg peg, Optional<Peg> saved, Optional<Path> file, String news) {}
+
+    /** A peg without a file. */
+    Arrival begin(Peg peg) throws InputException {
+        moveTo(Journal.open(journals, UNNAMED + UUID.randomUUID()));
+        file = Optional.empty();
+        fingerprint = Optional.empty();
+        return new Arrival(peg, Optional.of(peg), file, "");
+    }
+
+    /**
+     * Opens a file, with the edits that were kept since it was last saved. Opening the open file again gives those up.
+     *
+     * @throws InputException if it can't be read, or is open elsewhere; the peg that was open stays so
+     */
+    Arrival open(Path path) throws InputException {
+        Opened opened = PegFile.read(path);
+        if (opened instanceof Opened.Recovered damaged) {
+            begin(damaged.peg());
+            return new Arrival(damaged.peg(), Optional.empty(), file, damagedNews(path, damaged));
+        }
+        if (file.filter(path::equals).isPresent()) {
+            clear();
+            fingerprint = Optional.of(opened.fingerprint());
+            return new Arrival(opened.peg(), Optional.of(opened.peg()), file, "");
+        }
+        Optional<Journal> own = Journal.open(journals, journalName(path));
+        if (own.isEmpty()) {
+            throw new InputException(
+                    path.getFileName() + " is already open in another window; go on there, or close it there first.");
+        }
+        Optional<Journal.Entry> kept = own.get().last();
+        moveTo(own);
+        file = Optional.of(path);
+        fingerprint = Optional.of(opened.fingerprint());
+        if (kept.isEmpty() || sameOnDisk(kept.get().peg(), opened.peg())) {
+            return new Arrival(opened.peg(), Optional.of(opened.peg()), file, "");
+        }
+        boolean sameBase = kept.get().base().equals(fingerprint);
+        fingerprint = kept.get().base();
+        return new Arrival(
+                kept.get().peg(),
+                Optional.of(opened.peg()),
+                file,
+                sameBase
+                        ? "Edits that had not been saved were kept and are back; save them, or undo by opening an earlier version."
+                        : "Edits that had not been saved are back, but the file was changed by somebody else since; save under another name to keep both.");
+    }
+
+    /** Places are kept as distance and direction, by which their last binary digit may change. */
+    private static boolean sameOnDisk(Peg a, Peg b) {
+        return PegWriter.text(a).equals(PegWriter.text(b));
+    }
+
+    private static String damagedNews(Path path, Opened.Recovered damaged) {
+        return path.getFileName() + " is damaged at " + damaged.where() + ": " + damaged.why() + " "
+                + (damaged.lost().size() == 1
+                        ? "One part was lost"
+                        : damaged.lost().size() + " parts were lost")
+                + "; what could be read is here, the file stays as it was, and saving asks for a new name.";
+    }
+
+    /** Edits of pegs without a file that an earlier run left behind, the first that nobody else has open. */
+    Optional<Arrival> leftBehind() throws InputException {
+        for (String name : Journal.names(journals)) {
+            if (!name.startsWith(UNNAMED)) {
+                continue;
+            }
+            Optional<Journal> left = Journal.open(journals, name);
+            if (left.isEmpty()) {
+                continue;
+            }
+            Optional<Journal.Entry> kept = left.get().last();
+            if (kept.isEmpty()) {
+                left.get().close();
+                continue;
+            }
+            moveTo(left);
+            file = Optional.empty();
+            fingerprint = Optional.empty();
+            return Optional.of(new Arrival(
+                    kept.get().peg(),
+                    Optional.empty(),
+                    file,
+                    "A peg that had not been saved was kept and is back; save it under a name."));
+        }
+        return Optional.empty();
+    }
+
+    /** Keeps the peg in the journal; once this returns, it is on the disk. */
+    void keep(Peg peg) throws InputException {
+        if (journal.isPresent()) {
+            journal.get().append(new Journal.Entry(peg, fingerprint));
+        }
+    }
+
+    /** Saves to the peg's own file, unless somebody else has changed it. */
+    void save(Peg peg) throws InputException {
+        Path path = file.orElseThrow(() -> new InputException("This peg has no file yet; save it under a name."));
+        fingerprint = Optional.of(PegFile.save(path, peg, fingerprint));
+        clear();
+    }
+
+    /** Saves under a name, which is the peg's own from then on; what was there becomes an earlier version. */
+    void saveAs(Path path, Peg peg) throws InputException {
+        if (file.filter(path::equals).isPresent()) {
+            fingerprint = Optional.of(PegFile.save(path, peg, Optional.empty()));
+            clear();
+            return;
+        }
+        Optional<Journal> own = Journal.open(journals, journalName(path));
+        if (own.isEmpty()) {
+            throw new InputException(path.getFileName() + " is open in another window; choose another name.");
+        }
+        Fingerprint saved;
+        try {
+            saved = PegFile.save(path, peg, Optional.empty());
+        } catch (InputException e) {
+            own.get().close();
+            throw e;
+        }
+        own.get().clear();
+        clear();
+        moveTo(own);
+        file = Optional.of(path);
+        fingerprint = Optional.of(saved);
+    }
+
+    /** Whether the file no longer holds what it held when it was opened or saved here. */
+    boolean changedByAnother() {
+        if (file.isEmpty() || fingerprint.isEmpty()) {
+            return false;
+        }
+        try {
+            return !PegFile.read(file.get()).fingerprint().equals(fingerprint.get());
+        } catch (InputException goneOrUnreadable) {
+            return false;
+        }
+    }
+
+    /** The edits since the last save are given up. */
+    void giveUp() throws InputException {
+        clear();
+    }
+
+    private void clear() throws InputException {
+        if (journal.isPresent()) {
+            journal.get().clear();
+        }
+    }
+
+    private void moveTo(Optional<Journal> other) throws InputException {
+        leave();
+        journal = other;
+    }
+
+    /** Lets go of the journal; edits kept in it stay kept. */
+    void leave() throws InputException {
+        if (journal.isPresent()) {
+            Journal old = journal.get();
+            journal = Optional.empty();
+            old.close();
+        }
+    }
+
+    private static String journalName(Path path) {
+        String whole = path.toAbsolutePath().normalize().toString();
+        return "peg-"
+                + Fingerprint.of(whole.getBytes(StandardCharsets.UTF_8))
+                        .sha256()
+                        .substring(0, 32);
+    }
+}

@@ -1,0 +1,30 @@
+package pegbed.session;
+
+import java.util.Optional;
+import pegbed.model.BankPoint;
+import pegbed.model.Peg;
+
+/** What a peg must tell before a bottom can be found. */
+final class Needs {
+    private Needs() {}
+
+    /** Why no bottom can be found yet; empty if it can be tried. */
+    static Optional<Answer> of(Peg peg) {
+        boolean noReadings = peg.readings().isEmpty();
+        long near = peg.banks().near().stream().map(BankPoint::place).distinct().count();
+        if (noReadings && near == 0 && peg.banks().far().isEmpty()) {
+            return Optional.of(new Answer.NothingYet());
+        }
+        if (near < 2) {
+            return Optional.of(
+                    new Answer.TooLittle(
+                            "The near bank needs "
+                                    + (near == 0 ? "two points" : "one more point")
+                                    + ": where the water's edge is to your left and to your right, such as edge 3 80L and edge 3 80R."));
+        }
+        if (noReadings) {
+            return Optional.of(new Answer.TooLittle("No reading yet: plumb a place and type it, such as 11 20L 4'6."));
+        }
+        return Optional.empty();
+    }
+}

@@ -1,0 +1,323 @@
+package pegbed.session;
+
+import java.nio.file.Path;
+import java.time.InstantSource;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Executor;
+import java.util.function.Consumer;
+import pegbed.analysis.PegMap;
+import pegbed.model.InputException;
+import pegbed.model.Peg;
+
+/**
+ * One window's work: the open peg with its edits, the answers to it, and its place on the disk. The one owner of all
+ * that changes. Belongs to one thread, the owner's; what takes time is done by others.
+ */
+public final class Session {
+    private final InstantSource clock;
+    private final Executor owner;
+    private final Executor disk;
+    private final Filing filing;
+    private final Recomputation recomputation;
+    private final List<Runnable> listeners = new ArrayList<>();
+    private OpenPeg open;
+    private Optional<Path> file = Optional.empty();
+    private long keptRevision;
+    private String trouble = "";
+    private String news = "";
+    private boolean changedByAnother;
+
+    /**
+     * Who does what takes time.
+     *
+     * @param owner runs what belongs to the owner's thread, later or at once
+     * @param worker works out the answers, one piece after the other
+     * @param disk reads and writes files, one piece after the other
+     */
+    public record Executors(Executor owner, Executor worker, Executor disk) {
+        /** Everything at once, on the calling thread. */
+        public static final Executors AT_ONCE = new Executors(Runnable::run, Runnable::run, Runnable::run);
+    }
+
+    /**
+     * @param journals the folder in which edits are kept between saves
+     * @param executors who does what takes time
+     * @param clock tells which steps belong to one burst
+     */
+    public Session(Path journals, Executors executors, InstantSource clock) {
+        this(journals, executors, clock, PegMap::of);
+    }
+
+    Session(Path journals, Executors executors, InstantSource clock, Recomputation.Fitting fitting) {
+        this.clock = clock;
+        this.owner = executors.owner();
+        this.disk = executors.disk();
+        filing = new Filing(journals);
+        recomputation = new Recomputation(fitting, executors.worker(), owner, this::tell);
+        open = new OpenPeg(Peg.EMPTY, Optional.empty(), clock);
+    }
+
+    /** Tells someone, on the owner's thread, whenever anything here has changed. */
+    public void onChange(Runnable listener) {
+        listeners.add(listener);
+    }
+
+    private void tell() {
+        List.copyOf(listeners).forEach(Runnable::run);
+    }
+
+    public Peg peg() {
+        return open.peg();
+    }
+
+    /** Rises with every change of the peg. */
+    public long revision() {
+        return open.revision();
+    }
+
+    /** How far the answers are. */
+    public Answer answer() {
+        return recomputation.answer();
+    }
+
+    /** How much of the work for the answers is done, 0 to 1. */
+    public double progress() {
+        return recomputation.progress();
+    }
+
+    /** Stops working out the answers. */
+    public void cancelComputing() {
+        recomputation.cancel();
+    }
+
+    /** The peg's file; empty where it has none yet. */
+    public Optional<Path> file() {
+        return file;
+    }
+
+    /** Whether there are edits that the file does not hold. */
+    public boolean unsaved() {
+        return open.unsaved();
+    }
+
+    /** Whether every edit is on the disk, in the file or in the journal. */
+    public boolean kept() {
+        return keptRevision == open.revision();
+    }
+
+    /** Why edits are not kept, one sentence; empty if all is well. */
+    public String trouble() {
+        return trouble;
+    }
+
+    /** What the person should hear about the peg that was opened, one sentence; empty if nothing. */
+    public String news() {
+        return news;
+    }
+
+    /** Whether another window or program has changed the file since. */
+    public boolean changedByAnother() {
+        return changedByAnother;
+    }
+
+    /**
+     * Makes an edit.
+     *
+     * @return whether the peg changed
+     * @throws InputException if it can't be made; nothing has changed then
+     */
+    public boolean edit(Edit edit) throws InputException {
+        boolean changed = open.apply(edit);
+        if (changed) {
+            moved();
+        }
+        return changed;
+    }
+
+    /** The drag or the typing is over: the next step is undone on its own. */
+    public void endBurst() {
+        open.endBurst();
+    }
+
+    public boolean undo() {
+        boolean changed = open.undo();
+        if (changed) {
+            moved();
+        }
+        return changed;
+    }
+
+    public boolean redo() {
+        boolean changed = open.redo();
+        if (changed) {
+            moved();
+        }
+        return changed;
+    }
+
+    public Optional<String> undoLabel() {
+        return open.undoLabel();
+    }
+
+    public Optional<String> redoLabel() {
+        return open.redoLabel();
+    }
+
+    private void moved() {
+        Peg peg = open.peg();
+        long revision = open.revision();
+        OpenPeg of = open;
+        onDisk(() -> filing.keep(peg), () -> {
+            if (of == open) {
+                keptRevision = Math.max(keptRevision, revision);
+                trouble = "";
+            }
+        });
+        recomputation.request(revision, peg);
+    }
+
+    /** Work that waits for the disk. */
+    private interface DiskWork {
+        void run() throws InputException;
+    }
+
+    private void onDisk(DiskWork work, Runnable done) {
+        onDisk(work, done, sentence -> trouble = sentence);
+    }
+
+    private void onDisk(DiskWork work, Runnable done, Consumer<String> refused) {
+        disk.execute(() -> {
+            try {
+                work.run();
+                owner.execute(() -> {
+                    done.run();
+                    tell();
+                });
+            } catch (InputException e) {
+                owner.execute(() -> {
+                    refused.accept(e.getMessage());
+                    tell();
+                });
+            }
+        });
+    }
+
+    /** Begins with a peg that has no file. */
+    public void begin(Peg peg) {
+        arrive(() -> filing.begin(peg), sentence -> {
+            take(new Filing.Arrival(peg, Optional.of(peg), Optional.empty(), ""));
+            trouble = sentence;
+        });
+    }
+
+    /** Opens a file; {@code refused} gets one sentence if it can't be opened, and the open peg stays. */
+    public void open(Path path, Consumer<String> refused) {
+        arrive(() -> filing.open(path), refused);
+    }
+
+    /** Takes up a peg that an earlier run left without saving; else does what is to be done without one. */
+    public void takeUpLeftBehind(Runnable otherwise) {
+        disk.execute(() -> {
+            try {
+                Optional<Filing.Arrival> left = filing.leftBehind();
+                owner.execute(() -> left.ifPresentOrElse(this::take, otherwise));
+            } catch (InputException e) {
+                owner.execute(() -> {
+                    trouble = e.getMessage();
+                    otherwise.run();
+                });
+            }
+        });
+    }
+
+    /** Work on the disk that brings a peg. */
+    private interface Bringing {
+        Filing.Arrival bring() throws InputException;
+    }
+
+    private void arrive(Bringing bringing, Consumer<String> refused) {
+        disk.execute(() -> {
+            try {
+                Filing.Arrival arrival = bringing.bring();
+                owner.execute(() -> take(arrival));
+            } catch (InputException e) {
+                owner.execute(() -> {
+                    refused.accept(e.getMessage());
+                    tell();
+                });
+            }
+        });
+    }
+
+    private void take(Filing.Arrival arrival) {
+        open = new OpenPeg(arrival.peg(), arrival.saved(), clock);
+        file = arrival.file();
+        news = arrival.news();
+        keptRevision = open.revision();
+        trouble = "";
+        changedByAnother = false;
+        recomputation.forget();
+        recomputation.request(open.revision(), open.peg());
+        tell();
+    }
+
+    /** Saves to the peg's own file; one of the two is called in the end, {@code refused} with one sentence. */
+    public void save(Runnable done, Consumer<String> refused) {
+        Peg peg = open.peg();
+        saving(() -> filing.save(peg), peg, file, done, refused);
+    }
+
+    /** Saves under a name, which is the peg's own from then on. */
+    public void saveAs(Path path, Runnable done, Consumer<String> refused) {
+        Peg peg = open.peg();
+        saving(() -> filing.saveAs(path, peg), peg, Optional.of(path), done, refused);
+    }
+
+    private void saving(DiskWork work, Peg peg, Optional<Path> target, Runnable done, Consumer<String> refused) {
+        OpenPeg of = open;
+        onDisk(
+                work,
+                () -> {
+                    if (of == open) {
+                        open.saved(peg);
+                        file = target;
+                        changedByAnother = false;
+                        trouble = "";
+                        news = "";
+                    }
+                    done.run();
+                },
+                refused);
+    }
+
+    /** Looks whether another window or program has changed the file. */
+    public void lookForOtherChanges() {
+        OpenPeg of = open;
+        disk.execute(() -> {
+            boolean changed = filing.changedByAnother();
+            owner.execute(() -> {
+                if (of == open && changed != changedByAnother) {
+                    changedByAnother = changed;
+                    tell();
+                }
+            });
+        });
+    }
+
+    /** Ends the work. Edits that were not saved are given up only if the person said so; else they stay kept. */
+    public void close(boolean giveUp, Runnable done) {
+        recomputation.forget();
+        Runnable closed = done::run;
+        onDisk(
+                () -> {
+                    if (giveUp) {
+                        filing.giveUp();
+                    }
+                    filing.leave();
+                },
+                closed,
+                sentence -> done.run());
+    }
+}

@@ -1,0 +1,198 @@
+package pegbed.session;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertSame;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.concurrent.Executor;
+import org.junit.jupiter.api.Test;
+import pegbed.analysis.PegMap;
+import pegbed.model.BankPoint;
+import pegbed.model.Banks;
+import pegbed.model.Extras;
+import pegbed.model.InputException;
+import pegbed.model.Monitor;
+import pegbed.model.Peg;
+import pegbed.model.Wishes;
+
+class RecomputationTest {
+    /** Runs what it is given when it is told to. */
+    private static final class ByHand implements Executor {
+        private final ArrayDeque<Runnable> waiting = new ArrayDeque<>();
+
+        @Override
+        public void execute(Runnable work) {
+            waiting.add(work);
+        }
+
+        void next() {
+            waiting.remove().run();
+        }
+    }
+
+    private final ByHand worker = new ByHand();
+    private final List<Peg> fitted = new ArrayList<>();
+    private final Recomputation work = new Recomputation(this::fit, worker, Runnable::run, () -> {});
+
+    private PegMap fit(Peg peg, Monitor monitor) throws InputException {
+        fitted.add(peg);
+        return PegMap.of(peg, monitor);
+    }
+
+    @Test
+    void nothingToldIsNothingYet() {
+        work.request(1, Peg.EMPTY);
+        assertInstanceOf(Answer.NothingYet.class, work.answer());
+        assertTrue(worker.waiting.isEmpty());
+    }
+
+    @Test
+    void aMissingBankIsSaidWithAnExample() {
+        work.request(1, Pegs.plumbed(5).withBanks(Banks.NONE));
+        assertEquals(
+                "The near bank needs two points: where the water's edge is to your left and to your right, such as edge 3"
+                        + " 80L and edge 3 80R.",
+                assertInstanceOf(Answer.TooLittle.class, work.answer()).missing());
+        work.request(2, Pegs.plumbed(5).withBanks(new Banks(List.of(BankPoint.at(-3, 0.5)), List.of(), List.of())));
+        assertTrue(assertInstanceOf(Answer.TooLittle.class, work.answer())
+                .missing()
+                .startsWith("The near bank needs one more point"));
+    }
+
+    @Test
+    void banksWithoutReadingsLackAReading() {
+        work.request(1, Pegs.bare());
+        assertTrue(assertInstanceOf(Answer.TooLittle.class, work.answer())
+                .missing()
+                .startsWith("No reading yet"));
+    }
+
+    @Test
+    void answersCarryTheRevisionTheyAreFor() {
+        work.request(7, Pegs.plumbed(8));
+        assertEquals(new Answer.Computing(7, Optional.empty()), work.answer());
+        worker.next();
+        assertEquals(7, assertInstanceOf(Answer.Ready.class, work.answer()).revision());
+    }
+
+    @Test
+    void theOldMapStaysWhileTheNewOneIsWorkedOut() {
+        work.request(1, Pegs.plumbed(8));
+        worker.next();
+        Answer.Ready old = (Answer.Ready) work.answer();
+        work.request(2, Pegs.plumbed(9));
+        assertSame(old, ((Answer.Computing) work.answer()).before().orElseThrow());
+        worker.next();
+        assertEquals(2, ((Answer.Ready) work.answer()).revision());
+    }
+
+    @Test
+    void theNewestRequestWinsAndTheOlderIsNeverWorkedOut() {
+        work.request(1, Pegs.plumbed(8));
+        work.request(2, Pegs.plumbed(9));
+        worker.next();
+        assertInstanceOf(Answer.Computing.class, work.answer());
+        worker.next();
+        assertEquals(2, ((Answer.Ready) work.answer()).revision());
+        assertEquals(1, fitted.size());
+    }
+
+    @Test
+    void runningWorkStopsWhenANewerRequestComes() {
+        List<Boolean> stopped = new ArrayList<>();
+        Recomputation[] self = new Recomputation[1];
+        self[0] = new Recomputation(
+                (peg, monitor) -> {
+                    if (stopped.isEmpty()) {
+                        stopped.add(false);
+                        self[0].request(2, Pegs.plumbed(9));
+                        stopped.set(0, monitor.cancelled());
+                        monitor.check();
+                    }
+                    return PegMap.of(peg, monitor);
+                },
+                worker,
+                Runnable::run,
+                () -> {});
+        self[0].request(1, Pegs.plumbed(8));
+        worker.next();
+        assertEquals(List.of(true), stopped);
+        assertInstanceOf(Answer.Computing.class, self[0].answer());
+        worker.next();
+        assertEquals(2, ((Answer.Ready) self[0].answer()).revision());
+    }
+
+    @Test
+    void anotherTargetKeepsTheBottom() {
+        Peg peg = Pegs.plumbed(8);
+        work.request(1, peg);
+        worker.next();
+        PegMap map = ((Answer.Ready) work.answer()).map();
+        work.request(2, peg.withWishes(new Wishes(OptionalDouble.of(0.6), Extras.NONE)));
+        worker.next();
+        Answer.Ready at = (Answer.Ready) work.answer();
+        assertEquals(1, fitted.size());
+        assertSame(map.grid(), at.map().grid());
+        assertEquals(0.6, at.findings().targetMetres());
+        work.request(3, peg);
+        worker.next();
+        assertTrue(((Answer.Ready) work.answer()).findings().targetFollows());
+    }
+
+    @Test
+    void aDragOfTheTargetShowsItsStepsEvenIfItGoesOn() {
+        Peg peg = Pegs.plumbed(8);
+        work.request(1, peg);
+        worker.next();
+        work.request(2, peg.withWishes(new Wishes(OptionalDouble.of(0.6), Extras.NONE)));
+        work.request(3, peg.withWishes(new Wishes(OptionalDouble.of(0.7), Extras.NONE)));
+        worker.next();
+        Answer.Ready step =
+                assertInstanceOf(Answer.Computing.class, work.answer()).before().orElseThrow();
+        assertEquals(2, step.revision());
+        assertEquals(0.6, step.findings().targetMetres());
+    }
+
+    @Test
+    void banksThatCrossAreSaidAndTheOldMapStays() {
+        work.request(1, Pegs.plumbed(8));
+        worker.next();
+        Peg crossing = Pegs.plumbed(8)
+                .withBanks(new Banks(
+                        List.of(BankPoint.at(-9, 0), BankPoint.at(9, 9)),
+                        List.of(BankPoint.at(-9, 9), BankPoint.at(9, 0)),
+                        List.of()));
+        work.request(2, crossing);
+        worker.next();
+        Answer.Failed failed = assertInstanceOf(Answer.Failed.class, work.answer());
+        assertTrue(failed.why().startsWith("The near and far banks cross"), failed.why());
+        assertEquals(1, failed.before().orElseThrow().revision());
+    }
+
+    @Test
+    void stoppedWorkLeavesTheOldMapMarked() {
+        work.request(1, Pegs.plumbed(8));
+        worker.next();
+        work.request(2, Pegs.plumbed(9));
+        work.cancel();
+        worker.next();
+        Answer.Failed stopped = assertInstanceOf(Answer.Failed.class, work.answer());
+        assertEquals(1, stopped.before().orElseThrow().revision());
+    }
+
+    @Test
+    void anotherPegDoesNotShowTheOldOnesMap() {
+        work.request(5, Pegs.plumbed(8));
+        Runnable late = worker.waiting.remove();
+        work.forget();
+        work.request(0, Pegs.plumbed(9));
+        late.run();
+        assertEquals(new Answer.Computing(0, Optional.empty()), work.answer());
+    }
+}

@@ -1,0 +1,206 @@
+package pegbed.session;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assertions.fail;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.InstantSource;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import pegbed.model.InputException;
+import pegbed.model.Peg;
+import pegbed.model.Reading;
+import pegbed.storage.PegFile;
+import pegbed.storage.PegWriter;
+
+class SessionFilesTest {
+    @TempDir
+    private Path folder;
+
+    private final List<String> refused = new ArrayList<>();
+    private Path file;
+    private Session session;
+
+    @BeforeEach
+    void open() throws InputException {
+        file = folder.resolve("nine.peg.json");
+        PegFile.save(file, Pegs.plumbed(6), Optional.empty());
+        session = another();
+        session.open(file, refused::add);
+        assertEquals(List.of(), refused);
+    }
+
+    private Session another() {
+        return new Session(
+                folder.resolve("journals"), Session.Executors.AT_ONCE, InstantSource.system(), (peg, monitor) -> {
+                    throw new InputException("No bottom is wanted here.");
+                });
+    }
+
+    private static void assertSame(Peg expected, Peg actual) {
+        assertEquals(PegWriter.text(expected), PegWriter.text(actual));
+    }
+
+    private static void noWay(String sentence) {
+        fail(sentence);
+    }
+
+    @Test
+    void whatIsSavedIsWhatIsReadAgain() throws InputException {
+        session.edit(ReadingEdits.add(Reading.of(5, 5, 1.23)));
+        assertTrue(session.unsaved());
+        session.save(() -> {}, SessionFilesTest::noWay);
+        assertFalse(session.unsaved());
+        assertSame(session.peg(), PegFile.read(file).peg());
+    }
+
+    @Test
+    void editsThatWereNotSavedComeBackAfterTheProgramWasKilled() throws InputException {
+        session.edit(ReadingEdits.add(Reading.of(5, 5, 1.23)));
+        assertTrue(session.kept());
+        Peg confirmed = session.peg();
+        killed(session);
+        Session next = another();
+        next.open(file, SessionFilesTest::noWay);
+        assertSame(confirmed, next.peg());
+        assertTrue(next.unsaved());
+        assertTrue(next.news().startsWith("Edits that had not been saved"), next.news());
+    }
+
+    /** Lets go of the locks as a killed process does, and of nothing else. */
+    private static void killed(Session session) {
+        session.close(false, () -> {});
+    }
+
+    @Test
+    void editsThatWereGivenUpDoNotComeBack() throws InputException {
+        session.edit(ReadingEdits.add(Reading.of(5, 5, 1.23)));
+        session.close(true, () -> {});
+        Session next = another();
+        next.open(file, SessionFilesTest::noWay);
+        assertEquals(6, next.peg().readings().size());
+        assertEquals("", next.news());
+    }
+
+    @Test
+    void savedEditsAreNotBroughtBackTwice() throws InputException {
+        session.edit(ReadingEdits.add(Reading.of(5, 5, 1.23)));
+        session.save(() -> {}, SessionFilesTest::noWay);
+        killed(session);
+        Session next = another();
+        next.open(file, SessionFilesTest::noWay);
+        assertFalse(next.unsaved());
+        assertEquals("", next.news());
+    }
+
+    @Test
+    void aPegWithoutAFileComesBackToo() throws InputException {
+        session.begin(Pegs.bare());
+        session.edit(ReadingEdits.add(Reading.of(5, 5, 1.23)));
+        Peg confirmed = session.peg();
+        killed(session);
+        Session next = another();
+        next.takeUpLeftBehind(() -> fail("Nothing was left behind."));
+        assertSame(confirmed, next.peg());
+        assertTrue(next.unsaved());
+        assertEquals(Optional.empty(), next.file());
+    }
+
+    @Test
+    void aPegWithoutEditsLeavesNothingBehind() {
+        session.begin(Pegs.bare());
+        killed(session);
+        List<String> asked = new ArrayList<>();
+        another().takeUpLeftBehind(() -> asked.add("nothing"));
+        assertEquals(List.of("nothing"), asked);
+    }
+
+    @Test
+    void aSecondWindowOnTheSameFileIsNoticed() {
+        another().open(file, refused::add);
+        assertEquals(
+                List.of("nine.peg.json is already open in another window; go on there, or close it there first."),
+                refused);
+    }
+
+    @Test
+    void aFileThatAnotherProgramChangedIsNoticedAndNotWrittenOver() throws InputException {
+        Peg others = Pegs.plumbed(7);
+        PegFile.save(file, others, Optional.empty());
+        session.lookForOtherChanges();
+        assertTrue(session.changedByAnother());
+        session.edit(ReadingEdits.add(Reading.of(5, 5, 1.23)));
+        session.save(() -> fail("It was saved over the other's changes."), refused::add);
+        assertEquals(1, refused.size());
+        assertTrue(refused.get(0).contains("changed by somebody else"), refused.get(0));
+        assertSame(others, PegFile.read(file).peg());
+    }
+
+    @Test
+    void openingAgainTakesTheOthersChanges() throws InputException {
+        session.edit(ReadingEdits.add(Reading.of(5, 5, 1.23)));
+        PegFile.save(file, Pegs.plumbed(7), Optional.empty());
+        session.open(file, SessionFilesTest::noWay);
+        assertEquals(7, session.peg().readings().size());
+        assertFalse(session.unsaved());
+    }
+
+    @Test
+    void savingUnderANameMovesTheSessionThere() throws InputException {
+        session.edit(ReadingEdits.add(Reading.of(5, 5, 1.23)));
+        Path other = folder.resolve("ten.peg.json");
+        session.saveAs(other, () -> {}, SessionFilesTest::noWay);
+        assertEquals(Optional.of(other), session.file());
+        assertEquals(6, PegFile.read(file).peg().readings().size());
+        session.edit(ReadingEdits.add(Reading.of(6, 5, 1.3)));
+        session.save(() -> {}, SessionFilesTest::noWay);
+        assertEquals(8, PegFile.read(other).peg().readings().size());
+        Session next = another();
+        next.open(file, SessionFilesTest::noWay);
+        assertEquals(6, next.peg().readings().size());
+    }
+
+    @Test
+    void aDamagedFileIsReadAsFarAsItGoesAndStaysAsItIs() throws IOException {
+        String text = Files.readString(file);
+        byte[] cut = text.substring(0, text.length() - 60).getBytes(StandardCharsets.UTF_8);
+        Path damaged = folder.resolve("cut.peg.json");
+        Files.write(damaged, cut);
+        session.open(damaged, SessionFilesTest::noWay);
+        assertEquals(Optional.empty(), session.file());
+        assertTrue(session.unsaved());
+        assertTrue(session.news().startsWith("cut.peg.json is damaged at line"), session.news());
+        assertTrue(session.peg().readings().size() >= 4);
+        session.save(() -> fail("It has no file."), refused::add);
+        assertEquals(List.of("This peg has no file yet; save it under a name."), refused);
+        assertEquals(new String(cut, StandardCharsets.UTF_8), Files.readString(damaged));
+    }
+
+    @Test
+    void aFileThatIsNotThereLeavesTheOpenPegAlone() {
+        session.open(folder.resolve("none.peg.json"), refused::add);
+        assertEquals(1, refused.size());
+        assertEquals(Optional.of(file), session.file());
+        assertEquals(6, session.peg().readings().size());
+    }
+
+    @Test
+    void undoneEditsAreKeptAsUndone() throws InputException {
+        session.edit(ReadingEdits.add(Reading.of(5, 5, 1.23)));
+        session.undo();
+        killed(session);
+        Session next = another();
+        next.open(file, SessionFilesTest::noWay);
+        assertEquals(6, next.peg().readings().size());
+        assertFalse(next.unsaved());
+    }
+}
