@@ -56,6 +56,11 @@ public record PegMap(
                 bottom.readings());
     }
 
+    /** The same bottom, for a peg that differs only in what does not change it, such as its wishes. */
+    public PegMap withPeg(Peg other) {
+        return new PegMap(other, water, bottom, grid, zones, deepest, slopes, checks);
+    }
+
     /** The readings that the others contradict. */
     public List<ReadingCheck> suspicious() {
         return checks.stream()

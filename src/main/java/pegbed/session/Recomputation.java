@@ -102,7 +102,8 @@ final class Recomputation {
             return;
         }
         try {
-            PegMap map = sameBottom.isPresent() ? of(request.peg, sameBottom.get()) : fitting.fit(request.peg, request);
+            PegMap map =
+                    sameBottom.isPresent() ? sameBottom.get().withPeg(request.peg) : fitting.fit(request.peg, request);
             Answer.Ready ready = new Answer.Ready(request.revision, map, Findings.of(map, OptionalDouble.empty()));
             owner.execute(() -> publish(request, ready));
         } catch (Monitor.Cancelled nobodyWantsIt) {
@@ -112,11 +113,6 @@ final class Recomputation {
         } catch (RuntimeException e) {
             owner.execute(() -> fail(request, "The bottom could not be worked out (" + e + "); undo the last change."));
         }
-    }
-
-    /** The same bottom, for a peg with other wishes. */
-    private static PegMap of(Peg peg, PegMap map) {
-        return new PegMap(peg, map.water(), map.bottom(), map.grid(), map.zones(), map.deepest(), map.checks());
     }
 
     private void publish(Request request, Answer.Ready ready) {

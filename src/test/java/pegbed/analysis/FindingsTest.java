@@ -57,15 +57,10 @@ class FindingsTest {
     void theTargetFollowsHalfTheDeepestUntilItIsSet() {
         assertTrue(findings.targetFollows());
         assertEquals(findings.deepest().spot().depthMetres() / 2, findings.targetMetres(), 1e-12);
-        PegMap wished = withPeg(peg.withWishes(new Wishes(OptionalDouble.of(0.7), Extras.NONE)));
+        PegMap wished = map.withPeg(peg.withWishes(new Wishes(OptionalDouble.of(0.7), Extras.NONE)));
         Findings set = Findings.of(wished, OptionalDouble.empty());
         assertFalse(set.targetFollows());
         assertEquals(0.7, set.targetMetres());
-    }
-
-    private static PegMap withPeg(Peg other) {
-        return new PegMap(
-                other, map.water(), map.bottom(), map.grid(), map.zones(), map.deepest(), map.slopes(), map.checks());
     }
 
     @Test
