@@ -15,6 +15,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.domains.Domain;
@@ -62,6 +63,21 @@ class PegSchemaTest {
         assertEquals(List.of(), errors(example));
         Peg peg = PegRoundTripTest.whole(example.getBytes(StandardCharsets.UTF_8));
         assertEquals(example, PegWriter.text(peg));
+    }
+
+    /** A file put into the folder is a case of this test. */
+    @Test
+    void everySamplePegIsValidAndSavedAgainByteForByte() throws IOException, InputException {
+        try (Stream<Path> files = Files.list(Path.of("sample-pegs"))) {
+            List<Path> pegs = files.filter(file -> file.toString().endsWith(PegFile.ENDING))
+                    .toList();
+            assertFalse(pegs.isEmpty());
+            for (Path peg : pegs) {
+                String text = Files.readString(peg);
+                assertEquals(List.of(), errors(text), peg.toString());
+                assertEquals(text, PegWriter.text(PegRoundTripTest.whole(Files.readAllBytes(peg))), peg.toString());
+            }
+        }
     }
 
     @Test

@@ -85,8 +85,8 @@ final class Mesh {
         }
     }
 
-    private static long key(int from, int to) {
-        return ((long) from << 32) | to;
+    private long key(int from, int to) {
+        return (long) from * sites.length + to;
     }
 
     /**
