@@ -23,6 +23,7 @@ import picocli.CommandLine.Command;
             LinesCommand.class,
             DepthsCommand.class,
             CheckCommand.class,
+            MapCommand.class,
             BenchCommand.class
         })
 public final class Cli {

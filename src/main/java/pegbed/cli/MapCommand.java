@@ -1,0 +1,142 @@
+package pegbed.cli;
+
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.OptionalDouble;
+import java.util.concurrent.Callable;
+import pegbed.analysis.Findings;
+import pegbed.analysis.PegMap;
+import pegbed.model.InputException;
+import pegbed.model.Monitor;
+import pegbed.model.Peg;
+import pegbed.report.drawing.Drawing;
+import pegbed.report.drawing.Layer;
+import pegbed.report.drawing.Theme;
+import pegbed.report.drawing.Themes;
+import pegbed.report.map.MapDrawing;
+import pegbed.report.map.MapOptions;
+import pegbed.report.paint.AwtLetters;
+import pegbed.report.paint.PngWriter;
+import pegbed.report.paint.SvgWriter;
+import pegbed.storage.WholeFile;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code pegbed map}: the picture of the bottom. */
+@Command(
+        name = "map",
+        mixinStandardHelpOptions = true,
+        description = "Draws the bottom as the angler sees it, as a PNG or SVG picture.")
+final class MapCommand implements Callable<Integer> {
+    private static final int LEAST_WIDTH = 600;
+    private static final int LEAST_HEIGHT = 450;
+    private static final int MOST = 8000;
+
+    /** What the picture is drawn for. */
+    enum Look {
+        LIGHT(Themes.LIGHT),
+        DARK(Themes.DARK),
+        GREY(Themes.BLACK_AND_WHITE);
+
+        private final Theme theme;
+
+        Look(Theme theme) {
+            this.theme = theme;
+        }
+    }
+
+    @Parameters(paramLabel = "PEG", description = "The peg file.")
+    private Path path;
+
+    @Option(names = "--out", required = true, paramLabel = "FILE", description = "A name that ends in .png or .svg.")
+    private Path picture;
+
+    @Option(names = "--target", paramLabel = "D", description = "As for pegbed lines.")
+    private String target;
+
+    @Option(
+            names = "--size",
+            paramLabel = "WxH",
+            defaultValue = "1200x900",
+            description = "Width and height in pixels; ${DEFAULT-VALUE} if not given.")
+    private String size;
+
+    @Option(
+            names = "--scale",
+            paramLabel = "N",
+            defaultValue = "1",
+            description = "Pixels for each point of lettering, 0.5 to 4; ${DEFAULT-VALUE} if not given.")
+    private double scale;
+
+    @Option(
+            names = "--look",
+            defaultValue = "light",
+            description = "light, dark, or grey for a printer without colour.")
+    private String look;
+
+    @Option(names = "--zones", description = "Draw the zones as well.")
+    private boolean zones;
+
+    @Mixin
+    private Output output;
+
+    @Override
+    public Integer call() throws InputException {
+        String name = picture.getFileName().toString().toLowerCase(Locale.ROOT);
+        if (!name.endsWith(".png") && !name.endsWith(".svg")) {
+            throw new InputException("--out: " + picture.getFileName() + " must end in .png or .svg.");
+        }
+        Theme theme = theme();
+        int[] pixels = pixels();
+        Peg peg = PegOnDisk.look(path, output.err()).peg();
+        PegMap map = PegMap.of(peg, Monitor.NONE);
+        OptionalDouble wished = target == null ? OptionalDouble.empty() : OptionalDouble.of(Target.metres(target));
+        MapOptions options = MapOptions.USUAL.with(Layer.ZONES, zones);
+        Drawing drawing = MapDrawing.of(map, Findings.of(map, wished), options)
+                .sheet(pixels[0] / scale, pixels[1] / scale, AwtLetters.MEASURE);
+        byte[] bytes = name.endsWith(".png")
+                ? PngWriter.write(drawing, theme, scale)
+                : SvgWriter.write(drawing, theme, peg.name().title(), scale);
+        WholeFile.write(picture, bytes);
+        if (output.json()) {
+            output.print(output.object().put("picture", picture.toString()));
+        } else {
+            output.out().println("Drew " + picture + ".");
+        }
+        return 0;
+    }
+
+    private Theme theme() throws InputException {
+        try {
+            return Look.valueOf(look.toUpperCase(Locale.ROOT)).theme;
+        } catch (IllegalArgumentException e) {
+            throw new InputException("--look: '" + look + "' is not one of light, dark or grey.", e);
+        }
+    }
+
+    private int[] pixels() throws InputException {
+        if (!(scale >= 0.5 && scale <= 4)) {
+            throw new InputException("--scale: " + scale + " is not between 0.5 and 4.");
+        }
+        String[] sides = size.toLowerCase(Locale.ROOT).split("x", -1);
+        try {
+            int width = Integer.parseInt(sides[0]);
+            int height = sides.length == 2 ? Integer.parseInt(sides[1]) : -1;
+            if (width >= LEAST_WIDTH * scale && height >= LEAST_HEIGHT * scale && width <= MOST && height <= MOST) {
+                return new int[] {width, height};
+            }
+        } catch (NumberFormatException e) {
+            // Said below.
+        }
+        throw new InputException(String.format(
+                Locale.ROOT,
+                "--size: '%s' is not a width and height in pixels such as 1200x900, at least %.0fx%.0f and at most %dx%d.",
+                size,
+                LEAST_WIDTH * scale,
+                LEAST_HEIGHT * scale,
+                MOST,
+                MOST));
+    }
+}

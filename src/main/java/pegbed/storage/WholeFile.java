@@ -1,0 +1,50 @@
+package pegbed.storage;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import pegbed.model.InputException;
+
+/** Writes what can be made again at any time, such as a picture or a card: whole or not at all. */
+public final class WholeFile {
+    private WholeFile() {}
+
+    /**
+     * Writes bytes under a name, over what is there.
+     *
+     * @throws InputException if they could not be written; what was there is then as it was
+     */
+    public static void write(Path path, byte[] bytes) throws InputException {
+        String name = SafeSave.name(path);
+        Path fresh = null;
+        try {
+            if (Files.isDirectory(path)) {
+                throw new InputException(name + " is a folder; give the name of a file.");
+            }
+            Path folder = path.toAbsolutePath().getParent();
+            if (folder == null || !Files.isDirectory(folder)) {
+                throw new InputException(
+                        "There is no folder " + folder + "; make it first or write " + name + " elsewhere.");
+            }
+            fresh = Files.createTempFile(folder, ".pegbed", ".tmp");
+            Files.write(fresh, bytes);
+            Files.move(fresh, path, StandardCopyOption.REPLACE_EXISTING);
+            fresh = null;
+        } catch (IOException | SecurityException e) {
+            throw new InputException(name + " could not be written: " + SafeSave.reason(e) + ".", e);
+        } finally {
+            if (fresh != null) {
+                deleteQuietly(fresh);
+            }
+        }
+    }
+
+    private static void deleteQuietly(Path path) {
+        try {
+            Files.deleteIfExists(path);
+        } catch (IOException e) {
+            // The failure that is being told matters more.
+        }
+    }
+}
