@@ -16,6 +16,9 @@ final class FlatSearch {
     /** Zones in which flat spots at the target are sought. */
     static final List<Zone> SOUGHT = List.of(Zone.ACROSS, Zone.LEFT_MARGIN, Zone.RIGHT_MARGIN);
 
+    /** How much of P the room about the middle of a flat is worth (empirical). */
+    private static final double MIDDLE_COST = 0.10;
+
     private static final double AREA_LEAST = Confidence.LIKELY.least();
 
     private static final FlatOdds WIDE = new FlatOdds(0.10, 0.30);
@@ -62,26 +65,39 @@ final class FlatSearch {
                 bestScore = score;
             }
         }
+        Confidence confidence = Confidence.of(odds[best]);
+        Optional<Area> area = odds[best] >= AREA_LEAST ? Optional.of(area(zone, best)) : Optional.empty();
+        Optional<FlatSpot.Circle> circle = area.map(FlatSearch::circle);
+        if (circle.isPresent()) {
+            best = nearerMiddle(best, circle.get());
+        }
         Disc disc = grid.disc(best);
-        double p = odds[best];
-        Confidence confidence = Confidence.of(p);
-        Optional<Area> area = p >= AREA_LEAST
-                ? Optional.of(Connected.area(
-                        grid,
-                        Connected.from(
-                                frame,
-                                best,
-                                i -> odds[i] >= AREA_LEAST && map.zones().contains(zone, i))))
-                : Optional.empty();
-        Spot spot = new Spot(place(best), disc.depthMetres(), disc.sdMetres(), disc.slope(), p);
+        Spot spot = new Spot(place(best), disc.depthMetres(), disc.sdMetres(), disc.slope(), odds[best]);
         return Optional.of(new FlatSpot(
                 zone,
                 target,
                 spot,
                 confidence,
                 area,
-                area.map(FlatSearch::circle),
+                circle,
                 confidence == Confidence.NONE ? nearest(nodes) : OptionalDouble.empty()));
+    }
+
+    private Area area(Zone zone, int start) {
+        return Connected.area(
+                grid,
+                Connected.from(
+                        frame, start, i -> odds[i] >= AREA_LEAST && map.zones().contains(zone, i)));
+    }
+
+    /** The middle of the flat, if it is as good in words and nearly as good in odds: there is room about it. */
+    private int nearerMiddle(int best, FlatSpot.Circle circle) {
+        int column = (int) Math.round((circle.xMetres() - frame.xMinMetres()) / frame.cellMetres());
+        int row = (int) Math.round((circle.yMetres() - frame.yMinMetres()) / frame.cellMetres());
+        int middle = frame.index(column, row);
+        boolean good =
+                odds[middle] >= odds[best] - MIDDLE_COST && Confidence.of(odds[middle]) == Confidence.of(odds[best]);
+        return good ? middle : best;
     }
 
     /**

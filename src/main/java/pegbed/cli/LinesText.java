@@ -61,8 +61,9 @@ final class LinesText {
         out.println("  " + spot(deepest.spot()));
         out.println(String.format(
                 Locale.ROOT,
-                "  %.1f m² within 4 in of it, %s to %s. %s",
+                "  %.1f m² within %s of it, %s to %s. %s",
                 deepest.area().areaMetres2(),
+                wording.depth(0.10),
                 wording.depth(deepest.area().shallowestMetres()),
                 wording.depth(deepest.area().deepestMetres()),
                 deepest.settles()));
