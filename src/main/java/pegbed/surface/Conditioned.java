@@ -161,20 +161,40 @@ final class Conditioned {
     /** K⁻¹, row by row; with an unknown constant, the matrix K⁻¹ − K⁻¹11ᵀK⁻¹ / 1ᵀK⁻¹1 of generalised least squares. */
     double[] inverse() {
         double[] inverse = new double[n * n];
+        double[] transposed = new double[n * n];
+        for (int i = 0; i < n; i++) {
+            for (int j = 0; j <= i; j++) {
+                transposed[j * n + i] = factor[i * n + j];
+            }
+        }
         double[] column = new double[n];
         for (int j = 0; j < n; j++) {
-            java.util.Arrays.fill(column, 0);
-            column[j] = 1;
-            TriangularSolver_DDRM.solveL(factor, column, n);
+            // Rows above j are 0 going down and, by symmetry, not needed coming up.
+            for (int i = j; i < n; i++) {
+                double sum = i == j ? 1 : 0;
+                for (int k = j; k < i; k++) {
+                    sum -= factor[i * n + k] * column[k];
+                }
+                column[i] = sum / factor[i * n + i];
+            }
             if (whitenedOnes != null) {
-                double share = dot(whitenedOnes, column) / onesNorm2;
-                for (int i = 0; i < n; i++) {
+                double share = 0;
+                for (int i = j; i < n; i++) {
+                    share += whitenedOnes[i] * column[i];
+                }
+                share /= onesNorm2;
+                for (int i = j; i < n; i++) {
                     column[i] -= share * whitenedOnes[i];
                 }
             }
-            TriangularSolver_DDRM.solveTranL(factor, column, n);
-            for (int i = 0; i < n; i++) {
+            for (int i = n - 1; i >= j; i--) {
+                double sum = column[i];
+                for (int k = i + 1; k < n; k++) {
+                    sum -= transposed[i * n + k] * column[k];
+                }
+                column[i] = sum / transposed[i * n + i];
                 inverse[i * n + j] = column[i];
+                inverse[j * n + i] = column[i];
             }
         }
         return inverse;

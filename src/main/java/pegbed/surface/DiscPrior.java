@@ -2,7 +2,7 @@ package pegbed.surface;
 
 /**
  * Covariance of the three disc functionals before any observation: Σ w_i w_j k(x_i, x_j) over the 13 nodes. On a grid
- * the local term and the factor along the water are the same everywhere and are computed once.
+ * the local term and the factor along the water are the same everywhere and are computed once. For waters with a bank.
  */
 final class DiscPrior {
     private final BottomCovariance k;
