@@ -16,7 +16,7 @@ import pegbed.geometry.PegWater;
 final class BankSoundings {
     private static final double SPACING_METRES = 1.5;
 
-    /** A bank's sounding is dropped where the person gave a depth at the edge this near, metres. */
+    /** A bank's sounding is dropped where the person read a depth this near, metres: the reading knows better. */
     private static final double GIVEN_METRES = 1.0;
 
     /** How far beyond the reach the banks still matter, metres. */
