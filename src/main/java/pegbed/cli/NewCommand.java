@@ -79,7 +79,8 @@ final class NewCommand implements Callable<Integer> {
                     .put("peg", path.toString())
                     .put("readings", table.readings().size()));
         } else {
-            output.out().println("Made " + path + " with " + table.readings().size() + " readings.");
+            int count = table.readings().size();
+            output.out().println("Made " + path + " with " + count + (count == 1 ? " reading." : " readings."));
         }
         return 0;
     }
