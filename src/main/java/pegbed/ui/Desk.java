@@ -36,6 +36,9 @@ record Desk(
         MapModel map,
         PlaceModel place,
         BanksideModel bankside) {
+    /** Nearer to the seat than this, a place shows no direction. */
+    private static final double NO_DIRECTION_METRES = 0.3;
+
     /** Threads that end with the program. */
     static ExecutorService thread(String name) {
         return Executors.newSingleThreadExecutor(work -> {
@@ -56,6 +59,13 @@ record Desk(
         Session session = new Session(folder.resolve("journals"), executors, clock);
         Remembered remembered = new Remembered(folder);
         ReadingBoxModel box = new ReadingBoxModel(session, clock);
+        ProfileModel profile = new ProfileModel(session, painter, executors.owner());
+        MapModel map = new MapModel(session);
+        map.pointerProperty().addListener((property, before, now) -> {
+            if (now.distanceMetres() > NO_DIRECTION_METRES) {
+                profile.towards(now.angleDegrees());
+            }
+        });
         return new Desk(
                 session,
                 painter,
@@ -65,8 +75,8 @@ record Desk(
                 new ReadingsModel(session),
                 new TargetModel(session),
                 new FindingsModel(session),
-                new ProfileModel(session, painter, executors.owner()),
-                new MapModel(session),
+                profile,
+                map,
                 new PlaceModel(session),
                 new BanksideModel(session, box));
     }

@@ -102,14 +102,17 @@ final class DocumentModel {
     }
 
     void open(Path path) {
+        remembered.addRecent(path);
+        refusal = "";
+        dismissed = "";
         session.open(path, sentence -> {
             remembered.forgetRecent(path);
             refuse(sentence);
         });
-        remembered.addRecent(path);
     }
 
     void begin(Peg peg) {
+        refusal = "";
         session.begin(peg);
     }
 

@@ -111,7 +111,7 @@ final class MapPane extends Region {
             drawAbove();
         });
         model.selectedProperty().addListener((property, before, now) -> drawAbove());
-        model.pointerProperty().addListener((property, before, now) -> pointed(now));
+        model.pointerProperty().addListener((property, before, now) -> drawAbove());
         profile.profileProperty().addListener((property, before, now) -> drawAbove());
         model.pointerWordsProperty()
                 .addListener((property, before, now) -> setAccessibleText("Map. Pointer at " + now));
@@ -208,13 +208,6 @@ final class MapPane extends Region {
 
     private void moved(Runnable change) {
         moved(camera -> change.run());
-    }
-
-    private void pointed(Place place) {
-        if (place.distanceMetres() > 0.3) {
-            profile.towards(place.angleDegrees());
-        }
-        drawAbove();
     }
 
     @Override

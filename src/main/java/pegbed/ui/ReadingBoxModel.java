@@ -34,8 +34,10 @@ final class ReadingBoxModel {
     private final ReadOnlyStringWrapper error = new ReadOnlyStringWrapper("");
     private final ReadOnlyBooleanWrapper added = new ReadOnlyBooleanWrapper(false);
     private final List<String> entered = new ArrayList<>();
-    /** Place in the entered lines while recalling; their number when not. */
-    private int recalled;
+    private static final int NOT_RECALLING = Integer.MAX_VALUE;
+
+    /** Place in the lines while recalling. */
+    private int recalled = NOT_RECALLING;
 
     private boolean replacing;
 
@@ -71,6 +73,7 @@ final class ReadingBoxModel {
         }
         error.set("");
         added.set(false);
+        recalled = NOT_RECALLING;
         try {
             echo.set(now.isBlank() ? "" : understood(Notation.of(session.peg()), now));
         } catch (InputException unfinished) {
@@ -164,12 +167,9 @@ final class ReadingBoxModel {
     /** Puts the line before into the box, as often as there are lines: those entered here, then the peg's readings. */
     void recallOlder() {
         List<String> lines = lines();
-        if (recalled > lines.size()) {
-            recalled = lines.size();
-        }
-        if (recalled > 0) {
-            recalled--;
-            recall(lines.get(recalled));
+        int at = Math.min(recalled, lines.size()) - 1;
+        if (at >= 0) {
+            recall(at, lines.get(at));
         }
     }
 
@@ -177,13 +177,12 @@ final class ReadingBoxModel {
     void recallNewer() {
         List<String> lines = lines();
         if (recalled < lines.size()) {
-            recalled++;
-            recall(recalled == lines.size() ? "" : lines.get(recalled));
+            int at = recalled + 1;
+            recall(at, at == lines.size() ? "" : lines.get(at));
         }
     }
 
-    private void recall(String line) {
-        int at = recalled;
+    private void recall(int at, String line) {
         text.set(line);
         recalled = at;
     }
@@ -214,6 +213,6 @@ final class ReadingBoxModel {
         text.set(line);
         replacing = false;
         error.set("");
-        recalled = lines().size();
+        recalled = NOT_RECALLING;
     }
 }
