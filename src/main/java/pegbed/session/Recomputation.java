@@ -1,7 +1,6 @@
 package pegbed.session;
 
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.concurrent.Executor;
 import pegbed.analysis.Findings;
 import pegbed.analysis.PegMap;
@@ -78,7 +77,7 @@ final class Recomputation {
         changed.run();
         Request request = newest;
         Optional<PegMap> sameBottom =
-                before.map(Answer.Ready::map).filter(map -> bottomOf(map.peg()).equals(bottomOf(peg)));
+                before.map(Answer.Ready::map).filter(map -> map.peg().equals(bottomOf(peg)));
         worker.execute(() -> work(request, sameBottom));
     }
 
@@ -92,7 +91,7 @@ final class Recomputation {
         }
     }
 
-    /** The part of a peg that its bottom depends on. */
+    /** The part of a peg that its bottom depends on: the map's peg has no wishes, so that one map serves them all. */
     private static Peg bottomOf(Peg peg) {
         return peg.withWishes(Wishes.NONE);
     }
@@ -102,9 +101,9 @@ final class Recomputation {
             return;
         }
         try {
-            PegMap map =
-                    sameBottom.isPresent() ? sameBottom.get().withPeg(request.peg) : fitting.fit(request.peg, request);
-            Answer.Ready ready = new Answer.Ready(request.revision, map, Findings.of(map, OptionalDouble.empty()));
+            PegMap map = sameBottom.isPresent() ? sameBottom.get() : fitting.fit(bottomOf(request.peg), request);
+            Findings findings = Findings.of(map, request.peg.wishes().targetMetres());
+            Answer.Ready ready = new Answer.Ready(request.revision, map, findings);
             owner.execute(() -> publish(request, ready));
         } catch (Monitor.Cancelled nobodyWantsIt) {
             // A newer request is on its way.

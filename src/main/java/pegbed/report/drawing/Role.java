@@ -86,8 +86,7 @@ public enum Role {
     /** Platform under the angler. */
     SEAT,
     SEAT_OUTLINE,
-    /** The angler on it. */
-    ANGLER,
+    SEAT_LABEL,
     TITLE,
     SUBTITLE,
     /** Paper under a title or legend. */

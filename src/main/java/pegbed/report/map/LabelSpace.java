@@ -18,11 +18,12 @@ final class LabelSpace {
 
     /** Whether a box lies inside the area and on nothing that was put there before. */
     boolean isFree(LabelBox box) {
-        if (!contains(box)) {
+        Envelope envelope = box.envelope();
+        if (!area.contains(envelope)) {
             return false;
         }
         @SuppressWarnings("unchecked")
-        List<LabelBox> near = taken.query(box.envelope());
+        List<LabelBox> near = taken.query(envelope);
         return near.stream().noneMatch(box::overlaps);
     }
 
@@ -42,12 +43,6 @@ final class LabelSpace {
         return List.copyOf(written);
     }
 
-    /** Whether a box lies inside the area. */
-    boolean contains(LabelBox box) {
-        return area.contains(box.envelope());
-    }
-
-    /** Whether a place of the sheet lies inside the area. */
     boolean holds(double x, double y) {
         return area.contains(x, y);
     }

@@ -1,0 +1,54 @@
+package pegbed.ui;
+
+import javafx.beans.value.ObservableBooleanValue;
+import javafx.beans.value.ObservableStringValue;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.Tooltip;
+
+/** Controls as this window makes them: each with an id, a name for screen readers and, where useful, a tip. */
+final class Controls {
+    private Controls() {}
+
+    /** A button that says what it does. */
+    static Button button(String id, String words, Runnable action) {
+        Button button = new Button(words);
+        button.setId(id);
+        button.setOnAction(event -> action.run());
+        button.setMinWidth(javafx.scene.layout.Region.USE_PREF_SIZE);
+        return button;
+    }
+
+    /** A button with a longer explanation, read out and shown as a tip. */
+    static Button button(String id, String words, String tip, Runnable action) {
+        Button button = button(id, words, action);
+        button.setTooltip(new Tooltip(tip));
+        button.setAccessibleHelp(tip);
+        return button;
+    }
+
+    /** A label that wraps. */
+    static Label wrapped(String style) {
+        Label label = new Label();
+        label.setWrapText(true);
+        label.setMinHeight(javafx.scene.layout.Region.USE_PREF_SIZE);
+        label.getStyleClass().add(style);
+        return label;
+    }
+
+    /** A wrapping label that takes no room while it has nothing to say. */
+    static Label telling(String id, String style, ObservableStringValue words) {
+        Label label = wrapped(style);
+        label.setId(id);
+        label.textProperty().bind(words);
+        shownWhile(label, javafx.beans.binding.Bindings.isNotEmpty(words));
+        return label;
+    }
+
+    /** Takes room only while a condition holds. */
+    static void shownWhile(Node node, ObservableBooleanValue condition) {
+        node.visibleProperty().bind(condition);
+        node.managedProperty().bind(node.visibleProperty());
+    }
+}

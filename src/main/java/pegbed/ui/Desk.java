@@ -1,0 +1,83 @@
+package pegbed.ui;
+
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.concurrent.Executor;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import pegbed.session.Session;
+
+/**
+ * The session of one window with all its view models.
+ *
+ * @param session owns all that changes
+ * @param painter paints the map off the toolkit's thread
+ * @param remembered what the window remembers between runs
+ * @param document the open peg as a document
+ * @param box the reading box
+ * @param readings the table
+ * @param target the target depth
+ * @param findings deepest and flats
+ * @param profile the bottom along a direction
+ * @param map what the pointer does
+ * @param place banks, marks, hazards, pole
+ * @param bankside the large-button view
+ */
+record Desk(
+        Session session,
+        Executor painter,
+        Remembered remembered,
+        DocumentModel document,
+        ReadingBoxModel box,
+        ReadingsModel readings,
+        TargetModel target,
+        FindingsModel findings,
+        ProfileModel profile,
+        MapModel map,
+        PlaceModel place,
+        BanksideModel bankside) {
+    /** Nearer to the seat than this, a place shows no direction. */
+    private static final double NO_DIRECTION_METRES = 0.3;
+
+    /** Threads that end with the program. */
+    static ExecutorService thread(String name) {
+        return Executors.newSingleThreadExecutor(work -> {
+            Thread thread = new Thread(work, "pegbed-" + name);
+            thread.setDaemon(true);
+            return thread;
+        });
+    }
+
+    /**
+     * A desk.
+     *
+     * @param folder the program's own folder
+     * @param executors who does what takes time
+     * @param painter paints
+     */
+    static Desk of(Path folder, Session.Executors executors, Executor painter, Clock clock) {
+        Session session = new Session(folder.resolve("journals"), executors, clock);
+        Remembered remembered = new Remembered(folder);
+        ReadingBoxModel box = new ReadingBoxModel(session, clock);
+        ProfileModel profile = new ProfileModel(session, painter, executors.owner());
+        MapModel map = new MapModel(session);
+        map.pointerProperty().addListener((property, before, now) -> {
+            if (now.distanceMetres() > NO_DIRECTION_METRES) {
+                profile.towards(now.angleDegrees());
+            }
+        });
+        return new Desk(
+                session,
+                painter,
+                remembered,
+                new DocumentModel(session, remembered),
+                box,
+                new ReadingsModel(session),
+                new TargetModel(session),
+                new FindingsModel(session),
+                profile,
+                map,
+                new PlaceModel(session),
+                new BanksideModel(session, box));
+    }
+}

@@ -1,0 +1,186 @@
+package pegbed.ui;
+
+import java.util.ArrayList;
+import java.util.List;
+import javafx.beans.binding.Bindings;
+import javafx.beans.property.BooleanProperty;
+import javafx.beans.property.SimpleBooleanProperty;
+import javafx.geometry.Pos;
+import javafx.geometry.Side;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.SplitPane;
+import javafx.scene.control.Tab;
+import javafx.scene.control.TabPane;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.control.ToggleGroup;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
+import pegbed.model.Place;
+
+/** The window's usual view: the map in the middle, the box below it, answers and tables beside it. */
+final class MainView extends BorderPane {
+    private final Desk desk;
+    private final MapPane map;
+    private final ProfileView profile;
+    private final ReadingBoxView box;
+    private final VBox middle = new VBox();
+    private final StackPane picture = new StackPane();
+    private final BooleanProperty dark = new SimpleBooleanProperty(false);
+
+    MainView(Desk desk) {
+        this.desk = desk;
+        map = new MapPane(desk.map(), desk.profile(), desk.box(), desk.findings(), desk.painter());
+        profile = new ProfileView(desk.profile());
+        box = new ReadingBoxView(desk.box());
+        map.darkProperty().bind(dark);
+        profile.darkProperty().bind(dark);
+        map.onFilled(box::focusBox);
+        getStyleClass().add("main");
+        picture.getChildren().addAll(map, state(), pointer(), zoom());
+        picture.getStyleClass().add("picture");
+        picture.setMinHeight(160);
+        VBox.setVgrow(picture, Priority.ALWAYS);
+        profile.setPrefHeight(150);
+        profile.setMinHeight(96);
+        middle.getChildren().addAll(tools(), picture, box, profile);
+        middle.getStyleClass().add("middle");
+        middle.setMinWidth(300);
+        VBox side = side();
+        SplitPane split = new SplitPane(middle, side);
+        SplitPane.setResizableWithParent(side, false);
+        split.setDividerPositions(0.71);
+        setCenter(split);
+    }
+
+    BooleanProperty darkProperty() {
+        return dark;
+    }
+
+    MapPane map() {
+        return map;
+    }
+
+    /** The large-button view borrows the map. */
+    void takeMapBack() {
+        picture.getChildren().add(0, map);
+    }
+
+    /** Puts something above the map, such as the hint. */
+    void addAbove(Node node) {
+        middle.getChildren().add(0, node);
+    }
+
+    void focusBox() {
+        box.focusBox();
+    }
+
+    private Node tools() {
+        ToggleGroup group = new ToggleGroup();
+        List<Node> buttons = new ArrayList<>();
+        for (Tool tool : Tool.values()) {
+            ToggleButton button = new ToggleButton(tool.words());
+            button.setId(
+                    "tool-" + tool.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-'));
+            button.setToggleGroup(group);
+            button.setSelected(tool == desk.map().toolProperty().get());
+            button.setTooltip(new javafx.scene.control.Tooltip(tool.help()));
+            button.setAccessibleHelp(tool.help());
+            button.setMinWidth(USE_PREF_SIZE);
+            button.getStyleClass().add("small");
+            button.setOnAction(event -> {
+                desk.map().toolProperty().set(tool);
+                button.setSelected(true);
+            });
+            buttons.add(button);
+        }
+        Label help = new Label();
+        help.textProperty()
+                .bind(Bindings.createStringBinding(
+                        () -> desk.map().errorProperty().get().isEmpty()
+                                ? desk.map().toolProperty().get().help()
+                                : "✗ " + desk.map().errorProperty().get(),
+                        desk.map().toolProperty(),
+                        desk.map().errorProperty()));
+        help.getStyleClass().add("quiet");
+        help.setMinWidth(0);
+        HBox row = new HBox();
+        row.getChildren().addAll(buttons);
+        row.getChildren().add(help);
+        row.setAlignment(Pos.CENTER_LEFT);
+        row.getStyleClass().addAll("row", "tools");
+        return row;
+    }
+
+    private Node state() {
+        Label words = new Label();
+        words.setId("state");
+        words.textProperty().bind(desk.findings().stateProperty());
+        words.setWrapText(true);
+        Button stop = Controls.button("stop", "Stop", "Stops working it out", desk.findings()::cancel);
+        stop.getStyleClass().add("small");
+        Controls.shownWhile(stop, desk.findings().workingProperty());
+        HBox chip = new HBox(words, stop);
+        chip.setAlignment(Pos.CENTER_LEFT);
+        chip.getStyleClass().addAll("chip", "row");
+        chip.setMaxSize(560, USE_PREF_SIZE);
+        Controls.shownWhile(chip, Bindings.isNotEmpty(desk.findings().stateProperty()));
+        StackPane.setAlignment(chip, Pos.TOP_LEFT);
+        return chip;
+    }
+
+    private Node pointer() {
+        Label words = new Label();
+        words.setId("pointer");
+        words.textProperty().bind(desk.map().pointerWordsProperty());
+        words.getStyleClass().add("chip");
+        words.setMouseTransparent(true);
+        StackPane.setAlignment(words, Pos.BOTTOM_LEFT);
+        return words;
+    }
+
+    private Node zoom() {
+        Button in = Controls.button("zoom-in", "+", "Closer", () -> map.moved(camera -> camera.zoomMiddle(1.4)));
+        Button out = Controls.button("zoom-out", "−", "Farther", () -> map.moved(camera -> camera.zoomMiddle(1 / 1.4)));
+        Button all = Controls.button("show-all", "All", "Shows all of the peg", () -> map.moved(Camera::showAll));
+        HBox row = new HBox(out, all, in);
+        for (Node node : row.getChildren()) {
+            node.getStyleClass().add("small");
+            node.setFocusTraversable(false);
+        }
+        row.getStyleClass().add("zoom");
+        row.setMaxSize(USE_PREF_SIZE, USE_PREF_SIZE);
+        StackPane.setAlignment(row, Pos.BOTTOM_RIGHT);
+        return row;
+    }
+
+    private VBox side() {
+        TabPane tabs = new TabPane(
+                tab("tab-findings", "Spots", new FindingsView(desk.findings(), this::show)),
+                tab("tab-readings", "Readings", new ReadingsView(desk.readings())),
+                tab("tab-place", "Place", new PlaceView(desk.place())));
+        tabs.setSide(Side.TOP);
+        tabs.setTabClosingPolicy(TabPane.TabClosingPolicy.UNAVAILABLE);
+        tabs.setId("tabs");
+        VBox.setVgrow(tabs, Priority.ALWAYS);
+        VBox side = new VBox(new TargetView(desk.target()), tabs);
+        side.getStyleClass().add("side");
+        side.setMinWidth(280);
+        side.setPrefWidth(390);
+        return side;
+    }
+
+    private static Tab tab(String id, String words, Node content) {
+        Tab tab = new Tab(words, content);
+        tab.setId(id);
+        return tab;
+    }
+
+    private void show(Place place) {
+        desk.map().point(place);
+    }
+}

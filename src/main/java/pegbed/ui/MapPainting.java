@@ -1,0 +1,149 @@
+package pegbed.ui;
+
+import java.awt.image.BufferedImage;
+import java.awt.image.DataBufferInt;
+import java.nio.IntBuffer;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.Executor;
+import java.util.function.Consumer;
+import javafx.scene.image.PixelBuffer;
+import javafx.scene.image.PixelFormat;
+import javafx.scene.image.WritableImage;
+import org.locationtech.jts.geom.Envelope;
+import pegbed.analysis.Findings;
+import pegbed.analysis.PegMap;
+import pegbed.report.drawing.Drawing;
+import pegbed.report.drawing.Layer;
+import pegbed.report.drawing.Theme;
+import pegbed.report.drawing.View;
+import pegbed.report.map.MapDrawing;
+import pegbed.report.map.MapOptions;
+import pegbed.report.paint.AwtLetters;
+import pegbed.report.paint.PngWriter;
+
+/**
+ * Paints the map off the owner's thread. The newest wish wins; wishes that were overtaken are not painted. Asked for
+ * by one thread, the owner's.
+ */
+final class MapPainting {
+    /** What is painted over the picture, so that it can follow the target at once. */
+    static final Set<Layer> QUICK = EnumSet.of(Layer.FLATS, Layer.DEEPEST);
+
+    private static final double MARGIN_POINTS = 6;
+
+    /**
+     * All that a picture depends on, taken on the owner's thread.
+     *
+     * @param map the bottom
+     * @param findings what was found on it
+     * @param layers what is drawn
+     * @param view how the water lies on the sheet
+     * @param showAll whether all of the water is wanted; of the view, only its size counts then
+     * @param theme colours and pens
+     * @param pixelsPerPoint pixels of the screen for a point
+     */
+    record Wish(
+            PegMap map,
+            Findings findings,
+            Set<Layer> layers,
+            View view,
+            boolean showAll,
+            Theme theme,
+            double pixelsPerPoint) {
+        boolean sameGround(Wish other) {
+            return map == other.map
+                    && layers.equals(other.layers)
+                    && showAll == other.showAll
+                    && (showAll ? sameSize(other.view) : view.equals(other.view))
+                    && theme == other.theme
+                    && pixelsPerPoint == other.pixelsPerPoint;
+        }
+
+        private boolean sameSize(View other) {
+            return view.widthPoints() == other.widthPoints() && view.heightPoints() == other.heightPoints();
+        }
+    }
+
+    private final Executor painter;
+    private final Executor owner;
+    private final Consumer<MapPicture> finished;
+    private volatile Wish newest;
+    /** Belong to the painter's thread. */
+    private MapDrawing drawing;
+
+    private Wish painted;
+
+    /**
+     * @param painter paints, one piece after the other
+     * @param owner runs what belongs to the owner's thread
+     * @param finished gets each picture, on the owner's thread
+     */
+    MapPainting(Executor painter, Executor owner, Consumer<MapPicture> finished) {
+        this.painter = painter;
+        this.owner = owner;
+        this.finished = finished;
+    }
+
+    /** Asks for a picture. */
+    void paint(Wish wish) {
+        newest = wish;
+        painter.execute(() -> work(wish));
+    }
+
+    private void work(Wish wish) {
+        if (wish != newest) {
+            return;
+        }
+        MapOptions options = new MapOptions(wish.layers());
+        drawing = painted != null && painted.map() == wish.map()
+                ? drawing.with(wish.findings(), options)
+                : MapDrawing.of(wish.map(), wish.findings(), options);
+        View view = wish.showAll() ? fitted(drawing, wish.view()) : wish.view();
+        if (painted != null && painted.sameGround(wish)) {
+            Set<Layer> quick = EnumSet.copyOf(QUICK);
+            quick.retainAll(wish.layers());
+            Drawing findings =
+                    drawing.with(wish.findings(), new MapOptions(quick)).at(view, AwtLetters.MEASURE);
+            MapPicture picture = new MapPicture(Optional.empty(), findings, view, drawing.bounds());
+            owner.execute(() -> finished.accept(picture));
+            return;
+        }
+        Drawing whole = drawing.at(view, AwtLetters.MEASURE);
+        if (wish != newest) {
+            return;
+        }
+        BufferedImage image = PngWriter.image(
+                whole.only(EnumSet.complementOf(EnumSet.copyOf(QUICK))), wish.theme(), wish.pixelsPerPoint());
+        painted = wish;
+        MapPicture picture = new MapPicture(Optional.of(image(image)), whole.only(QUICK), view, drawing.bounds());
+        owner.execute(() -> finished.accept(picture));
+    }
+
+    private static View fitted(MapDrawing drawing, View size) {
+        Envelope area = new Envelope(
+                MARGIN_POINTS, size.widthPoints() - MARGIN_POINTS, MARGIN_POINTS, size.heightPoints() - MARGIN_POINTS);
+        return drawing.fitted(area, size.widthPoints(), size.heightPoints());
+    }
+
+    /** The same pixels for the toolkit. */
+    private static WritableImage image(BufferedImage image) {
+        int[] pixels = ((DataBufferInt) image.getRaster().getDataBuffer()).getData();
+        for (int i = 0; i < pixels.length; i++) {
+            pixels[i] |= 0xff000000;
+        }
+        return new WritableImage(new PixelBuffer<>(
+                image.getWidth(), image.getHeight(), IntBuffer.wrap(pixels), PixelFormat.getIntArgbPreInstance()));
+    }
+
+    /** Layers of a peg on which nothing was found yet: the place alone. */
+    static Set<Layer> placeAlone(Set<Layer> layers) {
+        Set<Layer> place = EnumSet.noneOf(Layer.class);
+        place.addAll(layers);
+        place.removeAll(
+                List.of(Layer.DOUBT, Layer.CONTOURS, Layer.ZONES, Layer.FLATS, Layer.DEEPEST, Layer.LINES, Layer.NEXT));
+        return place;
+    }
+}

@@ -1,0 +1,21 @@
+package pegbed.ui;
+
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import pegbed.model.Peg;
+import pegbed.session.Session;
+
+/** Desks whose work is done at once on the calling thread, without the toolkit. */
+final class Desks {
+    static final Clock CLOCK = Clock.fixed(Instant.parse("2026-06-13T06:05:00Z"), ZoneOffset.UTC);
+
+    private Desks() {}
+
+    static Desk atOnce(Path folder, Peg peg) {
+        Desk desk = Desk.of(folder, Session.Executors.AT_ONCE, Runnable::run, CLOCK);
+        desk.document().begin(peg);
+        return desk;
+    }
+}

@@ -1,0 +1,136 @@
+package pegbed.ui;
+
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.Optional;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.FutureTask;
+import java.util.concurrent.TimeUnit;
+import javafx.application.Platform;
+import javafx.scene.Scene;
+import javafx.scene.SnapshotParameters;
+import javafx.scene.image.PixelFormat;
+import javafx.scene.image.WritableImage;
+import javafx.scene.transform.Transform;
+import javafx.stage.Stage;
+import javax.imageio.ImageIO;
+import pegbed.session.Answer;
+import pegbed.session.Session;
+
+/**
+ * Makes the documentation's pictures of the window, with the window's own code and without a display: {@code mvn -P
+ * screenshots test-compile exec:exec}.
+ */
+public final class Screenshots {
+    private static final Path OUT = Path.of("docs", "images");
+
+    private Screenshots() {}
+
+    public static void main(String[] args) throws Exception {
+        Headless.set();
+        CountDownLatch up = new CountDownLatch(1);
+        Platform.startup(up::countDown);
+        up.await();
+        Platform.setImplicitExit(false);
+        Files.createDirectories(OUT);
+        take("window-light.png", 1366, 740, 1, false, frame -> {});
+        take("window-dark.png", 1366, 740, 1, true, frame -> {});
+        take("window-200-percent.png", 960, 510, 2, false, frame -> {});
+        take("window-bankside.png", 1280, 752, 1, true, WindowFrame::toBankside);
+        Platform.exit();
+    }
+
+    private interface Setting {
+        void set(WindowFrame frame);
+    }
+
+    private static void take(String name, int width, int height, int scale, boolean dark, Setting setting)
+            throws Exception {
+        Path home = Files.createTempDirectory("pegbed-pictures");
+        Session.Executors executors =
+                new Session.Executors(Platform::runLater, Desk.thread("answers"), Desk.thread("disk"));
+        WindowFrame[] frame = new WindowFrame[1];
+        Desk desk = onToolkit(() -> {
+            Desk made = Desk.of(home, executors, Desk.thread("painter"), Clock.systemUTC());
+            made.remembered().closeHint();
+            Stage stage = new Stage();
+            frame[0] = PegbedApplication.show(stage, made, new NoFiles(), dark);
+            stage.setWidth(width);
+            stage.setHeight(height);
+            made.document().begin(Samples.first());
+            setting.set(frame[0]);
+            return made;
+        });
+        waitFor(desk, frame[0]);
+        onToolkit(() -> {
+            desk.box().textProperty().set("s7 @post+1 2'9 firm");
+            desk.map().point(pegbed.model.Place.polar(9.4, 14));
+            return null;
+        });
+        Thread.sleep(400);
+        waitFor(desk, frame[0]);
+        onToolkit(() -> {
+            write(frame[0].getScene(), scale, OUT.resolve(name));
+            frame[0].getScene().getWindow().hide();
+            return null;
+        });
+    }
+
+    private static void waitFor(Desk desk, WindowFrame frame) throws Exception {
+        for (int i = 0; i < 200; i++) {
+            boolean there = onToolkit(() -> desk.session().answer() instanceof Answer.Ready
+                    && frame.main().map().settled()
+                    && desk.profile().profileProperty().get().isPresent());
+            if (there) {
+                Thread.sleep(300);
+                return;
+            }
+            Thread.sleep(50);
+        }
+        throw new IllegalStateException("The map did not come.");
+    }
+
+    static void write(Scene scene, int scale, Path path) throws IOException {
+        SnapshotParameters parameters = new SnapshotParameters();
+        parameters.setTransform(Transform.scale(scale, scale));
+        WritableImage image = scene.getRoot().snapshot(parameters, null);
+        int width = (int) image.getWidth();
+        int height = (int) image.getHeight();
+        int[] pixels = new int[width * height];
+        image.getPixelReader().getPixels(0, 0, width, height, PixelFormat.getIntArgbInstance(), pixels, 0, width);
+        BufferedImage picture = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
+        picture.setRGB(0, 0, width, height, pixels, 0, width);
+        ImageIO.write(picture, "png", path.toFile());
+    }
+
+    private interface Work<T> {
+        T run() throws Exception;
+    }
+
+    private static <T> T onToolkit(Work<T> work) throws Exception {
+        FutureTask<T> task = new FutureTask<>(work::run);
+        Platform.runLater(task);
+        return task.get(60, TimeUnit.SECONDS);
+    }
+
+    /** Chooses no file. */
+    static final class NoFiles implements FileChoice {
+        @Override
+        public Optional<Path> toOpen() {
+            return Optional.empty();
+        }
+
+        @Override
+        public Optional<Path> toSave(String suggested) {
+            return Optional.empty();
+        }
+
+        @Override
+        public Optional<Path> toBringIn() {
+            return Optional.empty();
+        }
+    }
+}

@@ -1,0 +1,56 @@
+package pegbed.ui;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import pegbed.model.InputException;
+
+class StartTest {
+    private static final Path HOME = Path.of("home");
+
+    @TempDir
+    private Path folder;
+
+    @Test
+    void withoutADisplayThereIsNoWindow() {
+        assertFalse(Window.hasDisplay("Linux", Map.of(), ""));
+        assertFalse(Window.hasDisplay("Linux", Map.of("DISPLAY", " "), ""));
+        assertTrue(Window.hasDisplay("Linux", Map.of("DISPLAY", ":0"), ""));
+        assertTrue(Window.hasDisplay("Linux", Map.of(), "Monocle"));
+        assertTrue(Window.hasDisplay("Windows 11", Map.of(), ""));
+        assertTrue(Window.hasDisplay("Mac OS X", Map.of(), ""));
+    }
+
+    @Test
+    void theProgramsOwnFolderIsWhereTheSystemWantsIt() {
+        assertEquals(Path.of("here"), Folders.own("Linux", HOME, Map.of("PEGBED_HOME", "here")));
+        assertEquals(HOME.resolve(".local/share/pegbed"), Folders.own("Linux", HOME, Map.of()));
+        assertEquals(Path.of("data", "pegbed"), Folders.own("Linux", HOME, Map.of("XDG_DATA_HOME", "data")));
+        assertEquals(Path.of("roaming", "Pegbed"), Folders.own("Windows 11", HOME, Map.of("APPDATA", "roaming")));
+        assertEquals(HOME.resolve("Library/Application Support/Pegbed"), Folders.own("Mac OS X", HOME, Map.of()));
+    }
+
+    @Test
+    void aDarkDesktopIsFollowedWhereItSaysSo() throws IOException {
+        assertTrue(SystemTheme.dark(folder, Map.of("GTK_THEME", "Adwaita:dark")));
+        assertFalse(SystemTheme.dark(folder, Map.of("GTK_THEME", "Adwaita")));
+        assertFalse(SystemTheme.dark(folder, Map.of()));
+        Path settings = folder.resolve(".config/gtk-3.0/settings.ini");
+        Files.createDirectories(settings.getParent());
+        Files.writeString(settings, "[Settings]\ngtk-application-prefer-dark-theme = 1\n");
+        assertTrue(SystemTheme.dark(folder, Map.of()));
+    }
+
+    @Test
+    void theSamplePegComesWithTheProgram() throws InputException {
+        assertEquals("Tansy Cut, peg 9", Samples.first().name().title());
+        assertTrue(Samples.first().readings().size() > 10);
+    }
+}
