@@ -1,6 +1,7 @@
 package pegbed.session;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.concurrent.Executor;
 import pegbed.analysis.Findings;
 import pegbed.analysis.PegMap;
@@ -77,7 +78,7 @@ final class Recomputation {
         changed.run();
         Request request = newest;
         Optional<PegMap> sameBottom =
-                before.map(Answer.Ready::map).filter(map -> map.peg().equals(bottomOf(peg)));
+                before.map(Answer.Ready::map).filter(map -> bottomOf(map.peg()).equals(bottomOf(peg)));
         worker.execute(() -> work(request, sameBottom));
     }
 
@@ -91,7 +92,7 @@ final class Recomputation {
         }
     }
 
-    /** The part of a peg that its bottom depends on: the map's peg has no wishes, so that one map serves them all. */
+    /** The part of a peg that its bottom depends on. */
     private static Peg bottomOf(Peg peg) {
         return peg.withWishes(Wishes.NONE);
     }
@@ -101,9 +102,9 @@ final class Recomputation {
             return;
         }
         try {
-            PegMap map = sameBottom.isPresent() ? sameBottom.get() : fitting.fit(bottomOf(request.peg), request);
-            Findings findings = Findings.of(map, request.peg.wishes().targetMetres());
-            Answer.Ready ready = new Answer.Ready(request.revision, map, findings);
+            PegMap map =
+                    sameBottom.isPresent() ? sameBottom.get().withPeg(request.peg) : fitting.fit(request.peg, request);
+            Answer.Ready ready = new Answer.Ready(request.revision, map, Findings.of(map, OptionalDouble.empty()));
             owner.execute(() -> publish(request, ready));
         } catch (Monitor.Cancelled nobodyWantsIt) {
             // A newer request is on its way.

@@ -86,7 +86,8 @@ public enum Role {
     /** Platform under the angler. */
     SEAT,
     SEAT_OUTLINE,
-    SEAT_LABEL,
+    /** The angler on it. */
+    ANGLER,
     TITLE,
     SUBTITLE,
     /** Paper under a title or legend. */

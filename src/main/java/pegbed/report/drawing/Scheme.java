@@ -48,7 +48,8 @@ record Scheme(
             case DEEPEST_BADGE, PANEL, SHEET, SUSPICIOUS_FRAME -> paper;
             case READING_DOT, EARLIER_READING_DOT, SCALE_BAR -> ink;
             case BANK_POINT, MARK -> bank;
-            case SEAT -> bank;
+            case SEAT -> land;
+            case ANGLER -> ink;
             case HAZARD -> warning;
             default -> soft;
         };
@@ -93,9 +94,9 @@ record Scheme(
         return switch (role) {
             case CONTOUR_LABEL -> haloed(ink.withOpacity(0.85), 2, 0.35);
             case RING_LABEL -> haloed(ink.withOpacity(0.8), 2.2, 0.4);
-            case CLOCK_FIGURE, SEAT_LABEL -> plain(soft);
+            case CLOCK_FIGURE -> plain(soft);
             case READING_FIGURE, ZONE_LABEL -> haloed(ink, 2.4, 0.6);
-            case EARLIER_READING_FIGURE -> haloed(soft, 2.4, 0.7);
+            case EARLIER_READING_FIGURE -> haloed(ink.withOpacity(0.85), 2.2, 0.45);
             case SUSPICIOUS_FIGURE -> plain(warning);
             case MARK_LABEL -> haloed(ink, 3, 0.5, land);
             case HAZARD_LABEL -> haloed(warning, 3, 0.8);

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.util.AffineTransformation;
 import pegbed.report.drawing.Drawing;
 import pegbed.report.drawing.Fill;
 import pegbed.report.drawing.Frame;
@@ -42,6 +43,12 @@ final class Composition {
         if (shows(item.layer())) {
             items.computeIfAbsent(item.layer(), key -> new ArrayList<>()).add(item);
         }
+    }
+
+    /** Lines in metres as points of the sheet. */
+    Geometry toSheet(Geometry water) {
+        return new AffineTransformation(view.pointsPerMetre(), 0, view.x(0), 0, -view.pointsPerMetre(), view.y(0))
+                .transform(water);
     }
 
     /** An area, if there is any of it. */
@@ -86,6 +93,16 @@ final class Composition {
         space.takeForText(box);
         write(label, xMetres, yMetres, right, down, turnDegrees);
         return true;
+    }
+
+    /** Writes a label at the first of some offsets, right and down in points, where there is room. */
+    boolean placeFirst(Label label, double xMetres, double yMetres, double[][] offsets) {
+        for (double[] offset : offsets) {
+            if (place(label, xMetres, yMetres, offset[0], offset[1], 0)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Writes a label whether there is room or not, and takes no place. */

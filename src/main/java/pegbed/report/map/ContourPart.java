@@ -8,7 +8,6 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.prep.PreparedGeometry;
 import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
-import org.locationtech.jts.geom.util.AffineTransformation;
 import org.locationtech.jts.index.strtree.STRtree;
 import org.locationtech.jts.linearref.LengthIndexedLine;
 import pegbed.geometry.Shapes;
@@ -73,14 +72,12 @@ final class ContourPart {
     }
 
     private void run(Shore shore) {
-        AffineTransformation toSheet =
-                new AffineTransformation(view.pointsPerMetre(), 0, view.x(0), 0, -view.pointsPerMetre(), view.y(0));
         for (int level = 0; level < ground.contours().size(); level++) {
-            Geometry lines = toSheet.transform(ground.contours().get(level).lines());
+            Geometry lines = to.toSheet(ground.contours().get(level).lines());
             drawn.add(lines);
             index(lines, level);
         }
-        index(toSheet.transform(shore.banks()), BANK);
+        index(to.toSheet(shore.banks()), BANK);
         List<Integer> order = new ArrayList<>();
         for (int level = 0; level < drawn.size(); level++) {
             order.add(level);

@@ -81,6 +81,9 @@ final class FindingPart {
                         circle.xMetres(), circle.yMetres(), Math.max(circle.radiusMetres(), Disc.RADIUS_METRES)))
                 .orElse(Shapes.disc(x, y, Disc.RADIUS_METRES));
         to.stroke(ring(flat.confidence()), Layer.FLATS, Frame.WATER, ring.getBoundary());
+        if (!to.space.contains(LabelBox.square(to.view.x(x), to.view.y(y), 2 * BADGE_POINTS))) {
+            return;
+        }
         Frame at = Frame.at(x, y);
         to.fill(Role.FLAT_BADGE, Layer.FLATS, at, Symbols.disc(BADGE_POINTS));
         to.stroke(Role.FLAT_BADGE, Layer.FLATS, at, Symbols.ring(BADGE_POINTS));
@@ -109,35 +112,37 @@ final class FindingPart {
         double x = spot.place().xMetres();
         double y = spot.place().yMetres();
         double side = to.measure.widthPoints(label.words(), label.lettering()) / 2 + 13;
-        boolean written = to.place(label, x, y, side, -6, 0)
-                || to.place(label, x, y, -side, -6, 0)
-                || to.place(label, x, y, 0, -31, 0)
-                || to.place(label, x, y, 0, 19, 0)
-                || to.place(label, x, y, side, 8, 0)
-                || to.place(label, x, y, -side, 8, 0)
-                || to.place(label, x, y, side, -20, 0)
-                || to.place(label, x, y, -side, -20, 0);
-        if (!written) {
+        boolean written = to.placeFirst(label, x, y, new double[][] {
+            {side, -6}, {-side, -6}, {0, -31}, {0, 19}, {side, 8}, {-side, 8}, {side, -20}, {-side, -20}
+        });
+        if (!written && to.space.contains(to.box(label, x, y, 0, -31, 0))) {
             to.write(label, x, y, 0, -31, 0);
         }
     }
 
-    static void addZones(Composition to, PegMap map) {
+    static void addZoneLabels(Composition to, PegMap map) {
         if (!to.shows(Layer.ZONES)) {
             return;
         }
         for (Zone zone : Zone.values()) {
             Geometry shape = shape(map, zone);
             if (!shape.isEmpty()) {
-                to.stroke(Role.ZONE_OUTLINE, Layer.ZONES, Frame.WATER, shape.getBoundary());
                 var middle = shape.getInteriorPoint();
                 Composition.Label label = new Composition.Label(
                         Role.ZONE_LABEL, Layer.ZONES, new Lettering(10, true, true), zone.words());
-                boolean written = to.place(label, middle.getX(), middle.getY(), 0, 0, 0)
-                        || to.place(label, middle.getX(), middle.getY(), 0, -14, 0)
-                        || to.place(label, middle.getX(), middle.getY(), 0, 14, 0)
-                        || to.place(label, middle.getX(), middle.getY(), 0, -28, 0)
-                        || to.place(label, middle.getX(), middle.getY(), 0, 28, 0);
+                to.placeFirst(label, middle.getX(), middle.getY(), new double[][] {
+                    {0, 0}, {0, -14}, {0, 14}, {0, -28}, {0, 28}, {-50, 0}, {50, 0}
+                });
+            }
+        }
+    }
+
+    /** Draws the outlines, with gaps for texts. */
+    static void addZones(Composition to, PegMap map, Masked masked) {
+        if (to.shows(Layer.ZONES)) {
+            for (Zone zone : Zone.values()) {
+                Geometry outline = masked.of(shape(map, zone).getBoundary());
+                to.stroke(Role.ZONE_OUTLINE, Layer.ZONES, Frame.WATER, outline);
             }
         }
     }

@@ -18,12 +18,11 @@ final class LabelSpace {
 
     /** Whether a box lies inside the area and on nothing that was put there before. */
     boolean isFree(LabelBox box) {
-        Envelope envelope = box.envelope();
-        if (!area.contains(envelope)) {
+        if (!contains(box)) {
             return false;
         }
         @SuppressWarnings("unchecked")
-        List<LabelBox> near = taken.query(envelope);
+        List<LabelBox> near = taken.query(box.envelope());
         return near.stream().noneMatch(box::overlaps);
     }
 
@@ -43,6 +42,12 @@ final class LabelSpace {
         return List.copyOf(written);
     }
 
+    /** Whether a box lies inside the area. */
+    boolean contains(LabelBox box) {
+        return area.contains(box.envelope());
+    }
+
+    /** Whether a place of the sheet lies inside the area. */
     boolean holds(double x, double y) {
         return area.contains(x, y);
     }

@@ -25,7 +25,9 @@ final class Legend {
     private static final double LINE = 14;
     private static final double HEADING = 15;
     private static final double SWATCH = 24;
-    private static final double BAR_WIDTH = 380;
+    /** Share of the sheet that the depth bar takes. */
+    private static final double BAR_SHARE = 0.31;
+
     private static final double BAR_HEIGHT = 13;
     private static final Lettering LETTERS = Lettering.plain(9.5);
     private static final Lettering HEADINGS = Lettering.bold(9.5);
@@ -62,10 +64,11 @@ final class Legend {
      */
     record Block(double width, double height, Painter painter) {}
 
-    List<Block> blocks(MapOptions options) {
+    /** The blocks of a sheet of a width in points, in order of their weight. */
+    List<Block> blocks(MapOptions options, double sheetWidth) {
         List<Block> blocks = new ArrayList<>();
         if (ground.bands().size() > 1) {
-            blocks.add(depths());
+            blocks.add(depths(sheetWidth));
         }
         if (options.layers().contains(Layer.DOUBT)) {
             blocks.add(list("How well it is known", doubts()));
@@ -81,9 +84,9 @@ final class Legend {
         return blocks;
     }
 
-    private Block depths() {
+    private Block depths(double sheetWidth) {
         int bands = ground.bands().size();
-        double swatch = Math.max(22, Math.min(44, BAR_WIDTH / bands));
+        double swatch = Math.max(16, Math.min(44, BAR_SHARE * sheetWidth / bands));
         return new Block(bands * swatch, HEADING + BAR_HEIGHT + 2 * LINE + 5, (to, x, y) -> {
             String heading = "Depth and contours, " + Figures.unit(unit);
             text(to, Role.LEGEND_HEADING, x, y + 9, Text.Align.START, HEADINGS, heading);
@@ -160,6 +163,9 @@ final class Legend {
     }
 
     private List<Entry> flats() {
+        if (findings.targetFollows() && !FindingPart.knowsDeepest(findings, ground)) {
+            return List.of();
+        }
         List<FlatSpot> numbered = FindingPart.numbered(findings, ground);
         List<Entry> entries = new ArrayList<>();
         for (int i = 0; i < numbered.size(); i++) {
@@ -213,7 +219,7 @@ final class Legend {
                 entries.add(figure("an earlier visit's, at today's level", Role.LEGEND_LABEL, Lettering.italic(9.5)));
             }
             if (!map.suspicious().isEmpty()) {
-                entries.add(new Entry("the others contradict it", (to, x, y) -> {
+                entries.add(new Entry("the other readings contradict it", (to, x, y) -> {
                     Geometry frame = moved(Symbols.lozenge(12, 10.5), x + SWATCH / 2, y + 5.2);
                     to.fill(Role.SUSPICIOUS_FRAME, Layer.FURNITURE, Frame.SHEET, frame);
                     to.stroke(Role.SUSPICIOUS_FRAME, Layer.FURNITURE, Frame.SHEET, frame.getBoundary());

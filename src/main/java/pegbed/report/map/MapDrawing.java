@@ -86,6 +86,11 @@ public final class MapDrawing {
         return to.drawing();
     }
 
+    /** How many pixels a point has on a picture of a size, so that its letters can be read: 1 on a small one. */
+    public static double pixelsPerPoint(int widthPixels, int heightPixels) {
+        return Math.max(1, Math.min(widthPixels / 1000.0, heightPixels / 720.0));
+    }
+
     /** The view that shows all of the water within reach, and the rim, as large as it fits into a part of a sheet. */
     public View fitted(Envelope area, double widthPoints, double heightPoints) {
         Envelope bounds = bounds();
@@ -119,13 +124,14 @@ public final class MapDrawing {
         ReadingPart.add(to, map);
         FindingPart.addLabels(to, findings, ground);
         PlacePart.addNames(to, map);
-        RingPart.addClock(to, map);
+        RingPart.addClock(to, map, shore);
         RingPart.addLabels(to, map);
-        FindingPart.addZones(to, map);
+        FindingPart.addZoneLabels(to, map);
         ContourPart.addLabels(to, ground, shore, map.peg().units().depth());
         Masked masked = new Masked(to.view, to.space.texts());
         GroundPart.addHatching(to, ground, masked);
         ContourPart.addLines(to, ground, map.peg().units().depth(), masked);
         RingPart.addRings(to, map, masked);
+        FindingPart.addZones(to, map, masked);
     }
 }

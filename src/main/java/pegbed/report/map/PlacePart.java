@@ -4,6 +4,7 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Point;
 import pegbed.analysis.PegMap;
 import pegbed.geometry.PegWater;
+import pegbed.geometry.Shapes;
 import pegbed.model.Hazard;
 import pegbed.model.Mark;
 import pegbed.report.drawing.Frame;
@@ -21,8 +22,8 @@ final class PlacePart {
         Frame seat = Frame.at(0, 0);
         to.fill(Role.SEAT, Layer.SEAT, seat, Symbols.seat());
         to.stroke(Role.SEAT_OUTLINE, Layer.SEAT, seat, Symbols.seat().getExteriorRing());
-        to.fill(Role.SEAT_LABEL, Layer.SEAT, seat, Symbols.angler());
-        to.space.take(new LabelBox(to.view.x(0), to.view.y(0) + 7, 20, 14, 0));
+        to.fill(Role.ANGLER, Layer.SEAT, seat, Symbols.angler());
+        to.space.take(new LabelBox(to.view.x(0), to.view.y(0) + 7.5, 24, 17, 0));
     }
 
     static void addSymbols(Composition to, PegMap map) {
@@ -57,13 +58,9 @@ final class PlacePart {
             double x = mark.place().xMetres();
             double y = mark.place().yMetres();
             double side = to.measure.widthPoints(label.words(), label.lettering()) / 2 + 9;
-            boolean written = to.place(label, x, y, 0, -21, 0)
-                    || to.place(label, x, y, side, -7, 0)
-                    || to.place(label, x, y, -side, -7, 0)
-                    || to.place(label, x, y, side - 9, -21, 0)
-                    || to.place(label, x, y, 9 - side, -21, 0)
-                    || to.place(label, x, y, 0, -32, 0)
-                    || to.place(label, x, y, 0, 11, 0);
+            to.placeFirst(label, x, y, new double[][] {
+                {0, -21}, {side, -7}, {-side, -7}, {side - 9, -21}, {9 - side, -21}, {0, -32}, {0, 11}
+            });
         }
         for (Hazard hazard : map.peg().hazards()) {
             Point middle = middle(hazard);
@@ -74,23 +71,16 @@ final class PlacePart {
             double x = middle.getX();
             double y = middle.getY();
             double side = to.measure.widthPoints(label.words(), label.lettering()) / 2 + 11;
-            boolean written = to.place(label, x, y, 0, -14, 0)
-                    || to.place(label, x, y, 0, 14, 0)
-                    || to.place(label, x, y, side, 0, 0)
-                    || to.place(label, x, y, -side, 0, 0)
-                    || to.place(label, x, y, side, -14, 0)
-                    || to.place(label, x, y, -side, -14, 0)
-                    || to.place(label, x, y, side, 14, 0)
-                    || to.place(label, x, y, -side, 14, 0);
+            to.placeFirst(label, x, y, new double[][] {
+                {0, -14}, {0, 14}, {side, 0}, {-side, 0}, {side, -14}, {-side, -14}, {side, 14}, {-side, 14}
+            });
         }
     }
 
     private static Point middle(Hazard hazard) {
         Geometry around = PegWater.around(hazard);
         if (around.isEmpty()) {
-            return org.locationtech.jts.geom.util.GeometryFixer.fix(pegbed.geometry.Shapes.FACTORY.createPoint(
-                            pegbed.geometry.Shapes.coordinate(hazard.outline().get(0))))
-                    .getInteriorPoint();
+            return Shapes.FACTORY.createPoint(Shapes.coordinate(hazard.outline().get(0)));
         }
         return hazard.outline().size() == 1 ? around.getCentroid() : around.getInteriorPoint();
     }

@@ -24,6 +24,11 @@ final class ReadingPart {
         {0, -1}, {0, 1}, {1, 0}, {-1, 0}, {0.9, -0.8}, {-0.9, -0.8}, {0.9, 0.8}, {-0.9, 0.8}
     };
 
+    /** How far beside, in sizes of the figure; a doubted one may go further, on a line to its place. */
+    private static final double[] NEAR = {1, 1.75};
+
+    private static final double[] FAR = {1, 1.75, 2.5, 3.3};
+
     private final Composition to;
     private final PegMap map;
     private final Set<Integer> suspicious = new HashSet<>();
@@ -88,13 +93,19 @@ final class ReadingPart {
         dot(sounding);
         double right = box.width() / 2 + 2.5;
         double down = box.height() / 2 + 2.5;
-        for (double[] side : BESIDE) {
-            double dx = side[0] * right;
-            double dy = side[1] * down;
-            LabelBox beside = new LabelBox(box.x() + dx, box.y() + dy, box.width(), box.height(), 0);
-            if (to.space.isFree(beside)) {
-                write(label, sounding, beside, dx, dy);
-                return;
+        for (double further : doubted ? FAR : NEAR) {
+            for (double[] side : BESIDE) {
+                double dx = side[0] * right * further;
+                double dy = side[1] * down * further;
+                LabelBox beside = new LabelBox(box.x() + dx, box.y() + dy, box.width(), box.height(), 0);
+                if (to.space.isFree(beside)) {
+                    if (doubted) {
+                        Frame frame = Frame.at(x, y);
+                        to.stroke(Role.SUSPICIOUS_FRAME, Layer.READINGS, frame, Symbols.line(0, 0, dx, dy));
+                    }
+                    write(label, sounding, beside, dx, dy);
+                    return;
+                }
             }
         }
     }

@@ -3,8 +3,11 @@ package pegbed.report.map;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineString;
+import org.locationtech.jts.geom.prep.PreparedGeometry;
+import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
 import pegbed.analysis.PegMap;
 import pegbed.geometry.Shapes;
 import pegbed.model.Place;
@@ -39,11 +42,11 @@ final class RingPart {
     }
 
     private static LineString circle(double radiusMetres) {
-        List<org.locationtech.jts.geom.Coordinate> places = new ArrayList<>();
+        List<Coordinate> places = new ArrayList<>();
         for (int degrees = -180; degrees <= 180; degrees += 1) {
             places.add(Shapes.coordinate(Place.polar(radiusMetres, degrees)));
         }
-        return Shapes.FACTORY.createLineString(places.toArray(org.locationtech.jts.geom.Coordinate[]::new));
+        return Shapes.FACTORY.createLineString(places.toArray(Coordinate[]::new));
     }
 
     /** Writes each ring's label once, in the column that has room for most of them. */
@@ -104,7 +107,8 @@ final class RingPart {
     }
 
     /** The clock stands where a direction leaves the water that can be reached: on the rim, or on the far bank. */
-    static void addClock(Composition to, PegMap map) {
+    static void addClock(Composition to, PegMap map, Shore shore) {
+        PreparedGeometry banks = PreparedGeometryFactory.prepare(to.toSheet(shore.banks()));
         for (int minutes = -180; minutes <= 180; minutes += 30) {
             double degrees = minutes / 2.0;
             double edge = edge(map, degrees);
@@ -125,9 +129,22 @@ final class RingPart {
                 String figure = Integer.toString(Math.floorMod(minutes / 60 - 1, 12) + 1);
                 Composition.Label label =
                         new Composition.Label(Role.CLOCK_FIGURE, Layer.CLOCK, Lettering.bold(11), figure);
-                boolean written = false;
-                for (double out = CLOCK_POINTS; out <= 3 * CLOCK_POINTS && !written; out += CLOCK_POINTS / 4) {
-                    written = to.place(label, rim.xMetres(), rim.yMetres(), out * sin, -out * cos, 0);
+                writeHour(to, label, rim, sin, cos, banks);
+            }
+        }
+    }
+
+    /** Outside the rim, clear of the banks: further out or a little up or down where there is no room at once. */
+    private static void writeHour(
+            Composition to, Composition.Label label, Place rim, double sin, double cos, PreparedGeometry banks) {
+        for (double out = CLOCK_POINTS; out <= 3 * CLOCK_POINTS; out += CLOCK_POINTS / 4) {
+            for (double down : new double[] {0, -11, 11}) {
+                double x = out * sin;
+                double y = down - out * cos;
+                boolean clear = !banks.intersects(
+                        to.box(label, rim.xMetres(), rim.yMetres(), x, y, 0).outline());
+                if (clear && to.place(label, rim.xMetres(), rim.yMetres(), x, y, 0)) {
+                    return;
                 }
             }
         }
@@ -139,7 +156,7 @@ final class RingPart {
         Geometry inside = Overlay.intersection(
                 Symbols.line(0, 0, end.xMetres(), end.yMetres()), map.water().water());
         double furthest = 0;
-        for (org.locationtech.jts.geom.Coordinate c : inside.getCoordinates()) {
+        for (Coordinate c : inside.getCoordinates()) {
             furthest = Math.max(furthest, Math.hypot(c.x, c.y));
         }
         return furthest;

@@ -35,7 +35,7 @@ final class Sheet {
 
     private static final double MARGIN = 14;
     private static final double TITLE_HEIGHT = 42;
-    private static final double GAP = 22;
+    private static final double GAP = 14;
     private static final double ROW_GAP = 8;
     private static final double CAUTION_HEIGHT = 16;
     private static final Lettering TITLE = Lettering.bold(19);
@@ -66,7 +66,7 @@ final class Sheet {
         this.width = widthPoints;
         this.height = heightPoints;
         double free = 0;
-        for (Legend.Block block : new Legend(map, findings, ground, measure).blocks(options)) {
+        for (Legend.Block block : new Legend(map, findings, ground, measure).blocks(options, width)) {
             if (rows.isEmpty() || block.width() > free) {
                 rows.add(new ArrayList<>());
                 free = width - 2 * MARGIN;

@@ -119,10 +119,10 @@ final class Symbols {
 
     /** The platform under the angler, whose middle is at the front edge. */
     static Polygon seat() {
-        return box(-9, 2, 9, 13);
+        return box(-11, 3, 11, 15);
     }
 
     static Polygon angler() {
-        return Shapes.FACTORY.createPolygon(circle(0, 6.5, 3));
+        return Shapes.FACTORY.createPolygon(circle(0, 3.5, 3.6));
     }
 }
