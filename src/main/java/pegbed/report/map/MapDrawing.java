@@ -47,7 +47,7 @@ public final class MapDrawing {
 
     /** The same map with other answers or other layers; the shapes of the bottom are not made again. */
     public MapDrawing with(Findings others, MapOptions otherOptions) {
-        if (others.map() != map) {
+        if (!others.map().equals(map)) {
             throw new IllegalArgumentException("These answers were found on another map.");
         }
         return new MapDrawing(map, others, otherOptions, ground, shore);

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Set;
 import pegbed.analysis.PegMap;
 import pegbed.model.Reading;
+import pegbed.model.Visit;
 import pegbed.report.drawing.Fill;
 import pegbed.report.drawing.Frame;
 import pegbed.report.drawing.Layer;
@@ -50,10 +51,10 @@ final class ReadingPart {
 
     private void run() {
         List<Sounding> soundings = new ArrayList<>();
-        int index = 0;
-        for (var visit : map.peg().visits()) {
-            for (Reading reading : visit.readings()) {
-                soundings.add(new Sounding(index++, reading, visit == map.peg().today()));
+        List<Visit> visits = map.peg().visits();
+        for (int v = 0; v < visits.size(); v++) {
+            for (Reading reading : visits.get(v).readings()) {
+                soundings.add(new Sounding(soundings.size(), reading, v == visits.size() - 1));
             }
         }
         soundings.sort(Comparator.comparing((Sounding s) -> !suspicious.contains(s.index))

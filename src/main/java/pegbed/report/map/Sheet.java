@@ -160,6 +160,6 @@ final class Sheet {
                 .filter(visit -> !visit.readings().isEmpty())
                 .count();
         parts.add(visits > 1 ? count + " of " + visits + " visits" : count);
-        return String.join("  ·  ", parts);
+        return String.join(" · ", parts);
     }
 }
