@@ -65,11 +65,11 @@ public final class PegWater implements BankCoordinates {
                 : Optional.of(line(peg.banks().far(), halfWidth, "far"));
         List<Polygon> islands = islands(peg);
         // Drawn round the reach, not in it, so that the longest pole's own end is water.
-        Geometry within =
-                WaterOutline.between(peg, near, far).intersection(Shapes.disc(0, 0, reach / Math.cos(Math.PI / 128)));
-        Geometry water = Shapes.areas(Shapes.areas(within).intersection(WaterOutline.limits(peg)));
+        Geometry within = Overlay.intersection(
+                WaterOutline.between(peg, near, far), Shapes.disc(0, 0, reach / Math.cos(Math.PI / 128)));
+        Geometry water = Shapes.areas(Overlay.intersection(Shapes.areas(within), WaterOutline.limits(peg)));
         for (Polygon island : islands) {
-            water = water.difference(island);
+            water = Overlay.difference(water, island);
         }
         if (water.isEmpty() || water.getDimension() < 2) {
             throw new InputException(
@@ -77,7 +77,7 @@ public final class PegWater implements BankCoordinates {
         }
         Geometry fishable = water;
         for (Hazard hazard : peg.hazards()) {
-            fishable = fishable.difference(around(hazard));
+            fishable = Overlay.difference(fishable, around(hazard));
         }
         return new PegWater(near, far, islands, reach, water, fishable);
     }

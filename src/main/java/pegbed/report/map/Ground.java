@@ -6,6 +6,7 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.simplify.TopologyPreservingSimplifier;
 import pegbed.analysis.PegMap;
+import pegbed.geometry.Overlay;
 import pegbed.geometry.Shapes;
 import pegbed.model.Units;
 import pegbed.surface.BottomGrid;

@@ -7,6 +7,7 @@ import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.MultiLineString;
 import org.locationtech.jts.geom.util.AffineTransformation;
 import org.locationtech.jts.index.strtree.STRtree;
+import pegbed.geometry.Overlay;
 import pegbed.geometry.Shapes;
 import pegbed.report.drawing.View;
 

@@ -9,6 +9,7 @@ import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.prep.PreparedGeometry;
 import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
 import pegbed.analysis.PegMap;
+import pegbed.geometry.Overlay;
 import pegbed.geometry.Shapes;
 import pegbed.model.Place;
 import pegbed.model.Units;

@@ -8,6 +8,7 @@ import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import pegbed.analysis.Findings;
 import pegbed.analysis.PegMap;
+import pegbed.geometry.Overlay;
 import pegbed.model.Hazard;
 import pegbed.model.Peg;
 import pegbed.model.PegName;

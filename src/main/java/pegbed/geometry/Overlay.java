@@ -1,18 +1,18 @@
-package pegbed.report.map;
+package pegbed.geometry;
 
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /** What two shapes share and what one leaves of the other, by the overlay that copes with nearly equal lines. */
-final class Overlay {
+public final class Overlay {
     private Overlay() {}
 
-    static Geometry intersection(Geometry one, Geometry other) {
+    public static Geometry intersection(Geometry one, Geometry other) {
         return OverlayNGRobust.overlay(one, other, OverlayNG.INTERSECTION);
     }
 
-    static Geometry difference(Geometry from, Geometry other) {
+    public static Geometry difference(Geometry from, Geometry other) {
         return OverlayNGRobust.overlay(from, other, OverlayNG.DIFFERENCE);
     }
 }
