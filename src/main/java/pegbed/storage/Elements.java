@@ -8,10 +8,12 @@ import java.util.function.Function;
 import pegbed.model.BankPoint;
 import pegbed.model.Bottom;
 import pegbed.model.Hazard;
+import pegbed.model.LineWishes;
 import pegbed.model.Mark;
 import pegbed.model.Place;
 import pegbed.model.Precision;
 import pegbed.model.Reading;
+import pegbed.model.RigWishes;
 import pegbed.model.Typed;
 import pegbed.model.Visit;
 import pegbed.model.Wishes;
@@ -71,7 +73,11 @@ final class Elements {
     }
 
     static Wishes wishes(Fields fields) {
-        return new Wishes(fields.number("target_m", 0, Reading.DEEPEST_METRES), fields.extras());
+        return new Wishes(
+                fields.number("target_m", 0, Reading.DEEPEST_METRES),
+                LineWishes.USUAL,
+                RigWishes.USUAL,
+                fields.extras());
     }
 
     static Visit visit(Fields fields, List<Reading> readings) {
