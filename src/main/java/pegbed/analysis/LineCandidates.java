@@ -1,10 +1,13 @@
 package pegbed.analysis;
 
 import java.util.ArrayList;
-import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.IntPredicate;
+import java.util.function.IntToDoubleFunction;
 import pegbed.model.LineCounts;
 import pegbed.model.Place;
 import pegbed.surface.BottomGrid;
@@ -15,33 +18,37 @@ import pegbed.surface.GridFrame;
  * The places out of which lines are chosen: at most {@value #MOST} for each zone, a metre apart, best first.
  *
  * <ul>
- *   <li>Track: worth 1 at the deepest usable place, less by the depth that others lack of it, 0 at 30 cm; the feet of
+ *   <li>Track: worth 1 at the deepest usable place, others less by the depth that they lack, down to 0 at 30 cm; the feet of
  *       slopes are among them.
  *   <li>Across and margins: worth by the odds of being flat at the target, or nearly so; a place that is flat at another
- *       depth is worth less by exp(−Δ²/2·(0.15 m)²).
+ *       depth is worth less by exp(−Δ²/(2·(0.25 m)²)).
  *   <li>Short: worth by the odds of being flat at its own depth, a little more where it is deep.
  * </ul>
  *
- * Empirical, as is the small preference for what is near. A place with odds below {@link Confidence#WORTH_A_READING} is
+ * Empirical, as is the small preference for what is near, in front, and at a joint of the pole. A place with odds below {@link Confidence#WORTH_A_READING} is
  * none, the deepest apart.
  */
 final class LineCandidates {
     static final int MOST = 8;
 
-    private static final double APART_METRES = 1;
     private static final double SHORTFALL_METRES = 0.30;
-    private static final double OTHER_DEPTH_METRES = 0.15;
+    /** Shortfalls below this are within what a reading settles: 1 in, metres. */
+    static final double EQUAL_METRES = 0.025;
+
+    private static final double OTHER_DEPTH_METRES = 0.25;
     private static final double OTHER_DEPTH_SHARE = 0.9;
     private static final double NEGLIGIBLE = 0.05;
-    private static final double STEEPEST_MEAN = 0.45;
+    private static final double LEAST = Confidence.WORTH_A_READING.least();
     private static final double DISTANCE_COST = 0.002;
+    private static final double DEGREE_COST = 0.001;
+    private static final double JOINT_WORTH = 0.02;
+    private static final double JOINT_METRES = 0.13;
 
     private final PegMap map;
     private final BottomGrid grid;
     private final GridFrame frame;
     private final double target;
     private final List<LineCandidate> found = new ArrayList<>();
-    private double deepestScore = Double.NaN;
 
     private LineCandidates(Findings findings) {
         map = findings.map();
@@ -109,112 +116,140 @@ final class LineCandidates {
                 .findFirst();
     }
 
-    /**
-     * A node in the running.
-     *
-     * @param index its place in the grid
-     * @param worth what it is worth
-     * @param origin where it comes from
-     */
-    private record Node(int index, double worth, LineCandidate.Origin origin) {}
-
     private void track() {
         Spot deepest = map.deepest().spot();
-        deepestScore = DeepestSearch.score(deepest.depthMetres(), deepest.pFlat());
-        boolean hasTrack = map.water().hasFarBank();
-        List<Node> nodes = new ArrayList<>();
-        nodes.add(new Node(
-                map.nodeAt(deepest.place().xMetres(), deepest.place().yMetres()), 1, LineCandidate.Origin.DEEPEST));
-        List<Integer> feet = SlopeFeet.of(map);
+        double best = DeepestSearch.score(deepest.depthMetres(), deepest.pFlat());
+        int bottom = map.nodeAt(deepest.place().xMetres(), deepest.place().yMetres());
+        Set<Integer> feet = SlopeFeet.of(map);
+        LineRanking ranking = new LineRanking(frame);
         for (int i = 0; i < frame.size(); i++) {
-            boolean foot = feet.contains(i);
-            if (hasTrack && !foot
-                    ? map.zones().contains(Zone.TRACK, i)
-                    : map.zones().isFishable(i)) {
-                Disc disc = grid.disc(i);
-                if (worthOfDepth(disc.depthMetres()) > NEGLIGIBLE) {
-                    double gentle = FlatOdds.USUAL.gentle(disc);
-                    double worth = worthOfDepth(DeepestSearch.score(disc.depthMetres(), gentle)) - near(i);
-                    if (gentle >= Confidence.WORTH_A_READING.least() && worth > NEGLIGIBLE) {
-                        nodes.add(new Node(
-                                i, worth, foot ? LineCandidate.Origin.FOOT_OF_SLOPE : LineCandidate.Origin.DEEPEST));
-                    }
+            boolean anywhere = !map.water().hasFarBank() || feet.contains(i) || i == bottom;
+            if (anywhere ? map.zones().isFishable(i) : map.zones().contains(Zone.TRACK, i)) {
+                double bound = worthOfDepth(best, grid.disc(i).depthMetres()) - trouble(i);
+                if (bound > NEGLIGIBLE) {
+                    ranking.consider(i, bound);
                 }
             }
         }
-        for (Node node : apart(nodes)) {
-            Disc disc = grid.disc(node.index());
-            double depth = disc.depthMetres();
-            IntPredicate like = i -> Math.abs(grid.disc(i).depthMetres() - depth) <= DeepestSearch.AREA_METRES
-                    && grid.disc(i).slope() <= FlatOdds.USUAL.slopeLimit();
-            add(Zone.TRACK, node, FlatOdds.USUAL.gentle(disc), depth, map.zones()::isFishable, like);
+        List<LineRanking.Rated> picked = ranking.best(MOST, i -> {
+            Disc disc = grid.disc(i);
+            double gentle = FlatOdds.USUAL.gentle(disc);
+            double score = DeepestSearch.score(disc.depthMetres(), gentle);
+            LineCandidate.Origin origin =
+                    feet.contains(i) ? LineCandidate.Origin.FOOT_OF_SLOPE : LineCandidate.Origin.DEEPEST;
+            LineRanking.Rated rated = new LineRanking.Rated(
+                    i, worthOfDepth(best, score) - trouble(i), origin, gentle, disc.depthMetres());
+            return i == bottom || gentle >= LEAST ? positive(rated) : Optional.empty();
+        });
+        for (LineRanking.Rated rated : picked) {
+            double depth = rated.flatAtMetres();
+            add(
+                    Zone.TRACK,
+                    rated,
+                    i -> map.zones().isFishable(i)
+                            && Math.abs(grid.disc(i).depthMetres() - depth) <= DeepestSearch.AREA_METRES
+                            && grid.disc(i).slope() <= FlatOdds.USUAL.slopeLimit());
         }
     }
 
-    private double worthOfDepth(double score) {
-        return 1 - (deepestScore - score) / SHORTFALL_METRES;
+    private static double worthOfDepth(double bestScore, double score) {
+        return 1 - Math.max(0, bestScore - score - EQUAL_METRES) / SHORTFALL_METRES;
     }
 
-    private double near(int index) {
-        return DISTANCE_COST * place(index).distanceMetres();
+    private static Optional<LineRanking.Rated> positive(LineRanking.Rated rated) {
+        return rated.worth() > NEGLIGIBLE ? Optional.of(rated) : Optional.empty();
+    }
+
+    /** What it costs that a place is far, to the side, or at no joint of the pole. */
+    private double trouble(int index) {
+        Place place = LineRanking.place(frame, index);
+        double distance = place.distanceMetres();
+        boolean joint =
+                map.peg().pole().jointMetres().stream().anyMatch(metres -> Math.abs(metres - distance) <= JOINT_METRES);
+        return DISTANCE_COST * distance + DEGREE_COST * Math.abs(place.angleDegrees()) - (joint ? JOINT_WORTH : 0);
     }
 
     private void flats(Zone zone) {
-        double[] odds = new double[frame.size()];
-        List<Node> nodes = new ArrayList<>();
-        double band = FlatOdds.USUAL.bandMetres();
-        double least = Confidence.WORTH_A_READING.least();
+        LineRanking ranking = new LineRanking(frame);
         for (int i = 0; i < frame.size(); i++) {
-            if (!map.zones().contains(zone, i)) {
-                continue;
-            }
-            Disc disc = grid.disc(i);
-            odds[i] = FlatOdds.USUAL.flat(disc, target);
-            if (odds[i] >= least) {
-                double worth = (odds[i] + FlatSearch.WIDE.flat(disc, target)) / 2 - near(i);
-                nodes.add(new Node(i, worth, LineCandidate.Origin.FLAT));
-                continue;
-            }
-            double off = Math.max(0, Math.abs(disc.depthMetres() - target) - band) / OTHER_DEPTH_METRES;
-            double closeness = OTHER_DEPTH_SHARE * Math.exp(-off * off / 2);
-            if (closeness > NEGLIGIBLE && disc.slope() < STEEPEST_MEAN) {
-                double p = FlatOdds.USUAL.flat(disc, disc.depthMetres());
-                if (p >= least && closeness * p > NEGLIGIBLE) {
-                    nodes.add(new Node(i, closeness * p - near(i), LineCandidate.Origin.NEAREST_FLAT));
+            if (map.zones().contains(zone, i)) {
+                Disc disc = grid.disc(i);
+                double at = (FlatOdds.USUAL.near(disc, target) + FlatSearch.WIDE.near(disc, target)) / 2;
+                double own = closeness(disc) * FlatOdds.USUAL.near(disc, disc.depthMetres());
+                double bound = Math.max(at, own) - trouble(i);
+                if (bound > NEGLIGIBLE) {
+                    ranking.consider(i, bound);
                 }
             }
         }
-        IntPredicate inZone = i -> map.zones().contains(zone, i);
-        for (Node node : apart(nodes)) {
-            Disc disc = grid.disc(node.index());
-            if (node.origin() == LineCandidate.Origin.FLAT) {
-                add(zone, node, odds[node.index()], target, inZone, i -> odds[i] >= Confidence.LIKELY.least());
-            } else {
-                double depth = disc.depthMetres();
-                add(zone, node, FlatOdds.USUAL.flat(disc, depth), depth, inZone, flatAbout(depth));
+        Map<Integer, Double> odds = new HashMap<>();
+        IntToDoubleFunction atTarget =
+                i -> odds.computeIfAbsent(i, node -> FlatOdds.USUAL.flat(grid.disc(node), target));
+        for (LineRanking.Rated rated : ranking.best(MOST, i -> flat(i, atTarget.applyAsDouble(i)))) {
+            IntPredicate like = rated.origin() == LineCandidate.Origin.FLAT
+                    ? i -> atTarget.applyAsDouble(i) >= Confidence.LIKELY.least()
+                    : flatAbout(rated.flatAtMetres());
+            add(zone, rated, i -> map.zones().contains(zone, i) && like.test(i));
+        }
+    }
+
+    /** A node as flat at the target or, away from it, at its own depth, whichever is worth more. */
+    private Optional<LineRanking.Rated> flat(int i, double atTarget) {
+        Disc disc = grid.disc(i);
+        double depth = disc.depthMetres();
+        Optional<LineRanking.Rated> best = Optional.empty();
+        if (atTarget >= LEAST) {
+            double worth = (atTarget + FlatSearch.WIDE.flat(disc, target)) / 2 - trouble(i);
+            best = positive(new LineRanking.Rated(i, worth, LineCandidate.Origin.FLAT, atTarget, target));
+        }
+        if (off(disc) > 0) {
+            double p = FlatOdds.USUAL.flat(disc, depth);
+            double worth = closeness(disc) * p - trouble(i);
+            if (p >= LEAST && best.stream().allMatch(at -> worth > at.worth())) {
+                best = positive(new LineRanking.Rated(i, worth, LineCandidate.Origin.NEAREST_FLAT, p, depth));
             }
         }
+        return best;
+    }
+
+    /** How far a disc is beyond the band about the target, metres. */
+    private double off(Disc disc) {
+        return Math.max(0, Math.abs(disc.depthMetres() - target) - FlatOdds.USUAL.bandMetres());
+    }
+
+    /** What a flat is worth at the disc's own depth. */
+    private double closeness(Disc disc) {
+        double off = off(disc) / OTHER_DEPTH_METRES;
+        return OTHER_DEPTH_SHARE * Math.exp(-off * off / 2);
     }
 
     private void shortOnes() {
         double deepest = map.deepest().spot().depthMetres();
-        List<Node> nodes = new ArrayList<>();
+        LineRanking ranking = new LineRanking(frame);
         for (int i = 0; i < frame.size(); i++) {
-            if (map.zones().contains(Zone.SHORT, i) && grid.disc(i).slope() < STEEPEST_MEAN) {
+            if (map.zones().contains(Zone.SHORT, i)) {
                 Disc disc = grid.disc(i);
-                double p = FlatOdds.USUAL.flat(disc, disc.depthMetres());
-                if (p >= Confidence.WORTH_A_READING.least()) {
-                    double worth = p * (0.7 + 0.3 * Math.min(1, disc.depthMetres() / deepest));
-                    nodes.add(new Node(i, worth - near(i), LineCandidate.Origin.SHORT));
-                }
+                double depth = disc.depthMetres();
+                ranking.consider(i, FlatOdds.USUAL.near(disc, depth) * shortShare(depth, deepest) - trouble(i));
             }
         }
-        for (Node node : apart(nodes)) {
-            Disc disc = grid.disc(node.index());
+        List<LineRanking.Rated> picked = ranking.best(MOST, i -> {
+            Disc disc = grid.disc(i);
             double depth = disc.depthMetres();
-            IntPredicate inZone = i -> map.zones().contains(Zone.SHORT, i);
-            add(Zone.SHORT, node, FlatOdds.USUAL.flat(disc, depth), depth, inZone, flatAbout(depth));
+            double p = FlatOdds.USUAL.flat(disc, depth);
+            double worth = p * shortShare(depth, deepest) - trouble(i);
+            return p >= LEAST
+                    ? positive(new LineRanking.Rated(i, worth, LineCandidate.Origin.SHORT, p, depth))
+                    : Optional.empty();
+        });
+        for (LineRanking.Rated rated : picked) {
+            IntPredicate like = flatAbout(rated.flatAtMetres());
+            add(Zone.SHORT, rated, i -> map.zones().contains(Zone.SHORT, i) && like.test(i));
         }
+    }
+
+    private static double shortShare(double depth, double deepest) {
+        return 0.7 + 0.3 * Math.min(1, depth / deepest);
     }
 
     private IntPredicate flatAbout(double depth) {
@@ -222,35 +257,15 @@ final class LineCandidates {
                 && grid.disc(i).slope() <= FlatOdds.USUAL.slopeLimit();
     }
 
-    /** The best nodes, a metre from each other. */
-    private List<Node> apart(List<Node> nodes) {
-        List<Node> ranked = nodes.stream()
-                .sorted(Comparator.comparingDouble((Node node) -> -node.worth()))
-                .toList();
-        List<Node> picked = new ArrayList<>();
-        for (Node node : ranked) {
-            Place place = place(node.index());
-            if (picked.size() < MOST
-                    && node.worth() > 0
-                    && picked.stream().noneMatch(other -> place(other.index()).distanceTo(place) < APART_METRES)) {
-                picked.add(node);
-            }
-        }
-        return picked;
-    }
-
-    private void add(Zone zone, Node node, double p, double flatAt, IntPredicate within, IntPredicate like) {
-        int index = node.index();
-        IntPredicate part = i -> within.test(i) && like.test(i);
+    private void add(Zone zone, LineRanking.Rated rated, IntPredicate area) {
+        int index = rated.index();
         double cell = frame.cellMetres() * frame.cellMetres();
-        double area =
-                part.test(index) ? cell * Connected.from(frame, index, part).size() : 0;
+        double metres2 =
+                area.test(index) ? cell * Connected.from(frame, index, area).size() : 0;
         Disc disc = grid.disc(index);
-        Spot spot = new Spot(place(index), disc.depthMetres(), disc.sdMetres(), disc.slope(), p);
-        found.add(new LineCandidate(Optional.of(zone), node.origin(), spot, flatAt, area, node.worth()));
-    }
-
-    private Place place(int index) {
-        return new Place(frame.x(index % frame.columns()), frame.y(index / frame.columns()));
+        Place place = LineRanking.place(frame, index);
+        Spot spot = new Spot(place, disc.depthMetres(), disc.sdMetres(), disc.slope(), rated.p());
+        found.add(new LineCandidate(
+                Optional.of(zone), rated.origin(), spot, rated.flatAtMetres(), metres2, rated.worth()));
     }
 }

@@ -21,7 +21,7 @@ public final class LineRules {
     public static final double FORBIDDEN_METRES = 1;
 
     /** What one more rig to tie is worth in lines. */
-    static final double RIG_COST = 0.15;
+    static final double RIG_COST = 0.08;
 
     /** What a line in the way of another loses. */
     static final double PATH_COST = 0.2;

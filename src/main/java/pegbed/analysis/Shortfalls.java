@@ -1,6 +1,7 @@
 package pegbed.analysis;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -95,7 +96,14 @@ final class Shortfalls {
             boolean ruledOut = all.stream().anyMatch(line -> isIn(zone, line) && !allowed.contains(line));
             return Shortfall.of(ruledOut ? Shortfall.Kind.KEPT_AWAY : Shortfall.Kind.CROWDED, zone);
         }
-        return Shortfall.of(whyNot(free), zone);
+        return new Shortfall(
+                whyNot(free),
+                Optional.of(zone),
+                OptionalDouble.empty(),
+                free.stream()
+                        .max(Comparator.comparingDouble(LineCandidate::worth))
+                        .map(LineCandidate::spot),
+                OptionalInt.empty());
     }
 
     private Shortfall.Kind whyNot(List<LineCandidate> free) {

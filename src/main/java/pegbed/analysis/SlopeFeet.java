@@ -1,7 +1,7 @@
 package pegbed.analysis;
 
-import java.util.ArrayList;
-import java.util.List;
+import java.util.HashSet;
+import java.util.Set;
 import pegbed.surface.BottomGrid;
 import pegbed.surface.Disc;
 import pegbed.surface.GridFrame;
@@ -13,15 +13,15 @@ final class SlopeFeet {
     private SlopeFeet() {}
 
     /** Nodes of the grid that are the foot of a slope, and fishable. */
-    static List<Integer> of(PegMap map) {
-        List<Integer> feet = new ArrayList<>();
+    static Set<Integer> of(PegMap map) {
+        Set<Integer> feet = new HashSet<>();
         for (double angle = -60; angle <= 60; angle += STEP_DEGREES) {
             along(map, Math.toRadians(angle), feet);
         }
         return feet;
     }
 
-    private static void along(PegMap map, double angle, List<Integer> feet) {
+    private static void along(PegMap map, double angle, Set<Integer> feet) {
         BottomGrid grid = map.grid();
         GridFrame frame = grid.frame();
         int before = -1;
