@@ -216,7 +216,10 @@ public final class PlanWords {
                     "Plumb it: its depth is known only to " + small(line.spot().sdMetres()) + ".");
         }
         if (line.felt() != Bottom.UNKNOWN) {
-            checks.add(capital(line.felt().word()) + " was felt near it: the plummet may have sunk in or ridden high.");
+            checks.add(
+                    line.felt() == Bottom.SILT
+                            ? "Silt was felt near it: the plummet sinks in and reads deep."
+                            : capital(line.felt().word()) + " was felt near it: the plummet may have ridden high.");
         }
         if (line.spot().slope() > FlatOdds.USUAL.slopeLimit()) {
             checks.add("It slopes " + slope(line) + ": hold the rig back and watch for it dragging.");

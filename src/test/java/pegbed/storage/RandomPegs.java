@@ -21,6 +21,7 @@ import pegbed.model.Bottom;
 import pegbed.model.Extras;
 import pegbed.model.Hazard;
 import pegbed.model.Limits;
+import pegbed.model.LineWishes;
 import pegbed.model.Mark;
 import pegbed.model.Peg;
 import pegbed.model.PegName;
@@ -29,6 +30,7 @@ import pegbed.model.Pole;
 import pegbed.model.Position;
 import pegbed.model.Precision;
 import pegbed.model.Reading;
+import pegbed.model.RigWishes;
 import pegbed.model.Typed;
 import pegbed.model.Units;
 import pegbed.model.Visit;
@@ -100,7 +102,7 @@ public class RandomPegs extends DomainContextBase {
                     new Limits(maybeNumber(-20, -1), maybeNumber(1, 20)),
                     marks,
                     list(this::hazard),
-                    new Wishes(maybeNumber(0, 30), extras()),
+                    new Wishes(maybeNumber(0, 30), LineWishes.USUAL, RigWishes.USUAL, extras()),
                     visits(),
                     extras());
         }

@@ -12,6 +12,7 @@ import pegbed.model.Bottom;
 import pegbed.model.Extras;
 import pegbed.model.Hazard;
 import pegbed.model.Limits;
+import pegbed.model.LineWishes;
 import pegbed.model.Mark;
 import pegbed.model.Peg;
 import pegbed.model.PegName;
@@ -20,6 +21,7 @@ import pegbed.model.Pole;
 import pegbed.model.Position;
 import pegbed.model.Precision;
 import pegbed.model.Reading;
+import pegbed.model.RigWishes;
 import pegbed.model.Typed;
 import pegbed.model.Units;
 import pegbed.model.Visit;
@@ -55,7 +57,11 @@ final class SamplePeg {
                                 "",
                                 Typed.NOTHING,
                                 extras("height_m", "1.20"))),
-                new Wishes(OptionalDouble.of(0.762), extras("mood", "[1, {\"a\": null}]")),
+                new Wishes(
+                        OptionalDouble.of(0.762),
+                        LineWishes.USUAL,
+                        RigWishes.USUAL,
+                        extras("mood", "[1, {\"a\": null}]")),
                 List.of(
                         visit("2026-05-02T07:30:00+01:00", OptionalDouble.of(0.42), 7),
                         visit("2026-06-13T06:05:00+01:00", OptionalDouble.of(0.5), 4)),
