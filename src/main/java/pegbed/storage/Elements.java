@@ -8,15 +8,12 @@ import java.util.function.Function;
 import pegbed.model.BankPoint;
 import pegbed.model.Bottom;
 import pegbed.model.Hazard;
-import pegbed.model.LineWishes;
 import pegbed.model.Mark;
 import pegbed.model.Place;
 import pegbed.model.Precision;
 import pegbed.model.Reading;
-import pegbed.model.RigWishes;
 import pegbed.model.Typed;
 import pegbed.model.Visit;
-import pegbed.model.Wishes;
 
 /** Objects of the peg file to records. Each throws {@link IllegalArgumentException} where the object makes no sense. */
 final class Elements {
@@ -70,14 +67,6 @@ final class Elements {
         List<Place> outline = fields.places("outline_m");
         double radiusMetres = fields.number("radius_m", 0, 100).orElse(0);
         return new Hazard(kind, outline, radiusMetres, fields.words("note"), typed, fields.extras());
-    }
-
-    static Wishes wishes(Fields fields) {
-        return new Wishes(
-                fields.number("target_m", 0, Reading.DEEPEST_METRES),
-                LineWishes.USUAL,
-                RigWishes.USUAL,
-                fields.extras());
     }
 
     static Visit visit(Fields fields, List<Reading> readings) {

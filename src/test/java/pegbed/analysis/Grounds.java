@@ -39,6 +39,14 @@ final class Grounds {
         return FOOT * (shelf + (5.5 - shelf) * Math.min(near, far));
     });
 
+    /** As {@link #SHELVES}, but across 2 ft 6 in only within 1 m of straight out, and 3 ft beside. */
+    static final Peg ONE_BAR = peg((x, y) -> {
+        double near = step(y, 2.0, 4.0);
+        double far = step(13 - y, 3.5, 5.5);
+        double shelf = y > 6 ? 2.5 + 0.5 * step(Math.abs(x), 0.9, 1.6) : 2.5;
+        return FOOT * (shelf + (5.5 - shelf) * Math.min(near, far));
+    });
+
     private Grounds() {}
 
     private static double step(double at, double from, double to) {

@@ -208,19 +208,20 @@ class PlanTest {
 
     @Test
     void whatWasGivenUpForALineIsSaid() {
-        Place best = in(plan(counts(0, 1, 0, 0, 0)), Zone.ACROSS).place();
-        Place beside = new Place(best.xMetres() + 1.5, best.yMetres());
-        Plan plan = plan(
-                counts(0, 2, 0, 0, 0).withLines(counts(0, 2, 0, 0, 0).lines().fixing(beside)));
+        Place beside = new Place(1.7, 11);
+        Wishes across = counts(0, 2, 0, 0, 0);
+        Plan plan = Plan.of(
+                Grounds.findings(Grounds.ONE_BAR, 2.5 * Grounds.FOOT),
+                across.withLines(across.lines().fixing(beside)));
         PlannedLine other = plan.lines().stream()
                 .filter(line -> !line.candidate().isFixed())
                 .findFirst()
                 .orElseThrow();
-        if (other.givenUp().isPresent()) {
-            assertEquals(PlannedLine.Reason.SPACING, other.givenUp().get().reason());
-            assertTrue(PlanWords.of(plan).why(other).contains("less than 2 m from line"));
-        }
-        assertTrue(other.place().distanceTo(beside) >= LineRules.SPACING_METRES);
+        PlannedLine pinned = plan.lines().get(2 - other.number());
+        assertEquals(PlannedLine.Reason.SPACING, other.givenUp().orElseThrow().reason());
+        String why = PlanWords.of(plan).why(other);
+        assertTrue(why.contains("Given up for it: 2 ft"), why);
+        assertTrue(why.contains("because it is less than 2 m from line " + pinned.number()), why);
     }
 
     @Test
