@@ -222,7 +222,8 @@ final class LineReader {
             into = wishes.fields;
         }
         Fields.Value value = read.get().value(name);
-        if (!LISTS.contains(name)) {
+        boolean isList = LISTS.contains(name) || section.equals("wishes") && WishesDraft.LISTS.contains(name);
+        if (!isList) {
             into.add(name, value);
         } else if (!List.of("[]", "{}").contains(value.json())) {
             return false;
