@@ -172,25 +172,22 @@ final class LineChoice {
             next++;
             from = 0;
         }
-        double rigs = LineRules.RIG_COST * rigs(taken);
-        if (next == ZONES) {
-            if (rigs(taken) <= mostRigs && better(crossings, worth - rigs)) {
-                best = List.copyOf(taken);
-                bestCrossings = crossings;
-                bestWorth = worth - rigs;
-            }
+        int rigs = rigs(taken);
+        double value = worth - LineRules.RIG_COST * rigs;
+        if (rigs > mostRigs || !better(crossings, next == ZONES ? value : value + left(next, from))) {
             return;
         }
-        if (rigs(taken) > mostRigs || !better(crossings, worth - rigs + left(next, from))) {
+        if (next == ZONES) {
+            best = List.copyOf(taken);
+            bestCrossings = crossings;
+            bestWorth = value;
             return;
         }
         List<Integer> ranked = byZone.get(next);
         for (int i = from; i + wanted[next] <= ranked.size(); i++) {
             int candidate = ranked.get(i);
-            if (taken.stream().allMatch(other -> spaced[candidate][other])) {
-                int more = (int) taken.stream()
-                        .filter(other -> crossed[candidate][other])
-                        .count();
+            int more = crossingsWith(candidate);
+            if (more >= 0) {
                 taken.add(candidate);
                 wanted[next]--;
                 take(
@@ -202,6 +199,18 @@ final class LineChoice {
                 taken.remove(taken.size() - 1);
             }
         }
+    }
+
+    /** How many of the lines taken a further one and it stand in the way of each other; -1 where it is too near one. */
+    private int crossingsWith(int candidate) {
+        int count = 0;
+        for (int other : taken) {
+            if (!spaced[candidate][other]) {
+                return -1;
+            }
+            count += crossed[candidate][other] ? 1 : 0;
+        }
+        return count;
     }
 
     private boolean better(int crossings, double value) {
@@ -219,7 +228,11 @@ final class LineChoice {
     }
 
     private double worth(List<Integer> lines) {
-        return lines.stream().mapToDouble(i -> candidates.get(i).worth()).sum();
+        double sum = 0;
+        for (int i : lines) {
+            sum += candidates.get(i).worth();
+        }
+        return sum;
     }
 
     private int crossings(List<Integer> lines) {
@@ -233,7 +246,10 @@ final class LineChoice {
     }
 
     private int rigs(List<Integer> lines) {
-        return LineRules.rigs(
-                lines.stream().map(i -> candidates.get(i).spot().depthMetres()).toList());
+        double[] depths = new double[lines.size()];
+        for (int i = 0; i < depths.length; i++) {
+            depths[i] = candidates.get(lines.get(i)).spot().depthMetres();
+        }
+        return RigCover.count(depths, LineRules.TRAVEL_METRES);
     }
 }

@@ -48,6 +48,7 @@ public final class LineRules {
 
     /** The fewest rigs that serve lines of these depths, metres. */
     static int rigs(List<Double> depthsMetres) {
-        return RigCover.fewest(depthsMetres, TRAVEL_METRES).size();
+        return RigCover.count(
+                depthsMetres.stream().mapToDouble(Double::doubleValue).toArray(), TRAVEL_METRES);
     }
 }

@@ -1,6 +1,7 @@
 package pegbed.analysis;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -31,12 +32,34 @@ public final class RigCover {
         double shallowest = Double.NEGATIVE_INFINITY;
         for (int i : rising) {
             double depth = depthsMetres.get(i);
-            if (groups.isEmpty() || depth - shallowest > travelMetres + ROUNDING) {
+            if (isBeyond(shallowest, depth, travelMetres)) {
                 groups.add(new ArrayList<>());
                 shallowest = depth;
             }
             groups.get(groups.size() - 1).add(i);
         }
         return groups.stream().map(List::copyOf).toList();
+    }
+
+    /**
+     * How many groups {@link #fewest} makes.
+     *
+     * @param depthsMetres depths, metres; sorted in place
+     */
+    static int count(double[] depthsMetres, double travelMetres) {
+        Arrays.sort(depthsMetres);
+        int groups = 0;
+        double shallowest = Double.NEGATIVE_INFINITY;
+        for (double depth : depthsMetres) {
+            if (isBeyond(shallowest, depth, travelMetres)) {
+                groups++;
+                shallowest = depth;
+            }
+        }
+        return groups;
+    }
+
+    private static boolean isBeyond(double shallowest, double depth, double travelMetres) {
+        return depth - shallowest > travelMetres + ROUNDING;
     }
 }

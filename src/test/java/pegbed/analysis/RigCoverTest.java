@@ -49,6 +49,8 @@ class RigCoverTest {
             @ForAll @DoubleRange(min = 0, max = 0.2) double travel) {
         List<List<Integer>> groups = RigCover.fewest(depths, travel);
         assertEquals(fewestByPartition(depths, travel), groups.size());
+        double[] array = depths.stream().mapToDouble(Double::doubleValue).toArray();
+        assertEquals(groups.size(), RigCover.count(array, travel));
         assertEquals(
                 IntStream.range(0, depths.size()).boxed().toList(),
                 groups.stream().flatMap(List::stream).sorted().toList());
