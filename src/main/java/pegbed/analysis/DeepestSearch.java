@@ -16,7 +16,7 @@ final class DeepestSearch {
     private static final double SLOPE_COST_METRES = 0.3;
 
     /** Depth within which the area counts as the deepest water: 4 in, metres. */
-    private static final double AREA_METRES = 0.10;
+    static final double AREA_METRES = 0.10;
 
     private DeepestSearch() {}
 
@@ -42,7 +42,7 @@ final class DeepestSearch {
                 continue;
             }
             double gentle = odds.gentle(disc);
-            double score = disc.depthMetres() - SLOPE_COST_METRES * (1 - gentle);
+            double score = score(disc.depthMetres(), gentle);
             if (score > bestScore) {
                 best = i;
                 bestScore = score;
@@ -66,6 +66,11 @@ final class DeepestSearch {
         Place place = new Place(frame.x(best % frame.columns()), frame.y(best / frame.columns()));
         Spot spot = new Spot(place, disc.depthMetres(), disc.sdMetres(), disc.slope(), bestGentle);
         return new Deepest(spot, Connected.area(grid, nodes), settles(spot, deepest));
+    }
+
+    /** What a place is worth as the deepest, metres: its depth, less by the odds that it is too steep. */
+    static double score(double depthMetres, double gentle) {
+        return depthMetres - SLOPE_COST_METRES * (1 - gentle);
     }
 
     private static String settles(Spot spot, double deepest) {

@@ -46,6 +46,13 @@ public record FlatOdds(double bandMetres, double slopeLimit) {
         return sum / first.length;
     }
 
+    /** Probability that a disc lies within the band about a target, however steep: no less than {@link #flat}. */
+    public double near(Disc disc, double targetMetres) {
+        double sd = Math.sqrt(Math.max(disc.varD(), 1e-10));
+        double above = Normal.cumulative((targetMetres + bandMetres - disc.depthMetres()) / sd);
+        return above - Normal.cumulative((targetMetres - bandMetres - disc.depthMetres()) / sd);
+    }
+
     /** Probability that a disc is no steeper than the limit. */
     public double gentle(Disc disc) {
         double l11 = Math.sqrt(Math.max(disc.varX(), 1e-12));

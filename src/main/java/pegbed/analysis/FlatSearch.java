@@ -21,7 +21,8 @@ final class FlatSearch {
 
     private static final double AREA_LEAST = Confidence.LIKELY.least();
 
-    private static final FlatOdds WIDE = new FlatOdds(0.10, 0.30);
+    /** Nearly flat, nearly at the target. */
+    static final FlatOdds WIDE = new FlatOdds(0.10, 0.30);
 
     private final PegMap map;
     private final double target;

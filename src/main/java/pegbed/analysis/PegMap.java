@@ -8,6 +8,7 @@ import pegbed.model.Peg;
 import pegbed.surface.BottomGrid;
 import pegbed.surface.BottomModel;
 import pegbed.surface.FittedBottom;
+import pegbed.surface.GridFrame;
 import pegbed.surface.ReadingCheck;
 import pegbed.surface.Survey;
 
@@ -59,6 +60,15 @@ public record PegMap(
     /** The same bottom, for a peg that differs only in what does not change it, such as its wishes. */
     public PegMap withPeg(Peg other) {
         return new PegMap(other, water, bottom, grid, zones, deepest, slopes, checks);
+    }
+
+    /** The node of the grid nearest to a place, -1 off the grid. */
+    int nodeAt(double xMetres, double yMetres) {
+        GridFrame frame = grid.frame();
+        long column = Math.round((xMetres - frame.xMinMetres()) / frame.cellMetres());
+        long row = Math.round((yMetres - frame.yMinMetres()) / frame.cellMetres());
+        boolean within = column >= 0 && row >= 0 && column < frame.columns() && row < frame.rows();
+        return within ? frame.index((int) column, (int) row) : -1;
     }
 
     /** The readings that the others contradict. */

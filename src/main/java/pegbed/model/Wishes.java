@@ -6,14 +6,32 @@ import java.util.OptionalDouble;
  * What the person wants of the answers.
  *
  * @param targetMetres the depth sought across and in the margins, metres; empty follows half the deepest
+ * @param lines how many lines, and which
+ * @param rigs how many rigs, and how they are tied
  * @param extras fields of a later version
  */
-public record Wishes(OptionalDouble targetMetres, Extras extras) {
-    public static final Wishes NONE = new Wishes(OptionalDouble.empty(), Extras.NONE);
+public record Wishes(OptionalDouble targetMetres, LineWishes lines, RigWishes rigs, Extras extras) {
+    public static final Wishes NONE =
+            new Wishes(OptionalDouble.empty(), LineWishes.USUAL, RigWishes.USUAL, Extras.NONE);
 
     public Wishes {
         if (targetMetres.isPresent()) {
             Check.within(targetMetres.getAsDouble(), 0, Reading.DEEPEST_METRES, "The target depth in metres");
         }
+    }
+
+    /** These wishes at another target depth. */
+    public Wishes withTarget(OptionalDouble otherMetres) {
+        return new Wishes(otherMetres, lines, rigs, extras);
+    }
+
+    /** These wishes with others for the lines. */
+    public Wishes withLines(LineWishes others) {
+        return new Wishes(targetMetres, others, rigs, extras);
+    }
+
+    /** These wishes with others for the rigs. */
+    public Wishes withRigs(RigWishes others) {
+        return new Wishes(targetMetres, lines, others, extras);
     }
 }

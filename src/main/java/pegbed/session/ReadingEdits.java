@@ -7,7 +7,6 @@ import java.util.function.UnaryOperator;
 import pegbed.model.Bottom;
 import pegbed.model.Peg;
 import pegbed.model.Reading;
-import pegbed.model.Wishes;
 
 /** Edits of the readings and of what is sought. */
 public final class ReadingEdits {
@@ -91,8 +90,7 @@ public final class ReadingEdits {
 
     /** The depth sought, metres; empty follows half the deepest. A drag is undone as one. */
     public static Edit target(OptionalDouble metres) {
-        UnaryOperator<Peg> change =
-                peg -> peg.withWishes(new Wishes(metres, peg.wishes().extras()));
+        UnaryOperator<Peg> change = peg -> peg.withWishes(peg.wishes().withTarget(metres));
         return metres.isPresent()
                 ? Edit.step("Change target depth", "target", change)
                 : Edit.of("Follow half the deepest", change);

@@ -14,7 +14,6 @@ import pegbed.model.Precision;
 import pegbed.model.Reading;
 import pegbed.model.Typed;
 import pegbed.model.Visit;
-import pegbed.model.Wishes;
 
 /** Objects of the peg file to records. Each throws {@link IllegalArgumentException} where the object makes no sense. */
 final class Elements {
@@ -68,10 +67,6 @@ final class Elements {
         List<Place> outline = fields.places("outline_m");
         double radiusMetres = fields.number("radius_m", 0, 100).orElse(0);
         return new Hazard(kind, outline, radiusMetres, fields.words("note"), typed, fields.extras());
-    }
-
-    static Wishes wishes(Fields fields) {
-        return new Wishes(fields.number("target_m", 0, Reading.DEEPEST_METRES), fields.extras());
     }
 
     static Visit visit(Fields fields, List<Reading> readings) {

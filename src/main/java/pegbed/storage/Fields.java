@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.stream.Stream;
 import java.util.stream.StreamSupport;
 import pegbed.model.Extras;
@@ -140,6 +141,17 @@ final class Fields {
         return number;
     }
 
+    /** A whole number within bounds, missing where it is not. */
+    OptionalInt whole(String name, int least, int most) {
+        Value value = values.get(name);
+        OptionalDouble number = number(name, least, most);
+        if (number.isPresent() && number.getAsDouble() != Math.rint(number.getAsDouble())) {
+            wrong(name, value, "a whole number");
+            return OptionalInt.empty();
+        }
+        return number.isPresent() ? OptionalInt.of((int) number.getAsDouble()) : OptionalInt.empty();
+    }
+
     /** A number without which the object makes no sense. */
     double needed(String name, double least, double most) {
         Value value = values.remove(name);
@@ -224,6 +236,19 @@ final class Fields {
                     return new Place(number(name, item.get(0)), number(name, item.get(1)));
                 })
                 .toList();
+    }
+
+    /** The objects of a list, none where it is missing. */
+    List<Fields> objects(String name) {
+        Value value = values.remove(name);
+        if (value == null) {
+            return List.of();
+        }
+        if (value.kind() != JsonToken.START_ARRAY) {
+            wrong(name, value, "a list of {...}");
+            return List.of();
+        }
+        return PegParser.list(value.json(), value.offset(), i -> name + " " + i + " of " + what, damage);
     }
 
     private Stream<JsonNode> items(String name, String right) {

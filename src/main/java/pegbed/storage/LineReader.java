@@ -8,9 +8,10 @@ import java.util.regex.Pattern;
 import pegbed.model.BankPoint;
 
 /**
- * Reads a damaged peg file line by line, as {@link PegWriter} lays it out: a line for each reading, bank point, mark and
- * hazard, and for each other member. Each line is read by itself, so that a broken one costs no other, whatever
- * brackets are missing; a broken line is noted and left out. A file laid out otherwise gives an empty draft.
+ * Reads a damaged peg file line by line, as {@link PegWriter} lays it out: a line for each reading, bank point, mark,
+ * hazard, wanted line and rig template, and for each other member. Each line is read by itself, so that a broken one
+ * costs no other, whatever brackets are missing; a broken line is noted and left out. A file laid out otherwise gives an
+ * empty draft.
  */
 final class LineReader {
     private static final Pattern OPENER = Pattern.compile("\"(\\w+)\": ?[\\[{]");
@@ -26,7 +27,7 @@ final class LineReader {
     private final String text;
     private final Damage damage;
     private final PegDraft draft;
-    private final Fields wishes;
+    private final WishesDraft wishes;
 
     /** The list or object whose lines are being read; empty between them. */
     private String section = "";
@@ -49,7 +50,8 @@ final class LineReader {
         this.text = text;
         this.damage = damage;
         draft = new PegDraft(new Fields(damage, "the peg", 0));
-        wishes = new Fields(damage, "the wishes", 0);
+        wishes = new WishesDraft(new Fields(damage, "the wishes", 0));
+        draft.wishes = wishes;
     }
 
     PegDraft draft() {
@@ -66,7 +68,6 @@ final class LineReader {
             }
             start = end + 1;
         }
-        draft.wishes = Elements.wishes(wishes);
         return draft;
     }
 
@@ -125,6 +126,8 @@ final class LineReader {
         } else if (bracket.equals("}") && indent <= VISIT_INDENT) {
             section = "";
             inVisit = false;
+        } else if (WishesDraft.LISTS.contains(section)) {
+            section = "wishes";
         } else if (!section.equals("islands")) {
             section = "";
         }
@@ -132,7 +135,7 @@ final class LineReader {
 
     private void enter(String name, int offset, int indent) {
         number = 0;
-        if (!LISTS.contains(name)) {
+        if (!LISTS.contains(name) && !WishesDraft.LISTS.contains(name)) {
             damage.add(offset, name + " runs over several lines and was left out.");
             skippedIndent = indent;
             return;
@@ -192,6 +195,7 @@ final class LineReader {
             case "islands" -> ring().add(Elements.bankPoint(fields));
             case "marks" -> draft.addMark(fields);
             case "hazards" -> draft.hazards.add(Elements.hazard(fields));
+            case "fixed_lines", "forbidden_lines", "rig_templates" -> wishes.add(section, fields);
             default -> throw new IllegalArgumentException("what it belongs to is lost.");
         }
     }
@@ -215,10 +219,11 @@ final class LineReader {
             needVisit(offset);
             into = draft.lastVisit().fields;
         } else if (section.equals("wishes")) {
-            into = wishes;
+            into = wishes.fields;
         }
         Fields.Value value = read.get().value(name);
-        if (!LISTS.contains(name)) {
+        boolean isList = LISTS.contains(name) || section.equals("wishes") && WishesDraft.LISTS.contains(name);
+        if (!isList) {
             into.add(name, value);
         } else if (!List.of("[]", "{}").contains(value.json())) {
             return false;

@@ -35,7 +35,7 @@ final class PegDraft {
     final List<Mark> marks = new ArrayList<>();
     final List<Hazard> hazards = new ArrayList<>();
     final List<VisitDraft> visits = new ArrayList<>();
-    Wishes wishes = Wishes.NONE;
+    WishesDraft wishes;
     private final Set<String> markNames = new HashSet<>();
 
     /** A visit and those of its readings that stand whole in the file. */
@@ -112,9 +112,17 @@ final class PegDraft {
                 limits,
                 marks,
                 hazards,
-                wishes,
+                wishes(),
                 visits(),
                 top.extras());
+    }
+
+    private Wishes wishes() {
+        if (wishes == null) {
+            return Wishes.NONE;
+        }
+        noteRepeats(wishes.fields);
+        return wishes.wishes();
     }
 
     private List<Visit> visits() {

@@ -8,6 +8,7 @@ import com.fasterxml.jackson.core.io.JsonEOFException;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -113,6 +114,25 @@ final class PegParser {
     }
 
     /**
+     * Reads the objects of a list that stands alone.
+     *
+     * @param list its text, which is JSON
+     * @param base where that text starts in the file
+     * @param what an object of it in a sentence, by its number
+     */
+    static List<Fields> list(String list, int base, IntFunction<String> what, Damage damage) {
+        try (JsonParser parser = Json.STRICT.createParser(list)) {
+            PegParser pass = new PegParser(list, base, damage, parser);
+            List<Fields> objects = new ArrayList<>();
+            parser.nextToken();
+            pass.objects(what, objects::add);
+            return objects;
+        } catch (IOException e) {
+            throw new UncheckedIOException("Reading from a text can't fail.", e);
+        }
+    }
+
+    /**
      * Uses an object that was read; notes what it says if it makes no sense.
      *
      * @param json how it stands in the file
@@ -173,7 +193,13 @@ final class PegParser {
     }
 
     private void wishes() throws IOException {
-        object("the wishes", fields -> draft.wishes = Elements.wishes(fields));
+        WishesDraft wishes = new WishesDraft(new Fields(damage, "the wishes", offset()));
+        draft.wishes = wishes;
+        Map<String, Step> lists = new HashMap<>();
+        for (String name : WishesDraft.LISTS) {
+            lists.put(name, list(() -> objects(i -> "item " + i + " of " + name, item -> wishes.add(name, item))));
+        }
+        members(wishes.fields, lists);
     }
 
     private void visits() throws IOException {

@@ -58,10 +58,7 @@ public final class PegWriter {
         if (!peg.hazards().isEmpty()) {
             members.json("hazards", list(peg.hazards(), PegWriter::hazard, "  "));
         }
-        Members wishes = new Members()
-                .number("target_m", peg.wishes().targetMetres())
-                .extras(peg.wishes().extras());
-        members.json("wishes", wishes.onLines("  "))
+        members.json("wishes", WishesDraft.json(peg.wishes()))
                 .json("visits", list(peg.visits(), PegWriter::visit, "  "))
                 .extras(peg.extras());
         return withHalfCharactersEscaped(members.onLines("") + "\n");

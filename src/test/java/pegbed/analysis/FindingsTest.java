@@ -57,7 +57,7 @@ class FindingsTest {
     void theTargetFollowsHalfTheDeepestUntilItIsSet() {
         assertTrue(findings.targetFollows());
         assertEquals(findings.deepest().spot().depthMetres() / 2, findings.targetMetres(), 1e-12);
-        PegMap wished = map.withPeg(peg.withWishes(new Wishes(OptionalDouble.of(0.7), Extras.NONE)));
+        PegMap wished = map.withPeg(peg.withWishes(Wishes.NONE.withTarget(OptionalDouble.of(0.7))));
         Findings set = Findings.of(wished, OptionalDouble.empty());
         assertFalse(set.targetFollows());
         assertEquals(0.7, set.targetMetres());

@@ -15,7 +15,6 @@ import org.junit.jupiter.api.Test;
 import pegbed.analysis.PegMap;
 import pegbed.model.BankPoint;
 import pegbed.model.Banks;
-import pegbed.model.Extras;
 import pegbed.model.InputException;
 import pegbed.model.Monitor;
 import pegbed.model.Peg;
@@ -134,7 +133,7 @@ class RecomputationTest {
         work.request(1, peg);
         worker.next();
         PegMap map = ((Answer.Ready) work.answer()).map();
-        work.request(2, peg.withWishes(new Wishes(OptionalDouble.of(0.6), Extras.NONE)));
+        work.request(2, peg.withWishes(Wishes.NONE.withTarget(OptionalDouble.of(0.6))));
         worker.next();
         Answer.Ready at = (Answer.Ready) work.answer();
         assertEquals(1, fitted.size());
@@ -150,8 +149,8 @@ class RecomputationTest {
         Peg peg = Pegs.plumbed(8);
         work.request(1, peg);
         worker.next();
-        work.request(2, peg.withWishes(new Wishes(OptionalDouble.of(0.6), Extras.NONE)));
-        work.request(3, peg.withWishes(new Wishes(OptionalDouble.of(0.7), Extras.NONE)));
+        work.request(2, peg.withWishes(Wishes.NONE.withTarget(OptionalDouble.of(0.6))));
+        work.request(3, peg.withWishes(Wishes.NONE.withTarget(OptionalDouble.of(0.7))));
         worker.next();
         Answer.Ready step =
                 assertInstanceOf(Answer.Computing.class, work.answer()).before().orElseThrow();

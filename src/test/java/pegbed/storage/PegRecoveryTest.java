@@ -158,6 +158,9 @@ class PegRecoveryTest {
             [[3.5, 4.2]]         | [3.5, 4.2]            | 11 | Hazard 1: outline_m must be a list of [x, y].
             "radius_m": 0.5      | "radius_m": 500       | 11 | Hazard 1: radius_m must be between 0 and 100, not 500.
             "target_m": 0.762    | "target_m": -1        | 11 | The wishes: target_m must be between 0 and 30, not -1.
+            "across_lines": 3    | "across_lines": 1.5   | 11 | The wishes: across_lines must be a whole number, not 1.5.
+            "shot": "No.10"      | "shot": "No.2"        | 11 | Item 1 of rig_templates: shot must be a size such as No.10.
+            "tip_to_body_m": 0.06 | "tip_to_body_m": 5   | 11 | Item 1 of rig_templates: tip_to_body_m must be a number between 0 and 1, not 5.
             "version": 1         | "version": 0          | 11 | The peg: version must be 1.
             "version": 1,        |                       | 11 | The peg: version must be 1.
             "format": "pegbed-peg", |                    | 11 | The peg: format must be "pegbed-peg".

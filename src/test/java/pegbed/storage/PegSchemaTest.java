@@ -112,6 +112,17 @@ class PegSchemaTest {
             [[3.5, 4.2]]               | [[3.5, 4.2], [4, 5]]
             "radius_m": 0.5            | "radius_m": -1
             "target_m": 0.762          | "target_m": 31
+            "across_lines": 2          | "across_lines": 7
+            "across_lines": 2          | "across_lines": 1.5
+            "most_rigs": 2             | "most_rigs": 0
+            {"x_m": -2.75, "y_m": 10.5} | {"x_m": -2.75}
+            "name": "shelf"            | "name": ""
+            "up_to_m": 1.05            | "up_to_m": "shallow"
+            "float": "4×12"            | "float": 12
+            "float_g": 0.2             | "float_g": 0
+            "shot": "No.10"            | "shot": "No.2"
+            "count": 4                 | "count": 0
+            "lowest_m": 0.15           | "lowest_m": -1
             "board_to_water_m": 0.42   | "board_to_water_m": 6
             "2026-05-02T07:30:00+01:00" | "yesterday"
             "depth_m": 1.6764          | "depth_m": 30.5

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.Random;
 import java.util.TreeSet;
 import java.util.function.Supplier;
@@ -21,6 +22,9 @@ import pegbed.model.Bottom;
 import pegbed.model.Extras;
 import pegbed.model.Hazard;
 import pegbed.model.Limits;
+import pegbed.model.LineCounts;
+import pegbed.model.LinePin;
+import pegbed.model.LineWishes;
 import pegbed.model.Mark;
 import pegbed.model.Peg;
 import pegbed.model.PegName;
@@ -29,6 +33,10 @@ import pegbed.model.Pole;
 import pegbed.model.Position;
 import pegbed.model.Precision;
 import pegbed.model.Reading;
+import pegbed.model.RigTemplate;
+import pegbed.model.RigWishes;
+import pegbed.model.Shot;
+import pegbed.model.ShotGroup;
 import pegbed.model.Typed;
 import pegbed.model.Units;
 import pegbed.model.Visit;
@@ -100,9 +108,50 @@ public class RandomPegs extends DomainContextBase {
                     new Limits(maybeNumber(-20, -1), maybeNumber(1, 20)),
                     marks,
                     list(this::hazard),
-                    new Wishes(maybeNumber(0, 30), extras()),
+                    new Wishes(maybeNumber(0, 30), lines(), rigs(), extras()),
                     visits(),
                     extras());
+        }
+
+        LineWishes lines() {
+            LineCounts counts = new LineCounts(upTo(6), upTo(6), upTo(6), upTo(6), upTo(6));
+            return new LineWishes(
+                    random.nextBoolean() ? LineCounts.USUAL : counts, maybeFrom1(12), list(this::pin), list(this::pin));
+        }
+
+        LinePin pin() {
+            return new LinePin(place(), extras());
+        }
+
+        RigWishes rigs() {
+            return new RigWishes(maybeFrom1(12), maybeNumber(0, 1), list(this::template));
+        }
+
+        RigTemplate template() {
+            return new RigTemplate(
+                    "rig" + words(),
+                    number(0.1, 30),
+                    any(RigTemplate.Ground.values()),
+                    words(),
+                    number(0.01, 50),
+                    number(0, 1),
+                    number(0.02, 2),
+                    list(this::shots),
+                    extras());
+        }
+
+        ShotGroup shots() {
+            double lowest = number(0, 10);
+            return new ShotGroup(
+                    1 + random.nextInt(50), any(Shot.values()), lowest, any(lowest, number(lowest, 10)), extras());
+        }
+
+        int upTo(int most) {
+            return random.nextInt(most + 1);
+        }
+
+        OptionalInt maybeFrom1(int most) {
+            return random.nextBoolean() ? OptionalInt.of(1 + random.nextInt(most)) : OptionalInt.empty();
         }
 
         List<Visit> visits() {

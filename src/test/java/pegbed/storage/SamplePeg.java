@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import pegbed.model.BankPoint;
 import pegbed.model.Banks;
@@ -12,6 +13,9 @@ import pegbed.model.Bottom;
 import pegbed.model.Extras;
 import pegbed.model.Hazard;
 import pegbed.model.Limits;
+import pegbed.model.LineCounts;
+import pegbed.model.LinePin;
+import pegbed.model.LineWishes;
 import pegbed.model.Mark;
 import pegbed.model.Peg;
 import pegbed.model.PegName;
@@ -20,6 +24,10 @@ import pegbed.model.Pole;
 import pegbed.model.Position;
 import pegbed.model.Precision;
 import pegbed.model.Reading;
+import pegbed.model.RigTemplate;
+import pegbed.model.RigWishes;
+import pegbed.model.Shot;
+import pegbed.model.ShotGroup;
 import pegbed.model.Typed;
 import pegbed.model.Units;
 import pegbed.model.Visit;
@@ -55,11 +63,40 @@ final class SamplePeg {
                                 "",
                                 Typed.NOTHING,
                                 extras("height_m", "1.20"))),
-                new Wishes(OptionalDouble.of(0.762), extras("mood", "[1, {\"a\": null}]")),
+                wishes(),
                 List.of(
                         visit("2026-05-02T07:30:00+01:00", OptionalDouble.of(0.42), 7),
                         visit("2026-06-13T06:05:00+01:00", OptionalDouble.of(0.5), 4)),
                 extras("log", "{\"kept\": [1e2, 1.10, true],\n    \"odd\": \"\\u00e9\"}"));
+    }
+
+    private static Wishes wishes() {
+        LineWishes lines = new LineWishes(
+                new LineCounts(2, 3, 0, 1, 1),
+                OptionalInt.of(5),
+                List.of(
+                        new LinePin(Place.polar(11, -15), extras("since", "\"May\"")),
+                        LinePin.at(Place.polar(3, 78.5))),
+                List.of(LinePin.at(Place.polar(9, 20))));
+        RigTemplate slope = new RigTemplate(
+                "bank \"slope\"",
+                1.2,
+                RigTemplate.Ground.SLOPE,
+                "4×12",
+                0.2,
+                0.06,
+                0.1,
+                List.of(
+                        new ShotGroup(1, Shot.NO_10, 0.1, 0.1, extras("soft", "true")),
+                        ShotGroup.spread(4, Shot.NO_10, 0.15, 0.45)),
+                extras("line", "\"0.14 mm\""));
+        RigTemplate bare =
+                new RigTemplate("bare", 30, RigTemplate.Ground.LEVEL, "", 0.4, 0, 0.15, List.of(), Extras.NONE);
+        return new Wishes(
+                OptionalDouble.of(0.762),
+                lines,
+                new RigWishes(OptionalInt.of(2), OptionalDouble.of(0), List.of(slope, bare)),
+                extras("mood", "[1, {\"a\": null}]"));
     }
 
     private static Banks banks() {
