@@ -44,7 +44,7 @@ final class CheckCommand implements Callable<Integer> {
         }
         Doubts.contradiction(peg).ifPresent(found::add);
         PegMap map = PegMap.of(peg, Monitor.NONE);
-        Doubts.misplaced(peg, map.water()).forEach(odd -> found.add(odd.sentence()));
+        found.addAll(Doubts.sentences(Doubts.misplaced(peg, map.water())));
         Wording wording = Wording.of(peg);
         map.suspicious().forEach(check -> found.add(suspicious(check, wording)));
         Optional<DoubtSummary> doubt = DoubtSummary.of(map);

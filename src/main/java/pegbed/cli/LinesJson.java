@@ -33,7 +33,8 @@ final class LinesJson {
         ArrayNode suspicious = root.putArray("suspicious");
         findings.map().suspicious().forEach(check -> suspicious.add(suspicious(check)));
         ArrayNode warnings = root.putArray("warnings");
-        Doubts.misplaced(findings.map().peg(), findings.map().water()).forEach(odd -> warnings.add(odd.sentence()));
+        Doubts.sentences(Doubts.misplaced(findings.map().peg(), findings.map().water()))
+                .forEach(warnings::add);
         return root;
     }
 

@@ -50,7 +50,7 @@ final class LinesText {
         out.println("Steepest");
         findings.slopes().forEach(this::slope);
         findings.map().suspicious().forEach(this::suspicious);
-        Doubts.misplaced(peg, findings.map().water()).forEach(odd -> out.println("! " + odd.sentence()));
+        Doubts.sentences(Doubts.misplaced(peg, findings.map().water())).forEach(odd -> out.println("! " + odd));
         out.println();
         out.println("For choosing where to fish. Not for navigation, swimming, wading or building.");
         out.println("Keep poles 30 m or more from overhead power lines; stop when there is thunder.");

@@ -52,6 +52,6 @@ record PegOnDisk(Path path, Peg peg, Fingerprint fingerprint) {
             throw new InputException(contradiction.get());
         }
         PegFile.save(path, peg, expected);
-        Doubts.misplaced(peg, water).forEach(odd -> err.println("Warning: " + odd.sentence()));
+        Doubts.sentences(Doubts.misplaced(peg, water)).forEach(odd -> err.println("Warning: " + odd));
     }
 }

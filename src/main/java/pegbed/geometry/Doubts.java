@@ -1,8 +1,10 @@
 package pegbed.geometry;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import pegbed.model.Peg;
 import pegbed.model.Reading;
@@ -15,6 +17,7 @@ public final class Doubts {
 
     private static final double SAME_PLACE_METRES = 0.01;
     private static final double REACH_SLACK_METRES = 0.05;
+    private static final int MOST_TOLD = 10;
 
     private Doubts() {}
 
@@ -61,31 +64,60 @@ public final class Doubts {
         return Optional.empty();
     }
 
+    /** The sentences of the first few, and one that says how many more there are. */
+    public static List<String> sentences(List<Odd> odd) {
+        List<String> told =
+                new ArrayList<>(odd.stream().limit(MOST_TOLD).map(Odd::sentence).toList());
+        if (odd.size() > MOST_TOLD) {
+            told.add("And " + (odd.size() - MOST_TOLD) + " more readings beyond reach or on land, kept and marked.");
+        }
+        return told;
+    }
+
     /** The first two readings of one visit at one place that can't both be right, as a sentence. */
     public static Optional<String> contradiction(Peg peg) {
-        for (int v = 0; v < peg.visits().size(); v++) {
-            Visit visit = peg.visits().get(v);
+        for (Visit visit : peg.visits()) {
+            Map<Cell, List<Integer>> cells = new HashMap<>();
             for (int i = 0; i < visit.readings().size(); i++) {
-                for (int j = 0; j < i; j++) {
-                    Reading a = visit.readings().get(j);
-                    Reading b = visit.readings().get(i);
-                    if (a.place().distanceTo(b.place()) < SAME_PLACE_METRES
-                            && Math.abs(a.depthMetres() - b.depthMetres()) > DISAGREE_METRES) {
-                        return Optional.of(String.format(
-                                Locale.ROOT,
-                                "Readings %d and %d are at the same place (%.2f m, %.1f°) but say %.2f m and %.2f m;"
-                                        + " keep the right one, or say where the other was.",
-                                j + 1,
-                                i + 1,
-                                a.place().distanceMetres(),
-                                a.place().angleDegrees(),
-                                a.depthMetres(),
-                                b.depthMetres()));
+                Reading reading = visit.readings().get(i);
+                long column = Math.round(reading.place().xMetres() / SAME_PLACE_METRES);
+                long row = Math.round(reading.place().yMetres() / SAME_PLACE_METRES);
+                for (long c = column - 1; c <= column + 1; c++) {
+                    for (long r = row - 1; r <= row + 1; r++) {
+                        for (int other : cells.getOrDefault(new Cell(c, r), List.of())) {
+                            if (contradict(visit.readings().get(other), reading)) {
+                                return Optional.of(sentence(visit, other, i));
+                            }
+                        }
                     }
                 }
+                cells.computeIfAbsent(new Cell(column, row), c -> new ArrayList<>())
+                        .add(i);
             }
         }
         return Optional.empty();
+    }
+
+    private record Cell(long column, long row) {}
+
+    private static boolean contradict(Reading a, Reading b) {
+        return Math.abs(a.depthMetres() - b.depthMetres()) > DISAGREE_METRES
+                && a.place().distanceTo(b.place()) < SAME_PLACE_METRES;
+    }
+
+    private static String sentence(Visit visit, int first, int second) {
+        Reading a = visit.readings().get(first);
+        Reading b = visit.readings().get(second);
+        return String.format(
+                Locale.ROOT,
+                "Readings %d and %d are at the same place (%.2f m, %.1f°) but say %.2f m and %.2f m;"
+                        + " keep the right one, or say where the other was.",
+                first + 1,
+                second + 1,
+                a.place().distanceMetres(),
+                a.place().angleDegrees(),
+                a.depthMetres(),
+                b.depthMetres());
     }
 
     /** What a reading is called in sentences: {@code Reading 7}, or {@code Reading 7 of visit 2}. */

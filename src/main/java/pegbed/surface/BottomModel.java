@@ -18,6 +18,12 @@ public final class BottomModel {
 
     /** Fits the bottom. With no soundings at all the answer is the prior alone. */
     public static FittedBottom fit(Survey survey, Monitor monitor) {
+        FittedBottom fitted = fitExactly(Condensed.of(survey), monitor);
+        return fitted.survey() == survey ? fitted : fitted.behind(survey);
+    }
+
+    /** Fits the bottom to every sounding as it is, however long that takes. */
+    static FittedBottom fitExactly(Survey survey, Monitor monitor) {
         Scale scale = scale(survey);
         Tub tub = new Tub(survey.coordinates(), scale);
         Observations observations = new Observations(survey, tub);
@@ -36,6 +42,20 @@ public final class BottomModel {
             monitor.progress((round + 1.0) / (ROUNDS + 1));
         }
         return factored(survey, tub, observations, logs, placing, open, learns);
+    }
+
+    /** Fits every sounding as it is with given hyperparameters. */
+    static FittedBottom fitWith(Survey survey, Hyperparameters hyper, Monitor monitor) {
+        Tub tub = new Tub(survey.coordinates(), scale(survey));
+        Observations observations = new Observations(survey, tub);
+        boolean open = survey.water().isEmpty();
+        double[] logs = hyper.logs();
+        double[] placing = observations.firstPlacing();
+        for (int round = 0; round < ROUNDS; round++) {
+            monitor.check();
+            placing = InputNoise.of(factored(survey, tub, observations, logs, placing, open, true), observations);
+        }
+        return factored(survey, tub, observations, logs, placing, open, true);
     }
 
     private static Scale scale(Survey survey) {

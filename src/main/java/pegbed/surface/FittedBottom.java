@@ -1,7 +1,5 @@
 package pegbed.surface;
 
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import pegbed.model.Monitor;
 
@@ -45,13 +43,23 @@ public final class FittedBottom {
         this.learned = learned;
     }
 
-    /** What it was fitted to. */
+    /** This bottom with the whole survey that was condensed to fit it. */
+    FittedBottom behind(Survey whole) {
+        return new FittedBottom(whole, tub, observations, hyper, covariance, conditioned, placing, learned);
+    }
+
+    /** The soundings behind it, all of them, also where many were condensed to fit it. */
     public Survey survey() {
         return survey;
     }
 
     /** Number of real soundings behind it. */
     public int soundings() {
+        return survey.soundings().size();
+    }
+
+    /** Number of soundings that it was fitted to: fewer than {@link #soundings()} where many were condensed. */
+    public int fittedSoundings() {
         return observations.real;
     }
 
@@ -192,22 +200,12 @@ public final class FittedBottom {
 
     /** Every real sounding beside what the model makes of it, in the survey's order. */
     public List<ReadingCheck> readings() {
-        double[] inverse = conditioned.inverse();
-        List<ReadingCheck> checks = new ArrayList<>();
-        int n = observations.count;
-        for (int i = 0; i < observations.real; i++) {
-            double pull = conditioned.alpha()[i];
-            double precision = inverse[i * n + i];
-            double read = observations.mean[i] + observations.residual[i];
-            checks.add(new ReadingCheck(
-                    observations.sounding[i],
-                    pull * observations.noise(i, hyper.noise(), placing),
-                    read - pull / precision,
-                    Math.sqrt(1 / precision),
-                    read));
-        }
-        checks.sort(Comparator.comparingInt(ReadingCheck::sounding));
-        return checks;
+        return ReadingChecks.of(this);
+    }
+
+    /** Variance of observation i about the bottom, placing included, square metres. */
+    double observationNoise(int i) {
+        return observations.noise(i, hyper.noise(), placing);
     }
 
     /** Variance of a further plumbed depth about the bottom at a place, for planning: depth noise and its placing. */

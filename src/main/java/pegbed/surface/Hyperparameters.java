@@ -20,6 +20,18 @@ public record Hyperparameters(
     /** Number of hyperparameters. */
     static final int COUNT = 6;
 
+    /** The logarithms, in order. */
+    double[] logs() {
+        return new double[] {
+            Math.log(profileSdMetres),
+            Math.log(acrossMetres),
+            Math.log(alongMetres),
+            Math.log(localSdMetres),
+            Math.log(localMetres),
+            Math.log(noise)
+        };
+    }
+
     static Hyperparameters ofLogs(double[] logs) {
         return new Hyperparameters(
                 Math.exp(logs[0]),

@@ -88,6 +88,11 @@ final class Observations {
         return visit[i] < 0 || visit[j] < 0 ? 0 : levels.covariance(visit[i], visit[j]);
     }
 
+    /** Covariance that a reading at a visit shares with observation j because of the levels of their visits. */
+    double levelCovarianceWith(int ofVisit, int j) {
+        return visit[j] < 0 ? 0 : levels.covariance(ofVisit, visit[j]);
+    }
+
     /** Variance of observation i about the bottom at the place that was meant. */
     double noise(int i, double eta, double[] placing) {
         return eta * eta * scaledVariance[i] + fixedVariance[i] + placing[i] + JITTER;
