@@ -98,9 +98,9 @@ final class MapPane extends Region {
         return camera.view();
     }
 
-    /** Whether the picture is that of the view that is shown. */
+    /** Whether the picture is the newest that was asked for, and of the view that is shown. */
     boolean settled() {
-        return picture.isPresent() && picture.get().view().equals(camera.view());
+        return picture.isPresent() && painting.idle() && picture.get().view().equals(camera.view());
     }
 
     private void listen() {
