@@ -9,11 +9,25 @@ public sealed interface Answer {
     /** The latest answers there are, if the state has any; those of an older revision are marked as old by the state. */
     Optional<Ready> shown();
 
-    /** Nothing has been told about the peg. */
-    record NothingYet() implements Answer {
+    /** What to draw: the answers shown, else the place alone, on which nothing was found and no depth may be drawn. */
+    default Optional<Ready> picture() {
+        return shown();
+    }
+
+    /**
+     * Nothing has been told about the peg.
+     *
+     * @param place the place to draw, once there is a picture of it
+     */
+    record NothingYet(Optional<Ready> place) implements Answer {
         @Override
         public Optional<Ready> shown() {
             return Optional.empty();
+        }
+
+        @Override
+        public Optional<Ready> picture() {
+            return place;
         }
     }
 
@@ -21,11 +35,17 @@ public sealed interface Answer {
      * Too little has been told to find a bottom.
      *
      * @param missing what is missing and how to give it, one sentence
+     * @param place the place to draw, once there is a picture of it
      */
-    record TooLittle(String missing) implements Answer {
+    record TooLittle(String missing, Optional<Ready> place) implements Answer {
         @Override
         public Optional<Ready> shown() {
             return Optional.empty();
+        }
+
+        @Override
+        public Optional<Ready> picture() {
+            return place;
         }
     }
 

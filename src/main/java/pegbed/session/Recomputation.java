@@ -26,7 +26,7 @@ final class Recomputation {
     private final Executor worker;
     private final Executor owner;
     private final Runnable changed;
-    private Answer answer = new Answer.NothingYet();
+    private Answer answer = new Answer.NothingYet(Optional.empty());
     private Request newest;
     private double progress;
     private int document;
@@ -59,7 +59,7 @@ final class Recomputation {
         newest.cancelled = true;
         document++;
         newest = new Request(-1, Peg.EMPTY);
-        answer = new Answer.NothingYet();
+        answer = new Answer.NothingYet(Optional.empty());
     }
 
     /** The peg has changed. */
@@ -69,8 +69,11 @@ final class Recomputation {
         progress = 0;
         Optional<Answer> missing = Needs.of(peg);
         if (missing.isPresent()) {
-            answer = missing.get();
+            Optional<Answer.Ready> old = answer.picture();
+            answer = old.isPresent() ? Needs.with(missing.get(), old.get()) : missing.get();
             changed.run();
+            Request lacking = newest;
+            worker.execute(() -> drawPlace(lacking, missing.get()));
             return;
         }
         Optional<Answer.Ready> before = answer.shown();
@@ -112,6 +115,25 @@ final class Recomputation {
             owner.execute(() -> fail(request, e.getMessage()));
         } catch (RuntimeException e) {
             owner.execute(() -> fail(request, "The bottom could not be worked out (" + e + "); undo the last change."));
+        }
+    }
+
+    /** Makes a picture of a place of which too little is known to find anything. */
+    private void drawPlace(Request request, Answer lack) {
+        if (request.cancelled) {
+            return;
+        }
+        try {
+            PegMap map = fitting.fit(Needs.drawable(bottomOf(request.peg)), request);
+            Answer.Ready place = new Answer.Ready(request.revision, map, Findings.of(map, OptionalDouble.empty()));
+            owner.execute(() -> {
+                if (request == newest) {
+                    answer = Needs.with(lack, place);
+                    changed.run();
+                }
+            });
+        } catch (Monitor.Cancelled | InputException noPicture) {
+            // What is missing is said all the same.
         }
     }
 

@@ -111,6 +111,17 @@ final class BanksideModel {
                 });
     }
 
+    /** What a button of a wheel says: how far it turns it. */
+    String stepWords(Wheel wheel, boolean more, boolean far) {
+        String sign = more ? "+" : "−";
+        return switch (wheel) {
+            case SECTION -> sign + (far ? "1" : "½ m");
+            case CLOCK -> more ? (far ? "30 ▶" : "10 ▶") : (far ? "◀ 30" : "◀ 10");
+            case DEPTH -> sign + (feet() ? (far ? "1 ft" : "1 in") : (far ? "20" : "2"));
+            case BOTTOM -> more ? "▶" : "◀";
+        };
+    }
+
     private int lastPart() {
         return (session.peg().pole().jointMetres().size() - 1) * PARTS;
     }

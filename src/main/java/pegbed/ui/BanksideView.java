@@ -12,6 +12,7 @@ import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.RowConstraints;
+import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 
 /**
@@ -50,7 +51,7 @@ final class BanksideView extends BorderPane {
             height.setVgrow(Priority.ALWAYS);
             height.setValignment(VPos.CENTER);
             wheels.getRowConstraints().add(height);
-            wheel(wheels, model, map, desk, wheel);
+            wheel(wheels, desk, wheel);
         }
         enter = large("bank-enter", "Add reading", () -> {
             model.enter();
@@ -72,7 +73,13 @@ final class BanksideView extends BorderPane {
         right.getStyleClass().add("bankside-right");
         right.setPrefWidth(560);
         right.setMinWidth(500);
-        setCenter(map);
+        Label here = new Label();
+        here.setId("bank-here");
+        here.textProperty().bind(desk.map().pointerWordsProperty());
+        here.getStyleClass().addAll("chip", "here");
+        here.setWrapText(true);
+        StackPane.setAlignment(here, Pos.BOTTOM_LEFT);
+        setCenter(new StackPane(map, here));
         setRight(right);
         desk.map().toolProperty().set(Tool.READ);
         desk.map().point(model.place());
@@ -82,12 +89,12 @@ final class BanksideView extends BorderPane {
         enter.requestFocus();
     }
 
-    private void wheel(GridPane grid, BanksideModel model, MapPane map, Desk desk, BanksideModel.Wheel wheel) {
+    private static void wheel(GridPane grid, Desk desk, BanksideModel.Wheel wheel) {
         String name = wheel.words();
         String id = "bank-" + wheel.name().toLowerCase(java.util.Locale.ROOT);
         Label shown = new Label();
         shown.setId(id);
-        shown.textProperty().bind(model.shownProperty(wheel));
+        shown.textProperty().bind(desk.bankside().shownProperty(wheel));
         shown.getStyleClass().add("wheel-value");
         Label title = new Label(name);
         title.getStyleClass().add("wheel-name");
@@ -96,28 +103,28 @@ final class BanksideView extends BorderPane {
         middle.setAlignment(Pos.CENTER);
         int row = wheel.ordinal();
         boolean single = wheel == BanksideModel.Wheel.BOTTOM;
-        if (!single) {
-            grid.add(
-                    step(id + "-far-less", "«", name + " much less", () -> turn(model, desk, wheel, -1, true)), 0, row);
-            grid.add(step(id + "-far-more", "»", name + " much more", () -> turn(model, desk, wheel, 1, true)), 4, row);
+        for (boolean more : new boolean[] {false, true}) {
+            if (!single) {
+                grid.add(step(desk, wheel, more, true), more ? 4 : 0, row);
+            }
+            grid.add(step(desk, wheel, more, false), more ? 3 : 1, row);
         }
-        grid.add(step(id + "-less", "‹", name + " less", () -> turn(model, desk, wheel, -1, false)), 1, row);
         grid.add(middle, 2, row);
-        grid.add(step(id + "-more", "›", name + " more", () -> turn(model, desk, wheel, 1, false)), 3, row);
     }
 
-    private static void turn(BanksideModel model, Desk desk, BanksideModel.Wheel wheel, int step, boolean far) {
-        if (far) {
-            model.turnFar(wheel, step);
-        } else {
-            model.turn(wheel, step);
-        }
-        desk.map().point(model.place());
-    }
-
-    private static Node step(String id, String words, String name, Runnable action) {
-        Button button = large(id, words, action);
-        button.setAccessibleText(name);
+    private static Node step(Desk desk, BanksideModel.Wheel wheel, boolean more, boolean far) {
+        BanksideModel model = desk.bankside();
+        String id = "bank-" + wheel.name().toLowerCase(java.util.Locale.ROOT) + (far ? "-far" : "")
+                + (more ? "-more" : "-less");
+        Button button = large(id, model.stepWords(wheel, more, far), () -> {
+            if (far) {
+                model.turnFar(wheel, more ? 1 : -1);
+            } else {
+                model.turn(wheel, more ? 1 : -1);
+            }
+            desk.map().point(model.place());
+        });
+        button.setAccessibleText(wheel.words() + (far ? " much" : "") + (more ? " more" : " less"));
         return button;
     }
 

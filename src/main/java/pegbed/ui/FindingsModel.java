@@ -43,6 +43,7 @@ final class FindingsModel {
     private final ReadOnlyBooleanWrapper working = new ReadOnlyBooleanWrapper(false);
     private final ReadOnlyBooleanWrapper trouble = new ReadOnlyBooleanWrapper(false);
     private final ReadOnlyObjectWrapper<Optional<Answer.Ready>> shown = new ReadOnlyObjectWrapper<>(Optional.empty());
+    private final ReadOnlyObjectWrapper<Optional<Answer.Ready>> picture = new ReadOnlyObjectWrapper<>(Optional.empty());
 
     FindingsModel(Session session) {
         this.session = session;
@@ -75,7 +76,17 @@ final class FindingsModel {
         return trouble.getReadOnlyProperty();
     }
 
-    /** The answers to draw, current or old. */
+    /** What to draw: answers, current or old, or the place alone. */
+    ReadOnlyObjectProperty<Optional<Answer.Ready>> pictureProperty() {
+        return picture.getReadOnlyProperty();
+    }
+
+    /** Whether what is drawn is the place alone, on which nothing was found. */
+    boolean placeAlone() {
+        return shown.get().isEmpty();
+    }
+
+    /** The answers, current or old. */
     ReadOnlyObjectProperty<Optional<Answer.Ready>> shownProperty() {
         return shown.getReadOnlyProperty();
     }
@@ -94,6 +105,9 @@ final class FindingsModel {
             found.setAll(
                     now.map(ready -> found(session.peg(), ready.findings())).orElse(List.of()));
             shown.set(now);
+        }
+        if (picture.get().orElse(null) != answer.picture().orElse(null)) {
+            picture.set(answer.picture());
         }
         working.set(answer instanceof Answer.Computing);
         trouble.set(answer instanceof Answer.Failed);

@@ -71,6 +71,7 @@ final class MapPainting {
     private final Executor owner;
     private final Consumer<MapPicture> finished;
     private volatile Wish newest;
+    private Wish delivered;
     /** Belong to the painter's thread. */
     private MapDrawing drawing;
 
@@ -108,7 +109,7 @@ final class MapPainting {
             Drawing findings =
                     drawing.with(wish.findings(), new MapOptions(quick)).at(view, AwtLetters.MEASURE);
             MapPicture picture = new MapPicture(Optional.empty(), findings, view, drawing.bounds());
-            owner.execute(() -> finished.accept(picture));
+            deliver(wish, picture);
             return;
         }
         Drawing whole = drawing.at(view, AwtLetters.MEASURE);
@@ -119,7 +120,19 @@ final class MapPainting {
                 whole.only(EnumSet.complementOf(EnumSet.copyOf(QUICK))), wish.theme(), wish.pixelsPerPoint());
         painted = wish;
         MapPicture picture = new MapPicture(Optional.of(image(image)), whole.only(QUICK), view, drawing.bounds());
-        owner.execute(() -> finished.accept(picture));
+        deliver(wish, picture);
+    }
+
+    private void deliver(Wish wish, MapPicture picture) {
+        owner.execute(() -> {
+            delivered = wish;
+            finished.accept(picture);
+        });
+    }
+
+    /** Whether the newest wish has been painted and shown. */
+    boolean idle() {
+        return delivered == newest;
     }
 
     private static View fitted(MapDrawing drawing, View size) {

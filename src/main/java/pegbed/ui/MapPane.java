@@ -98,13 +98,13 @@ final class MapPane extends Region {
         return camera.view();
     }
 
-    /** Whether the picture is that of the view that is shown. */
+    /** Whether the picture is the newest that was asked for, and of the view that is shown. */
     boolean settled() {
-        return picture.isPresent() && picture.get().view().equals(camera.view());
+        return picture.isPresent() && painting.idle() && picture.get().view().equals(camera.view());
     }
 
     private void listen() {
-        findings.shownProperty().addListener((property, before, now) -> wish());
+        findings.pictureProperty().addListener((property, before, now) -> wish());
         dark.addListener((property, before, now) -> wish());
         model.toolProperty().addListener((property, before, now) -> {
             setCursor(now == Tool.READ ? Cursor.CROSSHAIR : Cursor.DEFAULT);
@@ -230,7 +230,7 @@ final class MapPane extends Region {
     }
 
     private void wish() {
-        Optional<Answer.Ready> shown = findings.shownProperty().get();
+        Optional<Answer.Ready> shown = findings.pictureProperty().get();
         if (shown.isEmpty() || getWidth() <= 0) {
             if (picture.isPresent()) {
                 picture = Optional.empty();
@@ -239,7 +239,7 @@ final class MapPane extends Region {
             return;
         }
         Answer.Ready ready = shown.get();
-        Set<Layer> drawn = ready.map().bottom().soundings() == 0 ? MapPainting.placeAlone(layers) : Set.copyOf(layers);
+        Set<Layer> drawn = findings.placeAlone() ? MapPainting.placeAlone(layers) : Set.copyOf(layers);
         painting.paint(new MapPainting.Wish(
                 ready.map(), ready.findings(), drawn, camera.view(), camera.showsAll(), theme(), pixels()));
     }
@@ -251,7 +251,7 @@ final class MapPane extends Region {
     }
 
     private void show(MapPicture made) {
-        if (findings.shownProperty().get().isEmpty()) {
+        if (findings.pictureProperty().get().isEmpty()) {
             return;
         }
         picture = Optional.of(

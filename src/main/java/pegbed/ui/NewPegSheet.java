@@ -48,17 +48,12 @@ final class NewPegSheet {
         }
         GridPane grid = new GridPane();
         grid.getStyleClass().add("form");
-        int row = 0;
-        grid.addRow(row++, named("Venue", venue), venue);
-        grid.addRow(row++, named("Water", water), water);
-        grid.addRow(row++, named("Peg", number), number);
-        grid.addRow(row++, named("Pole joints, m", joints), joints);
-        grid.addRow(row++, named("Near bank, left", nearLeft), nearLeft);
-        grid.addRow(row++, named("Near bank, right", nearRight), nearRight);
-        grid.add(hasFar, 1, row++);
-        grid.addRow(row++, named("Far bank, left", farLeft), farLeft);
-        grid.addRow(row++, named("Far bank, out", farOut), farOut);
-        grid.addRow(row, named("Far bank, right", farRight), farRight);
+        grid.addRow(0, named("Venue", venue), venue, named("Water", water), water);
+        grid.addRow(1, named("Peg", number), number, named("Pole joints, m", joints), joints);
+        grid.addRow(2, named("Near bank, left", nearLeft), nearLeft, named("right", nearRight), nearRight);
+        grid.add(hasFar, 1, 3, 3, 1);
+        grid.addRow(4, named("Far bank, left", farLeft), farLeft, named("right", farRight), farRight);
+        grid.addRow(5, named("straight out", farOut), farOut);
         Label help = Controls.wrapped("quiet");
         help.setText("A bank is told as distance and direction from your seat to the water's edge: 14 30L is 14 m out,"
                 + " 30 degrees left. Rough is good enough; all of it can be moved on the map later.");
@@ -114,7 +109,7 @@ final class NewPegSheet {
         field.setId(id);
         field.setAccessibleText(name);
         field.setPromptText(usual);
-        field.setPrefColumnCount(18);
+        field.setPrefColumnCount(11);
         return field;
     }
 

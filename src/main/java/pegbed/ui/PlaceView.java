@@ -12,6 +12,7 @@ import javafx.scene.control.TableView;
 import javafx.scene.control.TextField;
 import javafx.scene.control.cell.TextFieldTableCell;
 import javafx.scene.input.KeyCode;
+import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -67,13 +68,22 @@ final class PlaceView extends VBox {
         });
         GridPane grid = new GridPane();
         grid.getStyleClass().add("form");
+        for (int column = 0; column < 4; column++) {
+            ColumnConstraints width = new ColumnConstraints();
+            width.setHgrow(column % 2 == 1 ? Priority.ALWAYS : Priority.NEVER);
+            grid.getColumnConstraints().add(width);
+        }
         grid.addRow(0, named("Venue", venue), venue, named("Water", water), water);
-        grid.addRow(1, named("Peg", number), number, named("Joints, m", joints), joints);
-        HBox own = new HBox(left, new Label("to"), right);
+        grid.addRow(1, named("Peg", number), number, named("Depths", depth), depth);
+        grid.add(named("Joints, m", joints), 0, 2);
+        grid.add(joints, 1, 2, 3, 1);
+        HBox own = new HBox(left, named("m left,", left), right, named("m right", right));
         own.setAlignment(Pos.CENTER_LEFT);
         own.getStyleClass().add("row");
-        grid.addRow(2, named("Depths", depth), depth, named("Own water, m", left), own);
-        grid.addRow(3, named("Distances", distance), distance);
+        grid.add(named("Own water", left), 0, 3);
+        grid.add(own, 1, 3, 3, 1);
+        grid.add(named("Distances", distance), 0, 4);
+        grid.add(distance, 1, 4);
         return grid;
     }
 
@@ -88,6 +98,7 @@ final class PlaceView extends VBox {
         box.getItems().addAll(values);
         box.setId(id);
         box.setAccessibleText(name);
+        box.setMaxWidth(Double.MAX_VALUE);
         box.setConverter(new StringConverter<>() {
             @Override
             public String toString(T unit) {

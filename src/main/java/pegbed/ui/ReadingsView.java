@@ -58,7 +58,7 @@ final class ReadingsView extends VBox {
                         ReadingRow::angleDegrees,
                         ReadingsModel.Piece.DIRECTION));
         table.getColumns()
-                .add(pieceColumn("Depth", 64, ReadingRow::depth, ReadingRow::depthMetres, ReadingsModel.Piece.DEPTH));
+                .add(pieceColumn("Depth", 58, ReadingRow::depth, ReadingRow::depthMetres, ReadingsModel.Piece.DEPTH));
         table.getColumns().add(bottomColumn());
         table.getColumns().add(noteColumn());
         table.setRowFactory(view -> row());
@@ -111,8 +111,8 @@ final class ReadingsView extends VBox {
                 setText(empty || number == null ? "" : (row != null && row.suspicious() ? "⚠ " : "") + number);
             }
         });
-        column.setPrefWidth(46);
-        column.setMinWidth(40);
+        column.setPrefWidth(40);
+        column.setMinWidth(36);
         return column;
     }
 
@@ -133,7 +133,7 @@ final class ReadingsView extends VBox {
         });
         column.setComparator(Comparator.comparingDouble(said -> order(said, words, order)));
         column.setPrefWidth(width);
-        column.setMinWidth(52);
+        column.setMinWidth(width);
         return column;
     }
 
@@ -154,8 +154,8 @@ final class ReadingsView extends VBox {
                 java.util.Arrays.stream(Bottom.values()).map(Bottom::word).toList())));
         column.setOnEditCommit(event -> model.changeBottom(
                 event.getRowValue(), Bottom.valueOf(event.getNewValue().toUpperCase(java.util.Locale.ROOT))));
-        column.setPrefWidth(66);
-        column.setMinWidth(56);
+        column.setPrefWidth(68);
+        column.setMinWidth(66);
         return column;
     }
 
@@ -165,7 +165,7 @@ final class ReadingsView extends VBox {
                 cell -> new ReadOnlyStringWrapper(cell.getValue().note()));
         column.setCellFactory(TextFieldTableCell.forTableColumn());
         column.setOnEditCommit(event -> model.changeNote(event.getRowValue(), event.getNewValue()));
-        column.setPrefWidth(80);
+        column.setPrefWidth(60);
         column.setMinWidth(40);
         return column;
     }

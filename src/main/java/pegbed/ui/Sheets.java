@@ -46,7 +46,9 @@ final class Sheets extends StackPane {
         Label heading = new Label(title);
         heading.getStyleClass().add("sheet-title");
         heading.setWrapText(true);
-        ScrollPane scroll = new ScrollPane(content);
+        StackPane inside = new StackPane(content);
+        inside.getStyleClass().add("sheet-content");
+        ScrollPane scroll = new ScrollPane(inside);
         scroll.setFitToWidth(true);
         scroll.getStyleClass().add("edge-to-edge");
         scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
@@ -59,7 +61,7 @@ final class Sheets extends StackPane {
         VBox sheet = new VBox(heading, scroll, foot);
         sheet.setId(id);
         sheet.getStyleClass().add("sheet");
-        sheet.setMaxWidth(620);
+        sheet.setMaxWidth(660);
         sheet.setMaxHeight(USE_PREF_SIZE);
         sheet.setAccessibleRole(javafx.scene.AccessibleRole.DIALOG);
         sheet.setAccessibleText(title);

@@ -10,6 +10,7 @@ import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.property.SimpleDoubleProperty;
 import pegbed.model.InputException;
+import pegbed.model.Units;
 import pegbed.notation.Line;
 import pegbed.notation.Notation;
 import pegbed.notation.ShortForm;
@@ -135,8 +136,13 @@ final class TargetModel {
         metres.set(now);
         refreshing = false;
         words.set(Wording.of(session.peg()).depth(now));
-        typed.set(new ShortForm(session.peg().units(), session.peg().pole(), '.')
-                .printDepth(Math.round(now * 200) / 200.0));
+        typed.set(new ShortForm(session.peg().units(), session.peg().pole(), '.').printDepth(rounded(now)));
+    }
+
+    /** To the half inch or the centimetre, whichever the person says. */
+    private double rounded(double depthMetres) {
+        double step = session.peg().units().depth() == Units.Depth.FEET ? 0.0127 : 0.01;
+        return Math.round(depthMetres / step) * step;
     }
 
     private static double half(Answer.Ready ready) {

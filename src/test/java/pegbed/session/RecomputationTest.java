@@ -48,7 +48,7 @@ class RecomputationTest {
     void nothingToldIsNothingYet() {
         work.request(1, Peg.EMPTY);
         assertInstanceOf(Answer.NothingYet.class, work.answer());
-        assertTrue(worker.waiting.isEmpty());
+        assertTrue(work.answer().shown().isEmpty());
     }
 
     @Test
@@ -70,6 +70,19 @@ class RecomputationTest {
         assertTrue(assertInstanceOf(Answer.TooLittle.class, work.answer())
                 .missing()
                 .startsWith("No reading yet"));
+    }
+
+    @Test
+    void aPlaceWithoutReadingsIsDrawnButNothingIsFoundOnIt() {
+        work.request(1, Pegs.bare());
+        worker.next();
+        assertTrue(work.answer().shown().isEmpty());
+        assertEquals(0, work.answer().picture().orElseThrow().map().bottom().soundings());
+        work.request(2, Peg.EMPTY);
+        assertTrue(work.answer().picture().isPresent(), "the old picture stays until there is another");
+        worker.next();
+        assertTrue(
+                work.answer().picture().orElseThrow().map().peg().banks().far().isEmpty());
     }
 
     @Test

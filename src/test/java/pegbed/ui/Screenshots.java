@@ -12,6 +12,7 @@ import java.util.concurrent.TimeUnit;
 import javafx.application.Platform;
 import javafx.scene.Scene;
 import javafx.scene.SnapshotParameters;
+import javafx.scene.control.TabPane;
 import javafx.scene.image.PixelFormat;
 import javafx.scene.image.WritableImage;
 import javafx.scene.transform.Transform;
@@ -39,8 +40,19 @@ public final class Screenshots {
         take("window-light.png", 1366, 740, 1, false, frame -> {});
         take("window-dark.png", 1366, 740, 1, true, frame -> {});
         take("window-200-percent.png", 960, 510, 2, false, frame -> {});
-        take("window-bankside.png", 1280, 752, 1, true, WindowFrame::toBankside);
+        take("window-bankside.png", 1280, 752, 1, false, WindowFrame::toBankside);
+        take("window-readings.png", 1366, 740, 1, false, frame -> tab(frame, 1));
+        take("window-place.png", 1366, 740, 1, false, frame -> {
+            tab(frame, 2);
+            frame.main().map().requestFocus();
+        });
+        take("window-new-peg.png", 1366, 740, 1, false, WindowFrame::newPeg);
+        take("window-first-start.png", 960, 510, 1, false, frame -> frame.welcomeUnless(false));
         Platform.exit();
+    }
+
+    private static void tab(WindowFrame frame, int index) {
+        ((TabPane) frame.lookup("#tabs")).getSelectionModel().select(index);
     }
 
     private interface Setting {
@@ -80,12 +92,13 @@ public final class Screenshots {
     }
 
     private static void waitFor(Desk desk, WindowFrame frame) throws Exception {
-        for (int i = 0; i < 200; i++) {
+        int calm = 0;
+        for (int i = 0; i < 600; i++) {
             boolean there = onToolkit(() -> desk.session().answer() instanceof Answer.Ready
                     && frame.main().map().settled()
                     && desk.profile().profileProperty().get().isPresent());
-            if (there) {
-                Thread.sleep(300);
+            calm = there ? calm + 1 : 0;
+            if (calm > 10) {
                 return;
             }
             Thread.sleep(50);
