@@ -26,6 +26,7 @@ final class Recomputation {
     private final Executor worker;
     private final Executor owner;
     private final Runnable changed;
+    private final Runnable progressed;
     private Answer answer = new Answer.NothingYet(Optional.empty());
     private Request newest;
     private double progress;
@@ -35,13 +36,15 @@ final class Recomputation {
      * @param fitting the work
      * @param worker does it, one piece after the other
      * @param owner runs what belongs to the owner's thread
-     * @param changed told on the owner's thread when the answer or the progress has changed
+     * @param changed told on the owner's thread when the answer has changed
+     * @param progressed told on the owner's thread when the work has gone on
      */
-    Recomputation(Fitting fitting, Executor worker, Executor owner, Runnable changed) {
+    Recomputation(Fitting fitting, Executor worker, Executor owner, Runnable changed, Runnable progressed) {
         this.fitting = fitting;
         this.worker = worker;
         this.owner = owner;
         this.changed = changed;
+        this.progressed = progressed;
         newest = new Request(-1, Peg.EMPTY);
     }
 
@@ -177,7 +180,7 @@ final class Recomputation {
             owner.execute(() -> {
                 if (this == newest && answer instanceof Answer.Computing) {
                     progress = share;
-                    changed.run();
+                    progressed.run();
                 }
             });
         }

@@ -22,6 +22,7 @@ public final class Session {
     private final Filing filing;
     private final Recomputation recomputation;
     private final List<Runnable> listeners = new ArrayList<>();
+    private final List<Runnable> progressListeners = new ArrayList<>();
     private OpenPeg open;
     private Optional<Path> file = Optional.empty();
     private long keptRevision;
@@ -55,13 +56,23 @@ public final class Session {
         this.owner = executors.owner();
         this.disk = executors.disk();
         filing = new Filing(journals);
-        recomputation = new Recomputation(fitting, executors.worker(), owner, this::tell);
+        recomputation = new Recomputation(
+                fitting,
+                executors.worker(),
+                owner,
+                this::tell,
+                () -> List.copyOf(progressListeners).forEach(Runnable::run));
         open = new OpenPeg(Peg.EMPTY, Optional.empty(), clock);
     }
 
     /** Tells someone, on the owner's thread, whenever anything here has changed. */
     public void onChange(Runnable listener) {
         listeners.add(listener);
+    }
+
+    /** Tells someone, on the owner's thread, whenever the work for the answers has gone on. */
+    public void onProgress(Runnable listener) {
+        progressListeners.add(listener);
     }
 
     private void tell() {
@@ -105,6 +116,11 @@ public final class Session {
     /** Whether every edit is on the disk, in the file or in the journal. */
     public boolean kept() {
         return keptRevision == open.revision();
+    }
+
+    /** The latest revision that is on the disk, in the file or in the journal, with all before it. */
+    public long keptRevision() {
+        return keptRevision;
     }
 
     /** Why edits are not kept, one sentence; empty if all is well. */

@@ -18,6 +18,7 @@ import pegbed.session.Session;
  * @param readings the table
  * @param target the target depth
  * @param findings deepest and flats
+ * @param plan lines and rigs
  * @param profile the bottom along a direction
  * @param map what the pointer does
  * @param place banks, marks, hazards, pole
@@ -32,6 +33,7 @@ record Desk(
         ReadingsModel readings,
         TargetModel target,
         FindingsModel findings,
+        PlanModel plan,
         ProfileModel profile,
         MapModel map,
         PlaceModel place,
@@ -75,6 +77,7 @@ record Desk(
                 new ReadingsModel(session),
                 new TargetModel(session),
                 new FindingsModel(session),
+                new PlanModel(session, executors.worker(), executors.owner()),
                 profile,
                 map,
                 new PlaceModel(session),

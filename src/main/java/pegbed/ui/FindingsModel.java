@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
+import javafx.beans.property.ReadOnlyDoubleProperty;
+import javafx.beans.property.ReadOnlyDoubleWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
@@ -41,6 +43,7 @@ final class FindingsModel {
     private final ReadOnlyStringWrapper state = new ReadOnlyStringWrapper("");
     private final ReadOnlyBooleanWrapper outdated = new ReadOnlyBooleanWrapper(false);
     private final ReadOnlyBooleanWrapper working = new ReadOnlyBooleanWrapper(false);
+    private final ReadOnlyDoubleWrapper progress = new ReadOnlyDoubleWrapper(0);
     private final ReadOnlyBooleanWrapper trouble = new ReadOnlyBooleanWrapper(false);
     private final ReadOnlyObjectWrapper<Optional<Answer.Ready>> shown = new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ReadOnlyObjectWrapper<Optional<Answer.Ready>> picture = new ReadOnlyObjectWrapper<>(Optional.empty());
@@ -48,7 +51,13 @@ final class FindingsModel {
     FindingsModel(Session session) {
         this.session = session;
         session.onChange(this::refresh);
+        session.onProgress(() -> progress.set(session.progress()));
         refresh();
+    }
+
+    /** How much of the running work is done, 0 to 1. */
+    ReadOnlyDoubleProperty progressProperty() {
+        return progress.getReadOnlyProperty();
     }
 
     /** The deepest first, then the flat spots. */

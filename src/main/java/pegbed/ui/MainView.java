@@ -10,6 +10,7 @@ import javafx.geometry.Side;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
+import javafx.scene.control.ProgressBar;
 import javafx.scene.control.SplitPane;
 import javafx.scene.control.Tab;
 import javafx.scene.control.TabPane;
@@ -124,7 +125,13 @@ final class MainView extends BorderPane {
         Button stop = Controls.button("stop", "Stop", "Stops working it out", desk.findings()::cancel);
         stop.getStyleClass().add("small");
         Controls.shownWhile(stop, desk.findings().workingProperty());
-        HBox chip = new HBox(words, stop);
+        ProgressBar bar = new ProgressBar();
+        bar.setId("progress");
+        bar.setAccessibleText("How far the work is");
+        bar.setPrefWidth(90);
+        bar.progressProperty().bind(desk.findings().progressProperty());
+        Controls.shownWhile(bar, desk.findings().workingProperty());
+        HBox chip = new HBox(words, bar, stop);
         chip.setAlignment(Pos.CENTER_LEFT);
         chip.getStyleClass().addAll("chip", "row");
         chip.setMaxSize(560, USE_PREF_SIZE);
@@ -161,6 +168,7 @@ final class MainView extends BorderPane {
     private VBox side() {
         TabPane tabs = new TabPane(
                 tab("tab-findings", "Spots", new FindingsView(desk.findings(), this::show)),
+                tab("tab-plan", "Lines", new PlanView(desk.plan(), this::show)),
                 tab("tab-readings", "Readings", new ReadingsView(desk.readings())),
                 tab("tab-place", "Place", new PlaceView(desk.place())));
         tabs.setSide(Side.TOP);

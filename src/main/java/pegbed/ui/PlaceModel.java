@@ -64,6 +64,8 @@ final class PlaceModel {
     private final ReadOnlyStringWrapper error = new ReadOnlyStringWrapper("");
     private final List<Runnable> listeners = new ArrayList<>();
 
+    private Peg shownPeg;
+
     PlaceModel(Session session) {
         this.session = session;
         session.onChange(this::refresh);
@@ -121,6 +123,10 @@ final class PlaceModel {
     }
 
     private void refresh() {
+        if (session.peg() == shownPeg) {
+            return;
+        }
+        shownPeg = session.peg();
         List<Row> now = rows(session.peg());
         if (!now.equals(rows)) {
             rows.setAll(now);

@@ -33,6 +33,7 @@ final class ReadingBoxModel {
     private final ReadOnlyStringWrapper echo = new ReadOnlyStringWrapper("");
     private final ReadOnlyStringWrapper error = new ReadOnlyStringWrapper("");
     private final ReadOnlyBooleanWrapper added = new ReadOnlyBooleanWrapper(false);
+    private final ReadOnlyBooleanWrapper kept = new ReadOnlyBooleanWrapper(false);
     private final List<String> entered = new ArrayList<>();
     private static final int NOT_RECALLING = Integer.MAX_VALUE;
 
@@ -41,10 +42,21 @@ final class ReadingBoxModel {
 
     private boolean replacing;
 
+    /** No revision reaches this. */
+    private static final long NOT_YET = Long.MAX_VALUE;
+
+    /** The revision that the last added line made. */
+    private long addedRevision;
+
     ReadingBoxModel(Session session, Clock clock) {
         this.session = session;
         this.clock = clock;
         text.addListener((property, before, now) -> typed(now));
+        session.onChange(this::refresh);
+    }
+
+    private void refresh() {
+        kept.set(session.keptRevision() >= addedRevision);
     }
 
     /** What stands in the box. */
@@ -65,6 +77,11 @@ final class ReadingBoxModel {
     /** Whether the echo tells of a line that has been added, not of one that stands in the box. */
     ReadOnlyBooleanProperty addedProperty() {
         return added.getReadOnlyProperty();
+    }
+
+    /** Whether what was added last is on the disk, so that nothing can take it away any more. */
+    ReadOnlyBooleanProperty keptProperty() {
+        return kept.getReadOnlyProperty();
     }
 
     private void typed(String now) {
@@ -100,14 +117,19 @@ final class ReadingBoxModel {
             Line parsed = notation.parse(line);
             Edit edit = edit(parsed);
             String words = notation.echo(parsed) + warning(parsed);
+            addedRevision = NOT_YET;
+            kept.set(false);
             session.edit(edit);
+            addedRevision = session.revision();
             entered.remove(line);
             entered.add(line);
             replace("");
             echo.set(words);
             added.set(true);
+            refresh();
             return true;
         } catch (InputException e) {
+            addedRevision = 0;
             echo.set("");
             error.set(e.getMessage());
             return false;

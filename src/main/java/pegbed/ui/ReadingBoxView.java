@@ -49,6 +49,7 @@ final class ReadingBoxView extends VBox {
                         () -> says(model),
                         model.echoProperty(),
                         model.addedProperty(),
+                        model.keptProperty(),
                         model.errorProperty(),
                         model.textProperty()));
         echo.setWrapText(true);
@@ -64,7 +65,7 @@ final class ReadingBoxView extends VBox {
             return "✗ " + model.errorProperty().get();
         }
         if (!model.echoProperty().get().isEmpty()) {
-            return (model.addedProperty().get() ? "✓ Added: " : "→ ")
+            return (model.addedProperty().get() ? (model.keptProperty().get() ? "✓ Added: " : "… Adding: ") : "→ ")
                     + model.echoProperty().get();
         }
         return model.textProperty().get().isBlank()

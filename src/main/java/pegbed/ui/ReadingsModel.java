@@ -36,6 +36,9 @@ final class ReadingsModel {
     private final ReadOnlyStringWrapper error = new ReadOnlyStringWrapper("");
     private final ReadOnlyStringWrapper count = new ReadOnlyStringWrapper("");
 
+    private Peg shownPeg;
+    private Answer shownAnswer;
+
     ReadingsModel(Session session) {
         this.session = session;
         session.onChange(this::refresh);
@@ -58,6 +61,11 @@ final class ReadingsModel {
     }
 
     private void refresh() {
+        if (session.peg() == shownPeg && session.answer() == shownAnswer) {
+            return;
+        }
+        shownPeg = session.peg();
+        shownAnswer = session.answer();
         List<ReadingRow> now = rows(session.peg(), doubts());
         if (!now.equals(rows)) {
             rows.setAll(now);

@@ -37,7 +37,7 @@ class RecomputationTest {
 
     private final ByHand worker = new ByHand();
     private final List<Peg> fitted = new ArrayList<>();
-    private final Recomputation work = new Recomputation(this::fit, worker, Runnable::run, () -> {});
+    private final Recomputation work = new Recomputation(this::fit, worker, Runnable::run, () -> {}, () -> {});
 
     private PegMap fit(Peg peg, Monitor monitor) throws InputException {
         fitted.add(peg);
@@ -131,6 +131,7 @@ class RecomputationTest {
                 },
                 worker,
                 Runnable::run,
+                () -> {},
                 () -> {});
         self[0].request(1, Pegs.plumbed(8));
         worker.next();
@@ -185,6 +186,19 @@ class RecomputationTest {
         Answer.Failed failed = assertInstanceOf(Answer.Failed.class, work.answer());
         assertTrue(failed.why().startsWith("The near and far banks cross"), failed.why());
         assertEquals(1, failed.before().orElseThrow().revision());
+    }
+
+    @Test
+    void progressGoesFromNothingToAll() {
+        List<Double> shares = new ArrayList<>();
+        Recomputation[] self = new Recomputation[1];
+        self[0] = new Recomputation(this::fit, worker, Runnable::run, () -> {}, () -> shares.add(self[0].progress()));
+        self[0].request(1, Pegs.plumbed(8));
+        assertEquals(0, self[0].progress());
+        worker.next();
+        assertTrue(shares.size() > 3);
+        assertTrue(shares.stream().allMatch(share -> share >= 0 && share <= 1));
+        assertEquals(1, self[0].progress());
     }
 
     @Test

@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -14,6 +16,7 @@ import pegbed.model.Hazard;
 import pegbed.model.Place;
 import pegbed.model.Reading;
 import pegbed.session.Pegs;
+import pegbed.session.Session;
 
 class ReadingBoxModelTest {
     @TempDir
@@ -42,6 +45,7 @@ class ReadingBoxModelTest {
         assertEquals(Optional.of(OffsetDateTime.parse("2026-06-13T06:05:00Z")), reading.time());
         assertEquals("", box.textProperty().get());
         assertTrue(box.addedProperty().get());
+        assertTrue(box.keptProperty().get());
         assertEquals(
                 "11.0 m (s6 + 1.0), 20° left (11:20), 4 ft 6 in (1.37 m), silt, note: soft there",
                 box.echoProperty().get());
@@ -106,6 +110,21 @@ class ReadingBoxModelTest {
         type("snag 9 20R 1 old stake");
         assertTrue(box.enter());
         assertEquals(Hazard.Kind.SNAG, desk.session().peg().hazards().get(0).kind());
+    }
+
+    @Test
+    void whatIsNotYetOnTheDiskIsNotSaidToBeAdded() {
+        List<Runnable> disk = new ArrayList<>();
+        Desk slow = Desk.of(
+                folder.resolve("slow"),
+                new Session.Executors(Runnable::run, Runnable::run, disk::add),
+                Runnable::run,
+                Desks.CLOCK);
+        slow.box().textProperty().set("5 0 4'");
+        assertTrue(slow.box().enter());
+        assertFalse(slow.box().keptProperty().get());
+        disk.forEach(Runnable::run);
+        assertTrue(slow.box().keptProperty().get());
     }
 
     @Test

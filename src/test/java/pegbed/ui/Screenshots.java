@@ -41,9 +41,10 @@ public final class Screenshots {
         take("window-dark.png", 1366, 740, 1, true, frame -> {});
         take("window-200-percent.png", 960, 510, 2, false, frame -> {});
         take("window-bankside.png", 1280, 752, 1, false, WindowFrame::toBankside);
-        take("window-readings.png", 1366, 740, 1, false, frame -> tab(frame, 1));
+        take("window-readings.png", 1366, 740, 1, false, frame -> tab(frame, 2));
+        take("window-lines.png", 1366, 740, 1, false, frame -> tab(frame, 1));
         take("window-place.png", 1366, 740, 1, false, frame -> {
-            tab(frame, 2);
+            tab(frame, 3);
             frame.main().map().requestFocus();
         });
         take("window-new-peg.png", 1366, 740, 1, false, WindowFrame::newPeg);

@@ -1,0 +1,39 @@
+package pegbed.session;
+
+import java.util.function.UnaryOperator;
+import pegbed.model.LineWishes;
+import pegbed.model.Place;
+
+/** Edits of what is wanted of the lines to fish. */
+public final class PlanEdits {
+    private PlanEdits() {}
+
+    /** A line is fished here, whatever else is chosen. */
+    public static Edit fix(Place place) {
+        return lines("Pin line", lines -> lines.fixing(place));
+    }
+
+    /** No line is fished here. */
+    public static Edit forbid(Place place) {
+        return lines("Forbid line", lines -> lines.forbidding(place));
+    }
+
+    /** Nothing is fixed or forbidden within so many metres of a place. */
+    public static Edit release(Place place, double withinMetres) {
+        return lines("Let line free", lines -> lines.releasing(place, withinMetres));
+    }
+
+    /** Nothing is fixed or forbidden anywhere. */
+    public static Edit releaseAll() {
+        return lines(
+                "Let all lines free",
+                lines -> new LineWishes(lines.counts(), lines.most(), java.util.List.of(), java.util.List.of()));
+    }
+
+    private static Edit lines(String label, UnaryOperator<LineWishes> change) {
+        return Edit.of(
+                label,
+                peg -> peg.withWishes(
+                        peg.wishes().withLines(change.apply(peg.wishes().lines()))));
+    }
+}

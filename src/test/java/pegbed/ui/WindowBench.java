@@ -1,0 +1,137 @@
+package pegbed.ui;
+
+import java.lang.management.ManagementFactory;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Locale;
+import java.util.concurrent.Callable;
+import java.util.concurrent.FutureTask;
+import java.util.concurrent.atomic.AtomicLong;
+import java.util.concurrent.locks.LockSupport;
+import javafx.application.Platform;
+import javafx.stage.Stage;
+import pegbed.model.Peg;
+import pegbed.session.Answer;
+import pegbed.session.Pegs;
+import pegbed.session.Session;
+
+/**
+ * How quick the window is, measured in the running scene and printed: {@code mvn -P window-bench test-compile exec:exec}.
+ * Without a display it uses the toolkit's headless screen; with {@code -Dpegbed.real=true} the real one.
+ */
+public final class WindowBench {
+    private static final int ROUNDS = 40;
+    private static final int WARM = 15;
+
+    private WindowBench() {}
+
+    public static void main(String[] args) throws Exception {
+        if (!Boolean.getBoolean("pegbed.real")) {
+            Headless.set();
+        }
+        System.setProperty("java.awt.headless", "true");
+        Platform.startup(() -> {});
+        Platform.setImplicitExit(false);
+        Path home = Files.createTempDirectory("pegbed-bench");
+        WindowFrame[] frame = new WindowFrame[1];
+        Desk desk = on(() -> {
+            Desk made = Desk.of(
+                    home,
+                    new Session.Executors(Platform::runLater, Desk.thread("answers"), Desk.thread("disk")),
+                    Desk.thread("painter"),
+                    Clock.systemUTC());
+            made.remembered().closeHint();
+            frame[0] = PegbedApplication.show(new Stage(), made, new Screenshots.NoFiles(), false);
+            made.document().begin(Samples.first());
+            return made;
+        });
+        MapPane map = frame[0].main().map();
+        until(map::settled);
+        long started = ManagementFactory.getRuntimeMXBean().getStartTime();
+        print("first picture with the map, from the start of the program", System.currentTimeMillis() - started);
+
+        Peg sixty = Pegs.plumbed(60);
+        List<Double> enters = new ArrayList<>();
+        List<Double> moves = new ArrayList<>();
+        AtomicLong longest = new AtomicLong();
+        Thread watch = watch(longest);
+        for (int i = 0; i < ROUNDS; i++) {
+            on(() -> {
+                desk.document().begin(sixty);
+                return null;
+            });
+            until(() -> desk.session().peg().equals(sixty)
+                    && desk.session().answer() instanceof Answer.Ready
+                    && map.settled());
+            if (i == WARM) {
+                longest.set(0);
+            }
+            String line = (3 + i * 0.1) + " " + i + "R 4'" + i % 12;
+            long from = System.nanoTime();
+            on(() -> {
+                desk.box().textProperty().set(line);
+                return desk.box().enter();
+            });
+            until(() -> desk.session().answer() instanceof Answer.Ready && map.settled());
+            double entered = (System.nanoTime() - from) / 1e6;
+            double target = 0.5 + i * 0.005;
+            from = System.nanoTime();
+            on(() -> {
+                desk.target().metresProperty().set(target);
+                return null;
+            });
+            until(() -> desk.session().answer() instanceof Answer.Ready && map.settled());
+            double moved = (System.nanoTime() - from) / 1e6;
+            if (i >= WARM) {
+                enters.add(entered);
+                moves.add(moved);
+            }
+        }
+        watch.interrupt();
+        print("Enter to the new map at 60 readings, median", median(enters));
+        print("one move of the target to the drawn flats, median", median(moves));
+        print("longest hold of the toolkit's thread", longest.get() / 1e6);
+        Platform.exit();
+        System.exit(0);
+    }
+
+    /** Asks the toolkit's thread again and again how long it lets others wait. */
+    private static Thread watch(AtomicLong longest) {
+        Thread watch = new Thread(() -> {
+            while (!Thread.currentThread().isInterrupted()) {
+                long asked = System.nanoTime();
+                Platform.runLater(() -> longest.accumulateAndGet(System.nanoTime() - asked, Math::max));
+                LockSupport.parkNanos(2_000_000);
+            }
+        });
+        watch.setDaemon(true);
+        watch.start();
+        return watch;
+    }
+
+    private static double median(List<Double> values) {
+        List<Double> sorted = new ArrayList<>(values);
+        Collections.sort(sorted);
+        return sorted.get(sorted.size() / 2);
+    }
+
+    private static void print(String what, double milliseconds) {
+        System.out.printf(Locale.ROOT, "%-62s %8.1f ms%n", what, milliseconds);
+    }
+
+    private static void until(Callable<Boolean> condition) throws Exception {
+        while (!on(condition)) {
+            LockSupport.parkNanos(500_000);
+        }
+    }
+
+    private static <T> T on(Callable<T> work) throws Exception {
+        FutureTask<T> task = new FutureTask<>(work);
+        Platform.runLater(task);
+        return task.get();
+    }
+}
