@@ -9,7 +9,7 @@ import pegbed.surface.Disc;
 import pegbed.surface.GridFrame;
 
 /**
- * The deepest usable place: over discs inside the fishable water, the greatest D̂ − 0.3·(1 − P(|g| ≤ limit)).
+ * The deepest usable place: over discs in the fishable water in front, the greatest D̂ − 0.3·(1 − P(|g| ≤ limit)).
  */
 final class DeepestSearch {
     /** What a slope is worth less than level ground, metres. */
@@ -26,7 +26,7 @@ final class DeepestSearch {
         GridFrame frame = grid.frame();
         double deepest = 0;
         for (int i = 0; i < frame.size(); i++) {
-            if (zones.isFishable(i)) {
+            if (zones.isInFront(i)) {
                 deepest = Math.max(deepest, grid.disc(i).depthMetres());
             }
         }
@@ -34,7 +34,7 @@ final class DeepestSearch {
         double bestScore = Double.NEGATIVE_INFINITY;
         double bestGentle = 0;
         for (int i = 0; i < frame.size(); i++) {
-            if (!zones.isFishable(i)) {
+            if (!zones.isInFront(i)) {
                 continue;
             }
             Disc disc = grid.disc(i);

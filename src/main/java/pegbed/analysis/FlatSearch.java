@@ -21,7 +21,7 @@ final class FlatSearch {
 
     private static final double AREA_LEAST = Confidence.LIKELY.least();
 
-    /** Nearly flat, nearly at the target. */
+    /** Within 4 in (10 cm), and no steeper than 0.30. */
     static final FlatOdds WIDE = new FlatOdds(0.10, 0.30);
 
     private final PegMap map;

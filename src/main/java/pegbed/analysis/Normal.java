@@ -19,4 +19,26 @@ final class Normal {
                 * (0.319381530 + t * (-0.356563782 + t * (1.781477937 + t * (-1.821255978 + t * 1.330274429))));
         return z > 0 ? 1 - tail : tail;
     }
+
+    private static final int STEPS_PER_UNIT = 128;
+    private static final double[] TABLE = new double[2 * 6 * STEPS_PER_UNIT + 2];
+
+    static {
+        for (int i = 0; i < TABLE.length; i++) {
+            TABLE[i] = cumulative((double) i / STEPS_PER_UNIT - 6);
+        }
+    }
+
+    /** Φ(z) by a table, to 2e-6: for sums of very many. */
+    static double quick(double z) {
+        double place = (z + 6) * STEPS_PER_UNIT;
+        if (!(place > 0)) {
+            return 0;
+        }
+        int i = (int) place;
+        if (i >= TABLE.length - 1) {
+            return 1;
+        }
+        return TABLE[i] + (place - i) * (TABLE[i + 1] - TABLE[i]);
+    }
 }

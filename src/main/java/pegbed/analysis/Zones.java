@@ -129,6 +129,17 @@ public final class Zones {
         return fishable[index];
     }
 
+    /**
+     * Whether a node may be fished and lies in front: within 62° of straight out, or within 7 m. Further to the side a
+     * long pole is not fished, and nothing is plumbed.
+     */
+    public boolean isInFront(int index) {
+        double x = frame.x(index % frame.columns());
+        double y = frame.y(index / frame.columns());
+        return fishable[index]
+                && (Math.hypot(x, y) <= MARGIN_REACH || Math.toDegrees(Math.atan2(Math.abs(x), y)) <= WIDEST_DEGREES);
+    }
+
     /** y of the track's deepest line in a column, metres; NaN where there is none. */
     public double trackAt(int column) {
         return track[column];

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import pegbed.model.InputException;
+import pegbed.surface.Disc;
 import pegbed.surface.Field;
 import pegbed.surface.GridFrame;
 
@@ -61,8 +62,18 @@ final class Truth {
         return depth.sample(x, y);
     }
 
-    /** The disc about a place; NaN where part of it is land. */
+    /**
+     * The disc about a place; NaN where part of it is land. Beyond the edge of what is known of the bottom the nearest
+     * disc within stands for it.
+     */
     Discs.Mean disc(double x, double y) {
-        return Discs.of(this::depthAt, x, y);
+        GridFrame frame = depth.frame();
+        double inset = Disc.RADIUS_METRES;
+        double right = frame.x(frame.columns() - 1) - inset;
+        double top = frame.y(frame.rows() - 1) - inset;
+        return Discs.of(
+                this::depthAt,
+                Math.max(frame.xMinMetres() + inset, Math.min(right, x)),
+                Math.max(frame.yMinMetres() + inset, Math.min(top, y)));
     }
 }

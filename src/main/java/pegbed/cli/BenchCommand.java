@@ -3,6 +3,7 @@ package pegbed.cli;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
+import pegbed.bench.GuidedBench;
 import pegbed.bench.QualityBench;
 import pegbed.model.InputException;
 import picocli.CommandLine.Command;
@@ -34,12 +35,17 @@ final class BenchCommand implements Callable<Integer> {
                 description = "One folder a peg with banks.csv, readings, truth.txt and about.json.")
         private Path practice;
 
+        @Option(
+                names = "--guided",
+                description = "Guided readings against fans instead of the methods; takes several minutes.")
+        private boolean guided;
+
         @Mixin
         private Output output;
 
         @Override
         public Integer call() throws InputException, IOException {
-            output.out().print(QualityBench.table(practice));
+            output.out().print(guided ? GuidedBench.table(practice) : QualityBench.table(practice));
             return 0;
         }
     }

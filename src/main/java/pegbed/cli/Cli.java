@@ -22,6 +22,7 @@ import picocli.CommandLine.Command;
             AddCommand.class,
             LinesCommand.class,
             DepthsCommand.class,
+            NextCommand.class,
             CheckCommand.class,
             MapCommand.class,
             BenchCommand.class

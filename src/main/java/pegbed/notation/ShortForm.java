@@ -21,11 +21,16 @@ public record ShortForm(Units units, Pole pole, char decimalSign) {
         }
     }
 
+    /** A distance by the pole's joints, whatever the units: {@code s6+0.5}. */
+    public static String section(Pole pole, double metres) {
+        return Section.of(pole, metres, 0.005).print("s", "", "", 0, 2);
+    }
+
     /** A distance to the centimetre, from 0 m on: {@code s6+0.5}, {@code 10.5m}, or {@code 34.45ft}. */
     public String printDistance(double metres) {
         return localised(
                 switch (units.distance()) {
-                    case SECTIONS -> Section.of(pole, metres, 0.005).print("s", "", "", 0, 2);
+                    case SECTIONS -> section(pole, metres);
                     case METRES -> Numbers.print(metres, 0, 2) + "m";
                     case FEET -> Numbers.print(metres / Numbers.FOOT_METRES, 0, 2) + "ft";
                 });

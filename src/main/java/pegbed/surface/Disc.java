@@ -47,6 +47,27 @@ public record Disc(
         };
     }
 
+    /**
+     * The disc as a reading would leave it that comes out so many standard deviations deeper than expected.
+     *
+     * @param moveD move of D for one standard deviation, as {@link Lookahead} tells it, metres
+     * @param moveX move of gx
+     * @param moveY move of gy
+     * @param outcome standard deviations
+     */
+    public Disc after(double moveD, double moveX, double moveY, double outcome) {
+        return new Disc(
+                depthMetres + moveD * outcome,
+                slopeX + moveX * outcome,
+                slopeY + moveY * outcome,
+                varD - moveD * moveD,
+                covDX - moveD * moveX,
+                covDY - moveD * moveY,
+                varX - moveX * moveX,
+                covXY - moveX * moveY,
+                varY - moveY * moveY);
+    }
+
     /** Steepness of the mean gradient, rise over run. */
     public double slope() {
         return Math.hypot(slopeX, slopeY);

@@ -208,14 +208,14 @@ public final class FittedBottom {
         return observations.noise(i, hyper.noise(), placing);
     }
 
-    /** Variance of a further plumbed depth about the bottom at a place, for planning: depth noise and its placing. */
+    /**
+     * Variance of a further plumbed depth about the bottom at a place, for planning: depth noise, and its unsure place as
+     * {@link InputNoise} counts it.
+     */
     public double readingVariance(Sounding planned) {
         Gradient g = gradient(planned.xMetres(), planned.yMetres());
         double depth = hyper.noise() * planned.sdDepthMetres() * tub.scale().vertical();
-        return depth * depth
-                + g.dx() * g.dx() * planned.varX()
-                + g.dy() * g.dy() * planned.varY()
-                + 2 * g.dx() * g.dy() * planned.covXY();
+        return depth * depth + InputNoise.placing(g, planned.varX(), planned.varY(), planned.covXY(), tub.scale());
     }
 
     /** The bottom on a regular grid of {@link Disc#CELL_METRES}. */

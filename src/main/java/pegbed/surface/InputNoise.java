@@ -11,15 +11,18 @@ final class InputNoise {
     private InputNoise() {}
 
     static double[] of(FittedBottom bottom, Observations observations) {
-        double cap = CAP_METRES * bottom.scale().vertical();
         double[] placing = new double[observations.count];
         for (int i = 0; i < placing.length; i++) {
             Gradient g = bottom.gradient(observations.places.x[i], observations.places.y[i]);
-            double sxx = observations.varX[i];
-            double syy = observations.varY[i];
-            double along = g.dx() * g.dx() * sxx + g.dy() * g.dy() * syy + 2 * g.dx() * g.dy() * observations.covXY[i];
-            placing[i] = Math.min(cap * cap, along + sxx * g.varDx() + syy * g.varDy());
+            placing[i] = placing(g, observations.varX[i], observations.varY[i], observations.covXY[i], bottom.scale());
         }
         return placing;
+    }
+
+    /** What a place with covariance S adds where the bottom falls so. */
+    static double placing(Gradient g, double sxx, double syy, double sxy, Scale scale) {
+        double cap = CAP_METRES * scale.vertical();
+        double along = g.dx() * g.dx() * sxx + g.dy() * g.dy() * syy + 2 * g.dx() * g.dy() * sxy;
+        return Math.min(cap * cap, along + sxx * g.varDx() + syy * g.varDy());
     }
 }

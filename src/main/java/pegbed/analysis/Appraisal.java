@@ -1,0 +1,160 @@
+package pegbed.analysis;
+
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.IntStream;
+import pegbed.surface.GridFrame;
+import pegbed.surface.Lookahead;
+
+/**
+ * What each candidate is expected to gain for the decisions that the readings serve. Only the candidates that stir the
+ * decisions most are looked at closely; the others count as 0.
+ */
+final class Appraisal {
+    /** How many candidates the depths at the nodes leave, and how many of those their discs leave. */
+    private static final int ROUGHLY = 72;
+
+    private static final int CLOSELY = 36;
+
+    private final List<Choice> choices;
+    /** Candidates whose discs were looked at, as indices. */
+    private final int[] shortlist;
+    /** Moves of the disc quantities by decision, node, quantity and place in the shortlist. */
+    private final double[][][][] moves;
+    /** Weighted, by decision and place in the shortlist. */
+    private final double[][] gains;
+
+    private final double[] total;
+
+    private Appraisal(PegMap map, List<Candidate> candidates, Blend blend) {
+        int visit = map.peg().visits().size() - 1;
+        Lookahead lookahead = Lookahead.of(
+                map.bottom(),
+                candidates.stream().map(candidate -> candidate.planned(visit)).toList());
+        double target =
+                map.peg().wishes().targetMetres().orElse(map.deepest().spot().depthMetres() / 2);
+        choices = Choices.of(map, target, blend);
+        GridFrame frame = map.grid().frame();
+        shortlist = roughly(lookahead, frame);
+        Lookahead some = lookahead.only(shortlist);
+        moves = new double[choices.size()][][][];
+        double[] stir = new double[shortlist.length];
+        for (int d = 0; d < moves.length; d++) {
+            Choice choice = choices.get(d);
+            moves[d] = some.discs(frame, choice.nodes());
+            for (int c = 0; c < stir.length; c++) {
+                double most = 0;
+                for (int k = 0; k < moves[d].length; k++) {
+                    most = Math.max(most, choice.stir(k, moves[d][k][0][c], moves[d][k][1][c], moves[d][k][2][c]));
+                }
+                stir[c] += choice.weight() * most;
+            }
+        }
+        gains = new double[moves.length][shortlist.length];
+        total = new double[candidates.size()];
+        for (int c : first(stir, CLOSELY)) {
+            for (int d = 0; d < moves.length; d++) {
+                gains[d][c] = KnowledgeGradient.gain(choices.get(d), moves[d], c);
+                total[shortlist[c]] += gains[d][c];
+            }
+        }
+    }
+
+    /** Appraises candidates at the target that the person set, else at half the deepest. */
+    static Appraisal of(PegMap map, List<Candidate> candidates, Blend blend) {
+        return new Appraisal(map, candidates, blend);
+    }
+
+    private int[] roughly(Lookahead lookahead, GridFrame frame) {
+        double[] stir = new double[lookahead.size()];
+        for (Choice choice : choices) {
+            int[] nodes = choice.nodes();
+            double[][] depths = lookahead.depths(
+                    Arrays.stream(nodes)
+                            .mapToDouble(i -> frame.x(i % frame.columns()))
+                            .toArray(),
+                    Arrays.stream(nodes)
+                            .mapToDouble(i -> frame.y(i / frame.columns()))
+                            .toArray());
+            for (int c = 0; c < stir.length; c++) {
+                double most = 0;
+                for (int k = 0; k < nodes.length; k++) {
+                    most = Math.max(most, choice.stir(k, depths[k][c], 0, 0));
+                }
+                stir[c] += choice.weight() * most;
+            }
+        }
+        return first(stir, ROUGHLY);
+    }
+
+    /** Indices of the greatest values, in falling order. */
+    private static int[] first(double[] values, int count) {
+        return IntStream.range(0, values.length)
+                .boxed()
+                .sorted(Comparator.<Integer>comparingDouble(c -> -values[c]).thenComparingInt(c -> c))
+                .limit(count)
+                .mapToInt(c -> c)
+                .toArray();
+    }
+
+    /** The decisions. */
+    List<Choice> choices() {
+        return choices;
+    }
+
+    /** Gain of every candidate, all decisions together. Shared, not to be changed. */
+    double[] total() {
+        return total;
+    }
+
+    /** The greatest gain of any candidate. */
+    double most() {
+        return Arrays.stream(total).max().orElse(0);
+    }
+
+    /** The decision that gains most by a candidate. */
+    Choice dominant(int candidate) {
+        return choices.get(dominantIndex(place(candidate)));
+    }
+
+    private int place(int candidate) {
+        return IntStream.range(0, shortlist.length)
+                .filter(c -> shortlist[c] == candidate)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private int dominantIndex(int c) {
+        int best = 0;
+        for (int d = 1; d < gains.length; d++) {
+            if (gains[d][c] > gains[best][c]) {
+                best = d;
+            }
+        }
+        return best;
+    }
+
+    /**
+     * Whether a candidate tells more about the slope than about the depth, at the node of its dominant decision that it
+     * stirs most.
+     */
+    boolean tellsSteepness(int candidate) {
+        int c = place(candidate);
+        int decision = dominantIndex(c);
+        double most = -1;
+        boolean steepness = false;
+        for (int k = 0; k < moves[decision].length; k++) {
+            double d = moves[decision][k][0][c];
+            double x = moves[decision][k][1][c];
+            double y = moves[decision][k][2][c];
+            double stir = choices.get(decision).stir(k, d, x, y);
+            if (stir > most) {
+                most = stir;
+                steepness =
+                        Math.hypot(x, y) / FlatSearch.WIDE.slopeLimit() > Math.abs(d) / FlatSearch.WIDE.bandMetres();
+            }
+        }
+        return steepness;
+    }
+}

@@ -1,0 +1,43 @@
+package pegbed.analysis;
+
+import java.util.Optional;
+import pegbed.surface.Disc;
+
+/**
+ * One decision that the readings serve: which of some nodes to name, by the greatest worth.
+ *
+ * @param zone the zone in which a flat spot is sought; empty for the deepest place
+ * @param targetMetres depth at which it is sought, metres; NaN for the deepest place
+ * @param weight what one unit of worth counts
+ * @param nodes the nodes that may be named, best first
+ * @param discs the disc about each
+ * @param worth what each is worth now
+ */
+record Choice(Optional<Zone> zone, double targetMetres, double weight, int[] nodes, Disc[] discs, double[] worth) {
+    /** Moves smaller than these can't change a worth by much: depth in metres, slope. */
+    private static final double LEAST_DEPTH = 0.002;
+
+    private static final double LEAST_SLOPE = 0.004;
+
+    /** Worths of node k after a planned reading, one an outcome z (standard deviations). */
+    void after(int k, double moveD, double moveX, double moveY, double[] z, double[] result) {
+        if (zone.isEmpty()) {
+            new DeepWorth().after(discs[k], moveD, moveX, moveY, z, result);
+        } else if (Math.abs(moveD) < LEAST_DEPTH && Math.hypot(moveX, moveY) < LEAST_SLOPE) {
+            java.util.Arrays.fill(result, worth[k]);
+        } else {
+            new FlatWorth(targetMetres).after(discs[k], moveD, moveX, moveY, z, result);
+        }
+    }
+
+    /** How much a move at node k might matter, to find the candidates worth a closer look. */
+    double stir(int k, double moveD, double moveX, double moveY) {
+        if (zone.isEmpty()) {
+            return Math.exp(worth[k] - worth[0]) * Math.abs(moveD) / Blend.DEPTH_METRES;
+        }
+        double band = FlatSearch.WIDE.bandMetres();
+        double limit = FlatSearch.WIDE.slopeLimit();
+        return (worth[k] + 0.05)
+                * Math.sqrt(moveD * moveD / (band * band) + (moveX * moveX + moveY * moveY) / (limit * limit));
+    }
+}

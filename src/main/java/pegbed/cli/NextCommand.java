@@ -1,0 +1,123 @@
+package pegbed.cli;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.concurrent.Callable;
+import pegbed.analysis.CheckAnswer;
+import pegbed.analysis.CheckLine;
+import pegbed.analysis.Guidance;
+import pegbed.analysis.NextReading;
+import pegbed.analysis.PegMap;
+import pegbed.model.InputException;
+import pegbed.model.Monitor;
+import pegbed.model.Peg;
+import pegbed.model.Place;
+import pegbed.notation.ShortForm;
+import pegbed.notation.Wording;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code pegbed next}: where to plumb next, and why. */
+@Command(
+        name = "next",
+        mixinStandardHelpOptions = true,
+        description = "Says which reading to take next, and why; and when to stop.")
+final class NextCommand implements Callable<Integer> {
+    private static final int MOST = 50;
+
+    @Parameters(paramLabel = "PEG", description = "The peg file.")
+    private Path path;
+
+    @Option(
+            names = "--count",
+            paramLabel = "N",
+            defaultValue = "1",
+            description = "How many readings, each as if those before it came out as expected; 1 if not given.")
+    private int count;
+
+    @Option(names = "--target", paramLabel = "D", description = "As for pegbed lines.")
+    private String target;
+
+    @Mixin
+    private Output output;
+
+    @Override
+    public Integer call() throws InputException {
+        if (count < 1 || count > MOST) {
+            throw new InputException(
+                    "--count is how many readings to plan, between 1 and " + MOST + ", such as 5; not " + count + ".");
+        }
+        Peg peg = PegOnDisk.look(path, output.err()).peg();
+        if (target != null) {
+            peg = peg.withWishes(peg.wishes().withTarget(OptionalDouble.of(Target.metres(target))));
+        }
+        PegMap map = PegMap.of(peg, Monitor.NONE);
+        List<NextReading> plan = Guidance.plan(map, count, Monitor.NONE);
+        Optional<CheckLine> check = CheckLine.offer(map);
+        Optional<CheckAnswer> answer = CheckLine.answer(peg, Monitor.NONE);
+        if (output.json()) {
+            json(peg, plan, check, answer);
+        } else {
+            text(peg, plan, check, answer);
+        }
+        return 0;
+    }
+
+    private void text(Peg peg, List<NextReading> plan, Optional<CheckLine> check, Optional<CheckAnswer> answer) {
+        Wording wording = Wording.of(peg);
+        if (plan.get(0).stop()) {
+            output.out().println("You can stop: another reading would hardly change the lines. If you go on:");
+        }
+        for (int i = 0; i < plan.size(); i++) {
+            NextReading next = plan.get(i);
+            output.out().println((plan.size() > 1 ? i + 1 + ". " : "") + next.where(wording));
+            output.out().println("   " + next.why());
+        }
+        check.ifPresent(line -> {
+            output.out().println("To test the map: " + line.why());
+            output.out().println("   " + NextReading.where(line.first(), wording));
+            output.out().println("   " + NextReading.where(line.second(), wording));
+            output.out().println("   Add them with the note \"" + CheckLine.NOTE + "\".");
+        });
+        answer.ifPresent(said -> output.out().println(said.sentence()));
+    }
+
+    /** The first reading's keys stand at the top, all of them in order under {@code next}. */
+    private void json(Peg peg, List<NextReading> plan, Optional<CheckLine> check, Optional<CheckAnswer> answer) {
+        ObjectNode root = reading(peg, plan.get(0));
+        ArrayNode all = root.putArray("next");
+        plan.forEach(next -> all.add(reading(peg, next)));
+        check.ifPresent(line -> {
+            ArrayNode places = root.putArray("check_line");
+            places.add(place(peg, line.first()));
+            places.add(place(peg, line.second()));
+        });
+        answer.ifPresent(said -> root.put("check_answer", said.sentence()));
+        output.print(root);
+    }
+
+    private ObjectNode reading(Peg peg, NextReading next) {
+        ObjectNode node = place(peg, next.place());
+        node.put("why", next.why());
+        node.put("stop", next.stop());
+        if (!Double.isNaN(next.gain())) {
+            node.put("gain", Output.rounded(next.gain(), 3));
+        }
+        return node;
+    }
+
+    private ObjectNode place(Peg peg, Place place) {
+        ObjectNode node = output.object();
+        node.put("distance_m", Output.rounded(place.distanceMetres(), 2));
+        node.put("angle_deg", Output.rounded(place.angleDegrees(), 1));
+        node.put("section", ShortForm.section(peg.pole(), place.distanceMetres()));
+        node.put("aim", Wording.of(peg).aim(place));
+        return node;
+    }
+}

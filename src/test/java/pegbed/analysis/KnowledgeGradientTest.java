@@ -1,0 +1,118 @@
+package pegbed.analysis;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Optional;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import pegbed.surface.Disc;
+
+class KnowledgeGradientTest {
+    private static Disc level(double depth) {
+        return new Disc(depth, 0, 0, 0.01, 0, 0, 1e-8, 0, 1e-8);
+    }
+
+    private static Choice deepest(double... depths) {
+        int[] nodes = new int[depths.length];
+        Disc[] discs = new Disc[depths.length];
+        double[] worth = new double[depths.length];
+        for (int k = 0; k < depths.length; k++) {
+            discs[k] = level(depths[k]);
+            worth[k] = new DeepWorth().now(discs[k]);
+        }
+        return new Choice(Optional.empty(), Double.NaN, 1, nodes, discs, worth);
+    }
+
+    private static double gain(Choice choice, double... movesOfDepth) {
+        double[][][] moves = new double[movesOfDepth.length][3][1];
+        for (int k = 0; k < movesOfDepth.length; k++) {
+            moves[k][0][0] = movesOfDepth[k];
+        }
+        return KnowledgeGradient.gain(choice, moves, 0);
+    }
+
+    @Test
+    void twoPlacesGainWhatTheFormulaSays() {
+        // E max(a + s z, b) − max(a, b) = s·f(−|a − b|/s), f(u) = φ(u) + u Φ(u): Frazier, Powell & Dayanik 2009.
+        for (double gap : new double[] {0, 0.05, 0.1}) {
+            double s = 0.08;
+            double u = -gap / s;
+            double phi = Math.exp(-u * u / 2) / Math.sqrt(2 * Math.PI);
+            double formula = s * (phi + u * Normal.cumulative(u)) / Blend.DEPTH_METRES;
+
+            // Five points see a kink only roughly.
+            assertEquals(formula, gain(deepest(1.5, 1.5 - gap), 0, s), 0.2 * s / Blend.DEPTH_METRES, "gap " + gap);
+        }
+    }
+
+    @Test
+    void whatMovesAllPlacesAlikeSettlesNothing() {
+        assertEquals(0, gain(deepest(1.5, 1.45, 1.4), 0.1, 0.1, 0.1), 1e-12);
+    }
+
+    @Test
+    void theGainGrowsWithWhatTheReadingTells() {
+        double before = 0;
+        for (double move = 0.02; move < 0.2; move += 0.02) {
+            double gain = gain(deepest(1.5, 1.46), 0, move);
+            assertTrue(gain >= before, "at " + move);
+            before = gain;
+        }
+        assertTrue(before > 0.1);
+    }
+
+    @Test
+    void gainsAreNeverBelowNothing() {
+        Random random = new Random(1);
+        for (int i = 0; i < 200; i++) {
+            double gain = gain(
+                    deepest(1 + random.nextDouble(), 1 + random.nextDouble(), 1 + random.nextDouble()),
+                    0.1 * random.nextGaussian(),
+                    0.1 * random.nextGaussian(),
+                    0.1 * random.nextGaussian());
+            assertTrue(gain >= 0);
+        }
+    }
+
+    @Test
+    void flatWorthAgreesWithTheOddsThatAreTold() {
+        Random random = new Random(2);
+        for (int i = 0; i < 50; i++) {
+            Disc disc = new Disc(
+                    0.8 + 0.1 * random.nextGaussian(),
+                    0.15 * random.nextGaussian(),
+                    0.15 * random.nextGaussian(),
+                    0.004,
+                    0.001 * random.nextGaussian(),
+                    0.001 * random.nextGaussian(),
+                    0.01,
+                    0.002 * random.nextGaussian(),
+                    0.012);
+            double told = FlatOdds.USUAL.flat(disc, 0.8) + FlatSearch.WIDE.flat(disc, 0.8);
+
+            // Half the draws.
+            assertEquals(told, new FlatWorth(0.8).now(disc), 0.1);
+        }
+    }
+
+    @Test
+    void aReadingIsNotExpectedToChangeTheOdds() {
+        Disc disc = new Disc(0.83, 0.1, -0.05, 0.006, 0.001, -0.002, 0.01, 0.001, 0.012);
+        double[] after = new double[KnowledgeGradient.Z.length];
+        new FlatWorth(0.8).after(disc, 0.05, 0.03, -0.04, KnowledgeGradient.Z, after);
+        double mean = 0;
+        for (int j = 0; j < after.length; j++) {
+            mean += KnowledgeGradient.WEIGHT[j] * after[j];
+        }
+
+        assertEquals(new FlatWorth(0.8).now(disc), mean, 0.08);
+    }
+
+    @Test
+    void theQuickTableIsTheNormalDistribution() {
+        for (double z = -7; z <= 7; z += 0.0137) {
+            assertEquals(Normal.cumulative(z), Normal.quick(z), 3e-6, "at " + z);
+        }
+    }
+}

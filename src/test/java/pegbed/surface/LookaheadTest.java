@@ -1,0 +1,93 @@
+package pegbed.surface;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import pegbed.model.Monitor;
+import pegbed.model.Precision;
+
+/** What was foretold against what comes out once the reading is taken. Places are exact, so that nothing else changes. */
+class LookaheadTest {
+    private static final Precision EXACT = new Precision(0, 0);
+
+    private static Sounding sounding(double x, double y, double depth) {
+        return new Sounding(x, y, depth, 0.02, EXACT, 0);
+    }
+
+    private static List<Sounding> soundings() {
+        List<Sounding> soundings = new ArrayList<>();
+        for (int i = 0; i < 9; i++) {
+            double x = (i * 5) % 9 - 4;
+            double y = 2 + i;
+            soundings.add(sounding(x, y, 1 + 0.1 * Math.sin(x) + 0.05 * y));
+        }
+        return soundings;
+    }
+
+    @Test
+    void theMeanMovesAndTheDoubtFallsAsForetold() {
+        FittedBottom before = BottomModel.fit(Survey.open(soundings()), Monitor.NONE);
+        Sounding planned = sounding(1.3, 4.2, 0);
+        Lookahead lookahead = Lookahead.of(before, List.of(planned));
+        double[] x = {1.0, 2.5, -3};
+        double[] y = {4.5, 6, 9};
+        double[][] moves = lookahead.depths(x, y);
+
+        double read = before.at(1.3, 4.2).depthMetres() + lookahead.spreadMetres(0);
+        List<Sounding> more = soundings();
+        more.add(sounding(1.3, 4.2, read));
+        FittedBottom after = BottomModel.fit(Survey.open(more), Monitor.NONE);
+
+        for (int i = 0; i < x.length; i++) {
+            Prediction one = before.at(x[i], y[i]);
+            Prediction other = after.at(x[i], y[i]);
+            assertEquals(one.depthMetres() + moves[i][0], other.depthMetres(), 1e-4);
+            assertEquals(variance(one) - moves[i][0] * moves[i][0], variance(other), 1e-4, "variance at " + x[i]);
+        }
+        assertTrue(moves[0][0] > moves[2][0], "nearer places move more");
+    }
+
+    /** The model's own, without what laying a rig adds. */
+    private static double variance(Prediction p) {
+        return p.sdMetres() * p.sdMetres() - FittedBottom.layingVariance(p.slopeX(), p.slopeY());
+    }
+
+    @Test
+    void discsMoveAsForetold() {
+        FittedBottom before = BottomModel.fit(Survey.open(soundings()), Monitor.NONE);
+        GridFrame frame = new GridFrame(-2, 2, Disc.CELL_METRES, 20, 20);
+        int node = frame.index(10, 9);
+        Lookahead lookahead = Lookahead.of(before, List.of(sounding(1.3, 4.2, 0)));
+        double[][] moves = lookahead.discs(frame, new int[] {node})[0];
+
+        List<Sounding> more = soundings();
+        more.add(sounding(1.3, 4.2, before.at(1.3, 4.2).depthMetres() - lookahead.spreadMetres(0)));
+        Disc seen = BottomModel.fit(Survey.open(more), Monitor.NONE).disc(frame.x(10), frame.y(9));
+        Disc foretold = before.disc(frame.x(10), frame.y(9)).after(moves[0][0], moves[1][0], moves[2][0], -1);
+
+        assertEquals(foretold.depthMetres(), seen.depthMetres(), 1e-4);
+        assertEquals(foretold.slopeX(), seen.slopeX(), 1e-4);
+        assertEquals(foretold.slopeY(), seen.slopeY(), 1e-4);
+        assertEquals(foretold.varD(), seen.varD(), 1e-4);
+        assertEquals(foretold.covDX(), seen.covDX(), 1e-4);
+        assertEquals(foretold.varY(), seen.varY(), 1e-4);
+    }
+
+    @Test
+    void anUnsurePlaceOnASlopeTellsLess() {
+        List<Sounding> slope = new ArrayList<>();
+        for (int i = 0; i < 12; i++) {
+            slope.add(sounding(i % 3 - 1, 2 + 0.7 * i, 0.6 + 0.35 * i));
+        }
+        FittedBottom bottom = BottomModel.fit(Survey.open(slope), Monitor.NONE);
+        Lookahead lookahead = Lookahead.of(
+                bottom, List.of(sounding(0.3, 5, 0), new Sounding(0.3, 5, 0, 0.02, new Precision(0.3, 3), 0)));
+        double[][] moves = lookahead.depths(new double[] {0.3}, new double[] {5});
+
+        assertTrue(moves[0][1] < moves[0][0]);
+        assertTrue(lookahead.spreadMetres(1) > lookahead.spreadMetres(0));
+    }
+}
