@@ -78,6 +78,11 @@ public final class PlanWords {
         return "give or take " + small(line.spot().sdMetres());
     }
 
+    /** As {@link #doubt}, short: {@code ± 2 in}. */
+    public String plusMinus(PlannedLine line) {
+        return "± " + small(line.spot().sdMetres());
+    }
+
     /** A small length, never nothing: at least an inch or a centimetre. */
     String small(double metres) {
         double least = units.depth() == Units.Depth.FEET ? 0.0254 : 0.01;
@@ -201,6 +206,15 @@ public final class PlanWords {
 
     /** What to check there before trusting it, one sentence each; never empty. */
     public List<String> checks(PlannedLine line) {
+        List<String> warnings = warnings(line);
+        return warnings.isEmpty()
+                ? List.of("Plumb it once: expect " + depth(line) + " within "
+                        + small(2 * line.spot().sdMetres()) + ".")
+                : warnings;
+    }
+
+    /** What is doubtful about a line, one sentence each; empty where nothing is. */
+    public List<String> warnings(PlannedLine line) {
         List<String> checks = new ArrayList<>();
         LineCandidate candidate = line.candidate();
         String thing = isDeep(candidate) ? "level enough" : "flat";
@@ -235,10 +249,6 @@ public final class PlanWords {
                 checks.add("Fish come past the " + hazard.kind().word() + " on the way in: steer them round it.");
             }
         }
-        if (checks.isEmpty()) {
-            checks.add("Plumb it once: expect " + depth(line) + " within "
-                    + small(2 * line.spot().sdMetres()) + ".");
-        }
         return checks;
     }
 
@@ -263,7 +273,8 @@ public final class PlanWords {
         return plan.shortfalls().stream().map(words::say).toList();
     }
 
-    static String capital(String words) {
+    /** Words with a capital at their start. */
+    public static String capital(String words) {
         return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     }
 }

@@ -40,7 +40,12 @@ public final class RigWords {
 
     /** Its lines: {@code line 1}, {@code lines 2 and 3}. */
     public String lines(Rig rig) {
-        List<String> numbers = rig.settings().stream()
+        return lines(rig.settings());
+    }
+
+    /** Some of its lines. */
+    public String lines(List<Rig.Setting> settings) {
+        List<String> numbers = settings.stream()
                 .map(Rig.Setting::line)
                 .sorted()
                 .map(String::valueOf)
