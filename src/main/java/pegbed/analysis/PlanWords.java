@@ -3,6 +3,7 @@ package pegbed.analysis;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import pegbed.geometry.PegWater;
@@ -225,7 +226,9 @@ public final class PlanWords {
             checks.add("Worth a reading first: the odds that it is " + thing + " are only "
                     + percent(line.spot().pFlat()) + ".");
         }
-        if (line.spot().sdMetres() > DOUBTFUL_METRES) {
+        boolean said =
+                candidate.confidence() == Confidence.NONE || candidate.confidence() == Confidence.WORTH_A_READING;
+        if (!said && line.spot().sdMetres() > DOUBTFUL_METRES) {
             checks.add(
                     "Plumb it: its depth is known only to " + small(line.spot().sdMetres()) + ".");
         }
@@ -265,6 +268,35 @@ public final class PlanWords {
             case PRIME -> "Feed a little from the start; go to it when line 1 slows.";
             case REST -> "Keep it quiet until late; feed it before you go to it.";
         };
+    }
+
+    /** In which order to fish all lines, a sentence for each role; empty without lines. */
+    public String order() {
+        List<String> sentences = new ArrayList<>();
+        lines(PlannedLine.Role.START).ifPresent(lines -> sentences.add("Start on " + lines + "."));
+        lines(PlannedLine.Role.PRIME)
+                .ifPresent(lines ->
+                        sentences.add("Feed " + lines + " a little from the start; go there when line 1 slows."));
+        lines(PlannedLine.Role.REST)
+                .ifPresent(lines -> sentences.add("Keep " + lines + " quiet until late; feed before you go there."));
+        return String.join(" ", sentences);
+    }
+
+    private Optional<String> lines(PlannedLine.Role role) {
+        List<Integer> numbers = plan.lines().stream()
+                .filter(line -> line.role() == role)
+                .map(PlannedLine::number)
+                .toList();
+        return numbers.isEmpty() ? Optional.empty() : Optional.of(numbered(numbers));
+    }
+
+    /** {@code line 1}, {@code lines 2, 3 and 4}. */
+    static String numbered(List<Integer> numbers) {
+        List<String> words = numbers.stream().sorted().map(String::valueOf).toList();
+        int last = words.size() - 1;
+        return last == 0
+                ? "line " + words.get(0)
+                : "lines " + String.join(", ", words.subList(0, last)) + " and " + words.get(last);
     }
 
     /** What could not be had, one sentence or two each. */

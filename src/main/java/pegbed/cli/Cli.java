@@ -24,6 +24,7 @@ import picocli.CommandLine.Command;
             DepthsCommand.class,
             CheckCommand.class,
             MapCommand.class,
+            CardCommand.class,
             BenchCommand.class
         })
 public final class Cli {

@@ -68,6 +68,7 @@ final class CardText {
         for (PlannedLine line : plan.lines()) {
             line(flow, line);
         }
+        flow.paragraph(Role.LEGEND_HEADING, BODY, left, right, words.order());
         rule(flow);
         for (Rig rig : plan.rigs()) {
             rig(flow, rig);
@@ -94,8 +95,7 @@ final class CardText {
                 right,
                 PlanWords.capital(words.where(line)) + ": " + words.distance(line),
                 depth);
-        flow.paragraph(Role.LEGEND_HEADING, BODY, text, right, CardWords.towards(words, line));
-        String rig = "Rig " + line.rig() + ". " + words.order(line);
+        String rig = CardWords.towards(words, line) + ". Rig " + line.rig() + ".";
         flow.paragraph(Role.LEGEND_HEADING, BODY, text, right, rig);
         String warnings = String.join(" ", words.warnings(line));
         if (!warnings.isEmpty()) {

@@ -44,11 +44,10 @@ final class CardWords {
         Map<String, List<Rig.Setting>> same = rig.settings().stream()
                 .collect(Collectors.groupingBy(words::hookToTip, LinkedHashMap::new, Collectors.toList()));
         String marks = same.entrySet().stream()
-                .map(entry -> same.size() == 1 && entry.getValue().size() > 1
-                        ? entry.getKey() + " on all"
-                        : entry.getKey() + " on " + words.lines(entry.getValue()))
+                .map(entry ->
+                        same.size() == 1 ? entry.getKey() : entry.getKey() + " on " + words.lines(entry.getValue()))
                 .collect(Collectors.joining(", "));
-        String travel = rig.settings().size() == 1 ? "" : "; " + words.travel(rig);
+        String travel = same.size() == 1 ? "" : "; " + words.travel(rig);
         return "Hook to float tip: " + marks + " (" + words.overdepth(rig) + ")" + travel + ".";
     }
 }

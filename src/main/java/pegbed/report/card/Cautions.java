@@ -11,7 +11,7 @@ final class Cautions {
     private static final List<String> ALWAYS = List.of(
             "Overhead power lines: keep poles and rods at least 30 m away. Carry poles taken apart and level.",
             "Lightning: stop, put the pole down, move well away; wait 30 minutes after the last thunder.",
-            "Water: sit level and stable, know the way out, never wade to plumb. If you fall in, float first, then call.",
+            "Water: sit level and stable, know the way out, never wade to plumb. Fallen in: float first, then call.",
             "For choosing where to fish. Not for navigation, swimming, wading, diving or building.",
             "The venue's rules and the law come first: licences, close seasons, bylaws. Use non-toxic weights.");
 

@@ -47,15 +47,15 @@ final class HtmlCard {
 
     private String write() {
         String title = Card.title(plan);
-        page.raw("<!DOCTYPE html>\n<html lang=\"en-GB\">\n<head>\n<meta charset=\"utf-8\">\n")
+        page.raw("<!DOCTYPE html>\n<html lang=\"en-GB\">\n<head>\n<meta charset=\"utf-8\"/>\n")
                 .raw(
-                        "<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; style-src 'unsafe-inline'\">\n")
-                .raw("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n")
-                .raw("<meta name=\"color-scheme\" content=\"light dark\">\n")
+                        "<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; style-src 'unsafe-inline'\"/>\n")
+                .raw("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/>\n")
+                .raw("<meta name=\"color-scheme\" content=\"light dark\"/>\n")
                 .element("title", "", title)
                 .raw("<style>\n" + style() + "</style>\n</head>\n<body>\n<header>\n")
-                .element("h1", " dir=\"auto\"", title)
-                .element("p", " dir=\"auto\"", Heading.subtitle(peg))
+                .element("h1", "", title)
+                .element("p", "", Heading.subtitle(peg))
                 .raw("</header>\n<main>\n");
         if (Cautions.hasOverheadLine(peg)) {
             page.element(
@@ -106,15 +106,15 @@ final class HtmlCard {
                     .element("span", "", PlanWords.capital(words.where(line)))
                     .element("span", " class=\"depth\"", words.depth(line) + " " + words.plusMinus(line))
                     .raw("</h3>\n");
-            page.element("p", " class=\"far\"", words.distance(line));
-            page.element("p", " dir=\"auto\"", CardWords.towards(words, line));
+            page.element("p", " class=\"far\"", PlanWords.capital(words.distance(line)));
+            page.element("p", "", CardWords.towards(words, line));
             page.element("p", "", "Rig " + line.rig() + ". " + words.order(line));
             for (String warning : words.warnings(line)) {
                 page.element("p", " class=\"note\"", warning);
             }
             page.raw("<details>\n")
                     .element("summary", "", "Why, and what to check")
-                    .element("p", " dir=\"auto\"", words.why(line));
+                    .element("p", "", words.why(line));
             if (words.warnings(line).isEmpty()) {
                 words.checks(line).forEach(check -> page.element("p", "", check));
             }
@@ -131,7 +131,7 @@ final class HtmlCard {
         for (Rig rig : plan.rigs()) {
             page.raw("<article>\n<h3>")
                     .element("span", "", "Rig " + rig.number() + ", " + rigWords.lines(rig))
-                    .element("span", " class=\"depth\" dir=\"auto\"", rigWords.floatSize(rig))
+                    .element("span", " class=\"depth\"", rigWords.floatSize(rig))
                     .raw("</h3>\n")
                     .element("p", "", CardWords.settings(rigWords, rig))
                     .element("p", "", "Hook length " + rigWords.hookLength(rig) + "; " + rigWords.shotting(rig) + ".")

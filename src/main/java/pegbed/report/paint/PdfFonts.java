@@ -27,7 +27,10 @@ public final class PdfFonts implements TextMeasure {
 
     private static TrueTypeFont load(String name) {
         try (InputStream in = PdfFonts.class.getResourceAsStream(FOLDER + name)) {
-            return new TTFParser().parse(new RandomAccessReadBuffer(in.readAllBytes()));
+            TrueTypeFont face = new TTFParser().parse(new RandomAccessReadBuffer(in.readAllBytes()));
+            // Without ligatures, so that the words of a card can be found and copied.
+            face.setEnableGsub(false);
+            return face;
         } catch (IOException e) {
             throw new UncheckedIOException("The program's own font " + name + " can't be read.", e);
         }
@@ -51,7 +54,7 @@ public final class PdfFonts implements TextMeasure {
         if (!Bidi.requiresBidi(text.toCharArray(), 0, text.length())) {
             return text;
         }
-        Bidi bidi = new Bidi(text, Bidi.DIRECTION_DEFAULT_LEFT_TO_RIGHT);
+        Bidi bidi = new Bidi(text, Bidi.DIRECTION_LEFT_TO_RIGHT);
         int runs = bidi.getRunCount();
         byte[] levels = new byte[runs];
         Object[] parts = new Object[runs];
