@@ -137,12 +137,11 @@ final class LineCandidates {
             double score = DeepestSearch.score(disc.depthMetres(), gentle);
             LineCandidate.Origin origin =
                     feet.contains(i) ? LineCandidate.Origin.FOOT_OF_SLOPE : LineCandidate.Origin.DEEPEST;
-            LineRanking.Rated rated = new LineRanking.Rated(
-                    i, worthOfDepth(best, score) - trouble(i), origin, gentle, disc.depthMetres());
+            LineRanking.Rated rated = new LineRanking.Rated(i, worthOfDepth(best, score) - trouble(i), origin);
             return i == bottom || gentle >= LEAST ? positive(rated) : Optional.empty();
         });
         for (LineRanking.Rated rated : picked) {
-            double depth = rated.flatAtMetres();
+            double depth = grid.disc(rated.index()).depthMetres();
             add(
                     Zone.TRACK,
                     rated,
@@ -188,7 +187,7 @@ final class LineCandidates {
         for (LineRanking.Rated rated : ranking.best(MOST, i -> flat(i, atTarget.applyAsDouble(i)))) {
             IntPredicate like = rated.origin() == LineCandidate.Origin.FLAT
                     ? i -> atTarget.applyAsDouble(i) >= Confidence.LIKELY.least()
-                    : flatAbout(rated.flatAtMetres());
+                    : flatAbout(grid.disc(rated.index()).depthMetres());
             add(zone, rated, i -> map.zones().contains(zone, i) && like.test(i));
         }
     }
@@ -200,13 +199,13 @@ final class LineCandidates {
         Optional<LineRanking.Rated> best = Optional.empty();
         if (atTarget >= LEAST) {
             double worth = (atTarget + FlatSearch.WIDE.flat(disc, target)) / 2 - trouble(i);
-            best = positive(new LineRanking.Rated(i, worth, LineCandidate.Origin.FLAT, atTarget, target));
+            best = positive(new LineRanking.Rated(i, worth, LineCandidate.Origin.FLAT));
         }
         if (off(disc) > 0) {
             double p = FlatOdds.USUAL.flat(disc, depth);
             double worth = closeness(disc) * p - trouble(i);
             if (p >= LEAST && best.stream().allMatch(at -> worth > at.worth())) {
-                best = positive(new LineRanking.Rated(i, worth, LineCandidate.Origin.NEAREST_FLAT, p, depth));
+                best = positive(new LineRanking.Rated(i, worth, LineCandidate.Origin.NEAREST_FLAT));
             }
         }
         return best;
@@ -239,11 +238,11 @@ final class LineCandidates {
             double p = FlatOdds.USUAL.flat(disc, depth);
             double worth = p * shortShare(depth, deepest) - trouble(i);
             return p >= LEAST
-                    ? positive(new LineRanking.Rated(i, worth, LineCandidate.Origin.SHORT, p, depth))
+                    ? positive(new LineRanking.Rated(i, worth, LineCandidate.Origin.SHORT))
                     : Optional.empty();
         });
         for (LineRanking.Rated rated : picked) {
-            IntPredicate like = flatAbout(rated.flatAtMetres());
+            IntPredicate like = flatAbout(grid.disc(rated.index()).depthMetres());
             add(Zone.SHORT, rated, i -> map.zones().contains(Zone.SHORT, i) && like.test(i));
         }
     }
@@ -262,10 +261,38 @@ final class LineCandidates {
         double cell = frame.cellMetres() * frame.cellMetres();
         double metres2 =
                 area.test(index) ? cell * Connected.from(frame, index, area).size() : 0;
-        Disc disc = grid.disc(index);
-        Place place = LineRanking.place(frame, index);
-        Spot spot = new Spot(place, disc.depthMetres(), disc.sdMetres(), disc.slope(), rated.p());
-        found.add(new LineCandidate(
-                Optional.of(zone), rated.origin(), spot, rated.flatAtMetres(), metres2, rated.worth()));
+        LineCandidate atNode = candidate(
+                zone, rated.origin(), LineRanking.place(frame, index), grid.disc(index), metres2, rated.worth());
+        found.add(atJoint(atNode)
+                .filter(moved -> moved.confidence() == atNode.confidence())
+                .orElse(atNode));
+    }
+
+    /** The candidate at the pole's joint beside it, if there is one: nobody can miss a joint. */
+    private Optional<LineCandidate> atJoint(LineCandidate line) {
+        double distance = line.place().distanceMetres();
+        return map.peg().pole().jointMetres().stream()
+                .filter(joint -> Math.abs(joint - distance) <= JOINT_METRES)
+                .map(joint -> Place.polar(joint, line.place().angleDegrees()))
+                .filter(place -> {
+                    int node = map.nodeAt(place.xMetres(), place.yMetres());
+                    return node >= 0 && map.zones().isFishable(node);
+                })
+                .findFirst()
+                .map(place -> candidate(
+                        line.zone().orElseThrow(),
+                        line.origin(),
+                        place,
+                        map.bottom().disc(place.xMetres(), place.yMetres()),
+                        line.areaMetres2(),
+                        line.worth()));
+    }
+
+    private LineCandidate candidate(
+            Zone zone, LineCandidate.Origin origin, Place place, Disc disc, double areaMetres2, double worth) {
+        double flatAt = origin == LineCandidate.Origin.FLAT ? target : disc.depthMetres();
+        double p = zone == Zone.TRACK ? FlatOdds.USUAL.gentle(disc) : FlatOdds.USUAL.flat(disc, flatAt);
+        Spot spot = new Spot(place, disc.depthMetres(), disc.sdMetres(), disc.slope(), p);
+        return new LineCandidate(Optional.of(zone), origin, spot, flatAt, areaMetres2, worth);
     }
 }

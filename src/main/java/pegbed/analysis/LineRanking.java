@@ -23,10 +23,8 @@ final class LineRanking {
      * @param index its place in the grid
      * @param worth what it is worth, above 0
      * @param origin what makes it a candidate
-     * @param p probability that it is what it is named for
-     * @param flatAtMetres depth at which it is sought, metres
      */
-    record Rated(int index, double worth, LineCandidate.Origin origin, double p, double flatAtMetres) {}
+    record Rated(int index, double worth, LineCandidate.Origin origin) {}
 
     /** A node in the queue: rated, or with a bound on its worth. */
     private record Entry(int index, double worth, Optional<Rated> rated) {}

@@ -3,6 +3,7 @@ package pegbed.analysis;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import pegbed.geometry.PegWater;
@@ -76,6 +77,11 @@ public final class PlanWords {
     /** One standard deviation of the depth, such as {@code give or take 2 in}. */
     public String doubt(PlannedLine line) {
         return "give or take " + small(line.spot().sdMetres());
+    }
+
+    /** As {@link #doubt}, short: {@code ± 2 in}. */
+    public String plusMinus(PlannedLine line) {
+        return "± " + small(line.spot().sdMetres());
     }
 
     /** A small length, never nothing: at least an inch or a centimetre. */
@@ -201,6 +207,15 @@ public final class PlanWords {
 
     /** What to check there before trusting it, one sentence each; never empty. */
     public List<String> checks(PlannedLine line) {
+        List<String> warnings = warnings(line);
+        return warnings.isEmpty()
+                ? List.of("Plumb it once: expect " + depth(line) + " within "
+                        + small(2 * line.spot().sdMetres()) + ".")
+                : warnings;
+    }
+
+    /** What is doubtful about a line, one sentence each; empty where nothing is. */
+    public List<String> warnings(PlannedLine line) {
         List<String> checks = new ArrayList<>();
         LineCandidate candidate = line.candidate();
         String thing = isDeep(candidate) ? "level enough" : "flat";
@@ -211,7 +226,9 @@ public final class PlanWords {
             checks.add("Worth a reading first: the odds that it is " + thing + " are only "
                     + percent(line.spot().pFlat()) + ".");
         }
-        if (line.spot().sdMetres() > DOUBTFUL_METRES) {
+        boolean said =
+                candidate.confidence() == Confidence.NONE || candidate.confidence() == Confidence.WORTH_A_READING;
+        if (!said && line.spot().sdMetres() > DOUBTFUL_METRES) {
             checks.add(
                     "Plumb it: its depth is known only to " + small(line.spot().sdMetres()) + ".");
         }
@@ -235,10 +252,6 @@ public final class PlanWords {
                 checks.add("Fish come past the " + hazard.kind().word() + " on the way in: steer them round it.");
             }
         }
-        if (checks.isEmpty()) {
-            checks.add("Plumb it once: expect " + depth(line) + " within "
-                    + small(2 * line.spot().sdMetres()) + ".");
-        }
         return checks;
     }
 
@@ -257,13 +270,43 @@ public final class PlanWords {
         };
     }
 
+    /** In which order to fish all lines, a sentence for each role; empty without lines. */
+    public String order() {
+        List<String> sentences = new ArrayList<>();
+        lines(PlannedLine.Role.START).ifPresent(lines -> sentences.add("Start on " + lines + "."));
+        lines(PlannedLine.Role.PRIME)
+                .ifPresent(lines ->
+                        sentences.add("Feed " + lines + " a little from the start; go there when line 1 slows."));
+        lines(PlannedLine.Role.REST)
+                .ifPresent(lines -> sentences.add("Keep " + lines + " quiet until late; feed before you go there."));
+        return String.join(" ", sentences);
+    }
+
+    private Optional<String> lines(PlannedLine.Role role) {
+        List<Integer> numbers = plan.lines().stream()
+                .filter(line -> line.role() == role)
+                .map(PlannedLine::number)
+                .toList();
+        return numbers.isEmpty() ? Optional.empty() : Optional.of(numbered(numbers));
+    }
+
+    /** {@code line 1}, {@code lines 2, 3 and 4}. */
+    static String numbered(List<Integer> numbers) {
+        List<String> words = numbers.stream().sorted().map(String::valueOf).toList();
+        int last = words.size() - 1;
+        return last == 0
+                ? "line " + words.get(0)
+                : "lines " + String.join(", ", words.subList(0, last)) + " and " + words.get(last);
+    }
+
     /** What could not be had, one sentence or two each. */
     public List<String> shortfalls() {
         ShortfallWords words = new ShortfallWords(plan, this, wording);
         return plan.shortfalls().stream().map(words::say).toList();
     }
 
-    static String capital(String words) {
+    /** Words with a capital at their start. */
+    public static String capital(String words) {
         return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     }
 }

@@ -40,15 +40,12 @@ public final class RigWords {
 
     /** Its lines: {@code line 1}, {@code lines 2 and 3}. */
     public String lines(Rig rig) {
-        List<String> numbers = rig.settings().stream()
-                .map(Rig.Setting::line)
-                .sorted()
-                .map(String::valueOf)
-                .toList();
-        return numbers.size() == 1
-                ? "line " + numbers.get(0)
-                : "lines " + String.join(", ", numbers.subList(0, numbers.size() - 1)) + " and "
-                        + numbers.get(numbers.size() - 1);
+        return lines(rig.settings());
+    }
+
+    /** Some of its lines. */
+    public String lines(List<Rig.Setting> settings) {
+        return PlanWords.numbered(settings.stream().map(Rig.Setting::line).toList());
     }
 
     /** From the hook to the tip of the float. */
@@ -76,9 +73,8 @@ public final class RigWords {
         if (rig.settings().size() == 1) {
             return "one line, one mark";
         }
-        return rig.travelMetres() < MOVES_METRES
-                ? "one mark serves all"
-                : "slide the float " + wording.depthToHalfInch(rig.travelMetres());
+        boolean same = rig.settings().stream().map(this::hookToTip).distinct().count() == 1;
+        return same ? "one mark serves all" : "slide the float " + wording.depthToHalfInch(rig.travelMetres());
     }
 
     public String hookLength(Rig rig) {
@@ -106,6 +102,6 @@ public final class RigWords {
                                     + wording.depthToHalfInch(high));
         }
         return groups.stream().collect(Collectors.joining(", ")) + " above the hook ("
-                + grams(rig.template().shotGrams()) + " in all)";
+                + grams(rig.template().shotGrams()) + ")";
     }
 }

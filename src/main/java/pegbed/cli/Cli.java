@@ -25,6 +25,7 @@ import picocli.CommandLine.Command;
             NextCommand.class,
             CheckCommand.class,
             MapCommand.class,
+            CardCommand.class,
             BenchCommand.class
         })
 public final class Cli {

@@ -58,7 +58,12 @@ final class LinesJson {
     }
 
     private static ObjectNode spot(Spot spot) {
-        ObjectNode node = place(spot.place());
+        return spot(NODES.objectNode(), spot);
+    }
+
+    /** Adds a spot's members to a node. */
+    static ObjectNode spot(ObjectNode node, Spot spot) {
+        node.setAll(place(spot.place()));
         node.put("depth_m", Output.rounded(spot.depthMetres(), 3));
         node.put("sd_m", Output.rounded(spot.sdMetres(), 3));
         node.put("slope", Output.rounded(spot.slope(), 3));

@@ -6,6 +6,7 @@ import pegbed.analysis.Confidence;
 import pegbed.analysis.Deepest;
 import pegbed.analysis.Findings;
 import pegbed.analysis.FlatSpot;
+import pegbed.analysis.Plan;
 import pegbed.analysis.Spot;
 import pegbed.analysis.SteepestSlope;
 import pegbed.analysis.Steepness;
@@ -27,11 +28,11 @@ final class LinesText {
         this.out = out;
     }
 
-    static void print(Findings findings, PrintWriter out) {
-        new LinesText(findings, out).print();
+    static void print(Findings findings, Plan plan, PrintWriter out) {
+        new LinesText(findings, out).print(plan);
     }
 
-    private void print() {
+    private void print(Plan plan) {
         Peg peg = findings.map().peg();
         int readings = findings.map().bottom().soundings();
         out.println(peg.name().title() + ", " + readings + (readings == 1 ? " reading" : " readings"));
@@ -49,6 +50,8 @@ final class LinesText {
         out.println();
         out.println("Steepest");
         findings.slopes().forEach(this::slope);
+        out.println();
+        PlanText.print(plan, out);
         findings.map().suspicious().forEach(this::suspicious);
         Doubts.sentences(Doubts.misplaced(peg, findings.map().water())).forEach(odd -> out.println("! " + odd));
         out.println();

@@ -29,8 +29,7 @@ class LineRankingTest {
                 .best(
                         5,
                         i -> candidate[i]
-                                ? Optional.of(
-                                        new LineRanking.Rated(i, worth[i], LineCandidate.Origin.FLAT, worth[i], 1))
+                                ? Optional.of(new LineRanking.Rated(i, worth[i], LineCandidate.Origin.FLAT))
                                 : Optional.empty())
                 .stream()
                 .map(LineRanking.Rated::index)

@@ -69,6 +69,10 @@ class PlanTest {
         assertEquals(PlannedLine.Role.PRIME, in(plan, Zone.ACROSS).role());
         assertEquals(PlannedLine.Role.REST, in(plan, Zone.LEFT_MARGIN).role());
         assertEquals(PlannedLine.Role.REST, in(plan, Zone.RIGHT_MARGIN).role());
+        assertEquals(
+                "Start on line 1. Feed line 2 a little from the start; go there when line 1 slows."
+                        + " Keep lines 3 and 4 quiet until late; feed before you go there.",
+                PlanWords.of(plan).order());
     }
 
     @Test

@@ -93,7 +93,7 @@ class RigWordsTest {
         assertEquals("6 in", WORDS.hookLength(deep));
         assertEquals("4×14, 0.40 g", WORDS.floatSize(deep));
         assertEquals(
-                "1 × No.10 at 6 in, 1 × No.10 at 1 ft, bulk of 8 × No.10 at 1 ft 6 in above the hook (0.40 g in all)",
+                "1 × No.10 at 6 in, 1 × No.10 at 1 ft, bulk of 8 × No.10 at 1 ft 6 in above the hook (0.40 g)",
                 WORDS.shotting(deep));
         assertEquals("5 ft 8½ in", WORDS.hookToTip(deep.settings().get(0)));
         assertEquals(

@@ -4,14 +4,14 @@ import java.util.Locale;
 import pegbed.model.Units;
 
 /** Depths as the short figures that stand in the water. */
-final class Figures {
+public final class Figures {
     private static final double INCH_METRES = 0.0254;
     private static final int LONGEST = 120;
 
     private Figures() {}
 
     /** {@code 4'6} or {@code 9"} to the inch, {@code 137} centimetres, or {@code 1.37} metres. */
-    static String depth(double metres, Units.Depth unit) {
+    public static String depth(double metres, Units.Depth unit) {
         return switch (unit) {
             case FEET -> feet(metres);
             case CENTIMETRES -> Long.toString(Math.round(metres * 100));
@@ -38,11 +38,11 @@ final class Figures {
      * What a person typed, made fit for one line: signs that can't be seen or that turn the direction of writing are
      * taken out, and what is longer than {@value #LONGEST} signs is cut short with an ellipsis.
      */
-    static String oneLine(String typed) {
+    public static String oneLine(String typed) {
         return oneLine(typed, LONGEST);
     }
 
-    static String oneLine(String typed, int longest) {
+    public static String oneLine(String typed, int longest) {
         StringBuilder clean = new StringBuilder();
         int signs = 0;
         for (int at = 0; at < typed.length() && signs <= longest; at += Character.charCount(typed.codePointAt(at))) {

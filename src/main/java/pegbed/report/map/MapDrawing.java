@@ -1,10 +1,12 @@
 package pegbed.report.map;
 
 import java.util.EnumSet;
+import java.util.Optional;
 import java.util.Set;
 import org.locationtech.jts.geom.Envelope;
 import pegbed.analysis.Findings;
 import pegbed.analysis.PegMap;
+import pegbed.analysis.Plan;
 import pegbed.report.drawing.Drawing;
 import pegbed.report.drawing.Layer;
 import pegbed.report.drawing.TextMeasure;
@@ -23,13 +25,16 @@ public final class MapDrawing {
     private final PegMap map;
     private final Findings findings;
     private final MapOptions options;
+    private final Optional<Plan> plan;
     private final Ground ground;
     private final Shore shore;
 
-    private MapDrawing(PegMap map, Findings findings, MapOptions options, Ground ground, Shore shore) {
+    private MapDrawing(
+            PegMap map, Findings findings, MapOptions options, Optional<Plan> plan, Ground ground, Shore shore) {
         this.map = map;
         this.findings = findings;
         this.options = options;
+        this.plan = plan;
         this.ground = ground;
         this.shore = shore;
     }
@@ -42,7 +47,7 @@ public final class MapDrawing {
      * @param options what is drawn
      */
     public static MapDrawing of(PegMap map, Findings findings, MapOptions options) {
-        return new MapDrawing(map, findings, options, Ground.of(map), Shore.of(map.water()));
+        return new MapDrawing(map, findings, options, Optional.empty(), Ground.of(map), Shore.of(map.water()));
     }
 
     /** The same map with other answers or other layers; the shapes of the bottom are not made again. */
@@ -50,7 +55,15 @@ public final class MapDrawing {
         if (!others.map().equals(map)) {
             throw new IllegalArgumentException("These answers were found on another map.");
         }
-        return new MapDrawing(map, others, otherOptions, ground, shore);
+        return new MapDrawing(map, others, otherOptions, plan.filter(own -> own.findings() == others), ground, shore);
+    }
+
+    /** The same map with the lines of a plan, numbered. */
+    public MapDrawing with(Plan lines) {
+        if (lines.findings().map() != map) {
+            throw new IllegalArgumentException("These lines were chosen on another map.");
+        }
+        return new MapDrawing(map, findings, options, Optional.of(lines), ground, shore);
     }
 
     /**
@@ -119,6 +132,7 @@ public final class MapDrawing {
     private void compose(Composition to) {
         GroundPart.add(to, map, ground, shore);
         PlacePart.addSeat(to);
+        plan.ifPresent(lines -> LinePart.add(to, lines));
         FindingPart.addSymbols(to, findings, ground);
         PlacePart.addSymbols(to, map);
         ReadingPart.add(to, map);

@@ -26,6 +26,9 @@ final class RingPart {
     private static final List<Double> COLUMNS = List.of(
             -47.0, 47.0, -53.0, 53.0, -38.0, 38.0, -28.0, 28.0, -10.0, 10.0, -65.0, 65.0, -72.0, 72.0, -80.0, 80.0);
 
+    /** On smaller maps than this a ring is named by one figure alone. */
+    private static final double SMALL_POINTS_PER_METRE = 16;
+
     /** The clock's figures stand so far outside, points. */
     private static final double CLOCK_POINTS = 16;
 
@@ -66,7 +69,7 @@ final class RingPart {
         }
         List<Double> joints = map.peg().pole().jointMetres();
         for (int i = 0; i < joints.size(); i++) {
-            Composition.Label label = label(map, i);
+            Composition.Label label = label(to, map, i);
             boolean written = write(to, map, label, joints.get(i), best);
             for (int k = 0; k < COLUMNS.size() && !written; k++) {
                 written = write(to, map, label, joints.get(i), COLUMNS.get(k));
@@ -80,7 +83,7 @@ final class RingPart {
         for (int i = 0; i < joints.size(); i++) {
             Place at = Place.polar(joints.get(i), column);
             if (map.water().isWater(at.xMetres(), at.yMetres())
-                    && to.space.isFree(to.box(label(map, i), at.xMetres(), at.yMetres(), 0, 0, 0))) {
+                    && to.space.isFree(to.box(label(to, map, i), at.xMetres(), at.yMetres(), 0, 0, 0))) {
                 free++;
             }
         }
@@ -92,16 +95,17 @@ final class RingPart {
         return map.water().isWater(at.xMetres(), at.yMetres()) && to.place(label, at.xMetres(), at.yMetres(), 0, 0, 0);
     }
 
-    private static Composition.Label label(PegMap map, int joint) {
+    private static Composition.Label label(Composition to, PegMap map, int joint) {
         double metres = map.peg().pole().jointMetres().get(joint);
         String section = "s" + (joint + 1);
         String inMetres = String.format(Locale.ROOT, "%.1f m", metres).replace(".0 m", " m");
+        boolean small = to.view.pointsPerMetre() < SMALL_POINTS_PER_METRE;
         String words = switch (map.peg().units().distance()) {
-            case SECTIONS -> section + " · " + inMetres;
+            case SECTIONS -> small ? section : section + " · " + inMetres;
             case METRES -> inMetres;
             case FEET -> Math.round(metres / FOOT_METRES) + " ft";
         };
-        if (map.peg().units().distance() != Units.Distance.SECTIONS) {
+        if (!small && map.peg().units().distance() != Units.Distance.SECTIONS) {
             words += " · " + section;
         }
         return new Composition.Label(Role.RING_LABEL, Layer.RINGS, Lettering.plain(8.5), words);

@@ -1,9 +1,7 @@
 package pegbed.report.map;
 
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import pegbed.analysis.Findings;
@@ -11,9 +9,6 @@ import pegbed.analysis.PegMap;
 import pegbed.geometry.Overlay;
 import pegbed.model.Hazard;
 import pegbed.model.Peg;
-import pegbed.model.PegName;
-import pegbed.model.Visit;
-import pegbed.notation.Wording;
 import pegbed.report.drawing.Fill;
 import pegbed.report.drawing.Frame;
 import pegbed.report.drawing.Layer;
@@ -42,7 +37,6 @@ final class Sheet {
     private static final Lettering TITLE = Lettering.bold(19);
     private static final Lettering SUBTITLE = Lettering.plain(11);
     private static final Lettering SMALL = Lettering.italic(9.5);
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.UK);
 
     private final PegMap map;
     private final TextMeasure measure;
@@ -97,8 +91,8 @@ final class Sheet {
                 Role.PANEL, Layer.FURNITURE, Frame.SHEET, Overlay.difference(Symbols.box(0, 0, width, height), rim)));
         to.add(new Stroke(Role.LEGEND_RULE, Layer.FURNITURE, Frame.SHEET, rim.getBoundary()));
         Peg peg = map.peg();
-        text(to, Role.TITLE, MARGIN + 16, TITLE, Figures.oneLine(peg.name().title()));
-        text(to, Role.SUBTITLE, MARGIN + 33, SUBTITLE, subtitle(peg));
+        text(to, Role.TITLE, MARGIN + 16, TITLE, Heading.title(peg));
+        text(to, Role.SUBTITLE, MARGIN + 33, SUBTITLE, Heading.subtitle(peg));
         legends(to, area.getMaxY() + ROW_GAP + 2);
         boolean lines = peg.hazards().stream().anyMatch(hazard -> hazard.kind() == Hazard.Kind.OVERHEAD_LINE);
         to.add(new Text(
@@ -139,28 +133,5 @@ final class Sheet {
             fit = Figures.oneLine(words, --signs);
         }
         return fit;
-    }
-
-    private static String subtitle(Peg peg) {
-        PegName name = peg.name();
-        Visit today = peg.today();
-        List<String> parts = new ArrayList<>();
-        if (!name.venue().isBlank() && !name.water().isBlank()) {
-            parts.add(Figures.oneLine(name.venue()));
-        }
-        parts.add(today.start().map(DAY::format).orElse("no date"));
-        parts.add(
-                today.boardToWaterMetres().isPresent()
-                        ? "board to water "
-                                + Wording.of(peg)
-                                        .depth(today.boardToWaterMetres().getAsDouble())
-                        : "level not measured");
-        int readings = peg.readings().size();
-        String count = readings == 0 ? "no readings yet" : readings == 1 ? "1 reading" : readings + " readings";
-        long visits = peg.visits().stream()
-                .filter(visit -> !visit.readings().isEmpty())
-                .count();
-        parts.add(visits > 1 ? count + " of " + visits + " visits" : count);
-        return String.join(" · ", parts);
     }
 }

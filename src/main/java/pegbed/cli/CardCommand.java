@@ -1,0 +1,72 @@
+package pegbed.cli;
+
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.concurrent.Callable;
+import pegbed.analysis.Findings;
+import pegbed.analysis.PegMap;
+import pegbed.analysis.Plan;
+import pegbed.model.InputException;
+import pegbed.model.Monitor;
+import pegbed.model.Peg;
+import pegbed.report.card.Card;
+import pegbed.report.drawing.Theme;
+import pegbed.report.drawing.Themes;
+import pegbed.storage.WholeFile;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code pegbed card}: what is taken to the peg. */
+@Command(
+        name = "card",
+        mixinStandardHelpOptions = true,
+        description = "Writes the card: map, lines and rigs on A5 (PDF, PNG, SVG), or as one page for a phone (HTML).")
+final class CardCommand implements Callable<Integer> {
+    @Parameters(paramLabel = "PEG", description = "The peg file.")
+    private Path path;
+
+    @Option(
+            names = "--out",
+            required = true,
+            paramLabel = "FILE",
+            description = "A name that ends in .pdf, .png, .svg or .html.")
+    private Path file;
+
+    @Option(names = "--grey", description = "For a printer without colour; the phone's page takes no notice.")
+    private boolean grey;
+
+    @Mixin
+    private WishOptions wishes;
+
+    @Mixin
+    private Output output;
+
+    @Override
+    public Integer call() throws InputException {
+        String name = file.getFileName().toString().toLowerCase(Locale.ROOT);
+        String kind = name.substring(name.lastIndexOf('.') + 1);
+        if (!name.contains(".")
+                || !java.util.List.of("pdf", "png", "svg", "html").contains(kind)) {
+            throw new InputException("--out: " + file.getFileName() + " must end in .pdf, .png, .svg or .html.");
+        }
+        Peg peg = PegOnDisk.look(path, output.err()).peg();
+        Findings findings = Findings.of(PegMap.of(peg, Monitor.NONE), wishes.target());
+        Plan plan = Plan.of(findings, wishes.over(peg.wishes()));
+        Theme theme = grey ? Themes.BLACK_AND_WHITE : Themes.LIGHT;
+        byte[] bytes = switch (kind) {
+            case "pdf" -> Card.pdf(plan, theme);
+            case "png" -> Card.png(plan, theme);
+            case "svg" -> Card.svg(plan, theme);
+            default -> Card.html(plan);
+        };
+        WholeFile.write(file, bytes);
+        if (output.json()) {
+            output.print(output.object().put("card", file.toString()));
+        } else {
+            output.out().println("Wrote " + file + ".");
+        }
+        return 0;
+    }
+}

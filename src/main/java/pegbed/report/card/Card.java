@@ -1,0 +1,47 @@
+package pegbed.report.card;
+
+import java.nio.charset.StandardCharsets;
+import pegbed.analysis.Plan;
+import pegbed.report.drawing.Theme;
+import pegbed.report.map.Heading;
+import pegbed.report.paint.AwtLetters;
+import pegbed.report.paint.PdfFonts;
+import pegbed.report.paint.PdfWriter;
+import pegbed.report.paint.PngWriter;
+import pegbed.report.paint.SvgWriter;
+
+/**
+ * The card of a plan as a file: lines, rigs, map and cautions. The same plan gives the same bytes (a PNG with the same
+ * fonts).
+ */
+public final class Card {
+    /** 200 dots an inch. */
+    private static final double PIXELS_PER_POINT = 200 / 72.0;
+
+    private Card() {}
+
+    /** One A5 page, vector, with its own letters, on white. */
+    public static byte[] pdf(Plan plan, Theme theme) {
+        PdfFonts fonts = new PdfFonts();
+        return PdfWriter.write(CardDrawing.of(plan, fonts), new OnWhite(theme), title(plan), fonts);
+    }
+
+    /** The A5 page as a picture of 200 dots an inch. */
+    public static byte[] png(Plan plan, Theme theme) {
+        return PngWriter.write(CardDrawing.of(plan, AwtLetters.MEASURE), theme, PIXELS_PER_POINT);
+    }
+
+    /** The A5 page as SVG. */
+    public static byte[] svg(Plan plan, Theme theme) {
+        return SvgWriter.write(CardDrawing.of(plan, AwtLetters.MEASURE), theme, title(plan), 1);
+    }
+
+    /** A page for a phone in one file, light and dark, that needs no network. */
+    public static byte[] html(Plan plan) {
+        return HtmlCard.of(plan).getBytes(StandardCharsets.UTF_8);
+    }
+
+    static String title(Plan plan) {
+        return Heading.title(plan.findings().map().peg());
+    }
+}

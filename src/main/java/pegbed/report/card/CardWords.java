@@ -1,0 +1,53 @@
+package pegbed.report.card;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import pegbed.analysis.PlanWords;
+import pegbed.analysis.PlannedLine;
+import pegbed.analysis.Rig;
+import pegbed.analysis.RigWords;
+import pegbed.model.Peg;
+import pegbed.model.Units;
+
+/** Sentences that the A5 card and the phone's card share. */
+final class CardWords {
+    static final String NO_LINES = "These readings show no line to fish yet.";
+
+    private CardWords() {}
+
+    /** What the signs of the map mean. */
+    static String key(Peg peg) {
+        String unit = switch (peg.units().depth()) {
+            case FEET -> "feet'inches";
+            case CENTIMETRES -> "centimetres";
+            case METRES -> "metres";
+        };
+        String rings = peg.units().distance() == Units.Distance.SECTIONS ? "ends of the pole's sections" : "distances";
+        return "Contours in " + unit + ". Ring round a line: full sure, dashed likely, dotted worth a reading."
+                + " Hatched: a guess. Thin rings: " + rings + ". ± holds two times in three.";
+    }
+
+    /** Clock, degrees and aim: {@code 11:20, 19° left; aim 0.1 m right of leaning post}. */
+    static String towards(PlanWords words, PlannedLine line) {
+        String aim = words.aim(line);
+        String direction = words.clock(line) + ", " + words.direction(line);
+        // Where no mark is near enough to aim by, the aim is the clock, which stands there already.
+        return aim.equals("towards " + words.clock(line))
+                ? direction + "; no mark near it"
+                : direction + "; aim " + aim;
+    }
+
+    /** How the float is set: {@code hook to float tip 3 ft on lines 2, 3 and 4; 2½ in over depth; …}. */
+    static String settings(RigWords words, Rig rig) {
+        Map<String, List<Rig.Setting>> same = rig.settings().stream()
+                .collect(Collectors.groupingBy(words::hookToTip, LinkedHashMap::new, Collectors.toList()));
+        String marks = same.entrySet().stream()
+                .map(entry ->
+                        same.size() == 1 ? entry.getKey() : entry.getKey() + " on " + words.lines(entry.getValue()))
+                .collect(Collectors.joining(", "));
+        String travel = same.size() == 1 ? "" : "; " + words.travel(rig);
+        return "Hook to float tip: " + marks + " (" + words.overdepth(rig) + ")" + travel + ".";
+    }
+}

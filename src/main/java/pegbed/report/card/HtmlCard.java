@@ -1,0 +1,151 @@
+package pegbed.report.card;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import org.locationtech.jts.geom.Envelope;
+import pegbed.analysis.Plan;
+import pegbed.analysis.PlanWords;
+import pegbed.analysis.PlannedLine;
+import pegbed.analysis.Rig;
+import pegbed.analysis.RigWords;
+import pegbed.model.Peg;
+import pegbed.report.drawing.Drawing;
+import pegbed.report.drawing.Theme;
+import pegbed.report.drawing.Themes;
+import pegbed.report.drawing.View;
+import pegbed.report.map.Heading;
+import pegbed.report.map.MapDrawing;
+import pegbed.report.paint.AwtLetters;
+import pegbed.report.paint.SvgWriter;
+
+/**
+ * The card as one page of HTML for a phone. It has no script and asks for nothing from elsewhere, and a content security
+ * policy in it says so; everything that a person typed is written as text.
+ */
+final class HtmlCard {
+    private static final double MAP_WIDTH_POINTS = 380;
+
+    private final Plan plan;
+    private final Peg peg;
+    private final PlanWords words;
+    private final RigWords rigWords;
+    private final Markup page = new Markup();
+
+    private HtmlCard(Plan plan) {
+        this.plan = plan;
+        peg = plan.findings().map().peg();
+        words = PlanWords.of(plan);
+        rigWords = RigWords.of(peg);
+    }
+
+    static String of(Plan plan) {
+        return new HtmlCard(plan).write();
+    }
+
+    private String write() {
+        String title = Card.title(plan);
+        page.raw("<!DOCTYPE html>\n<html lang=\"en-GB\">\n<head>\n<meta charset=\"utf-8\"/>\n")
+                .raw(
+                        "<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; style-src 'unsafe-inline'\"/>\n")
+                .raw("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/>\n")
+                .raw("<meta name=\"color-scheme\" content=\"light dark\"/>\n")
+                .element("title", "", title)
+                .raw("<style>\n" + style() + "</style>\n</head>\n<body>\n<header>\n")
+                .element("h1", "", title)
+                .element("p", "", Heading.subtitle(peg))
+                .raw("</header>\n<main>\n");
+        if (Cautions.hasOverheadLine(peg)) {
+            page.element(
+                    "p", " class=\"warning\" role=\"alert\"", Cautions.of(peg).get(0));
+        }
+        map(title);
+        lines();
+        rigs();
+        shortfalls();
+        page.raw("</main>\n<footer>\n").element("h2", "", "Take care").raw("<ul>\n");
+        Cautions.of(peg).forEach(caution -> page.element("li", "", caution));
+        return page.raw("</ul>\n</footer>\n</body>\n</html>\n").toString();
+    }
+
+    private static String style() {
+        try (InputStream in = HtmlCard.class.getResourceAsStream("/pegbed/report/card.css")) {
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new UncheckedIOException("The program's own style sheet can't be read.", e);
+        }
+    }
+
+    private void map(String title) {
+        MapDrawing map = CardDrawing.map(plan);
+        Envelope bounds = map.bounds();
+        double height = Math.min(520, MAP_WIDTH_POINTS * bounds.getHeight() / bounds.getWidth());
+        View view = map.fitted(new Envelope(0, MAP_WIDTH_POINTS, 0, height), MAP_WIDTH_POINTS, height);
+        Drawing drawing = map.at(view, AwtLetters.MEASURE);
+        page.raw("<figure>\n");
+        picture(drawing, Themes.LIGHT, "bright", "Map of " + title);
+        picture(drawing, Themes.DARK, "dark", "Map of " + title);
+        page.element("figcaption", "", CardWords.key(peg)).raw("</figure>\n");
+    }
+
+    private void picture(Drawing drawing, Theme theme, String name, String title) {
+        page.raw("<div class=\"" + name + "\">\n")
+                .raw(SvgWriter.element(drawing, theme, title, 1))
+                .raw("\n</div>\n");
+    }
+
+    private void lines() {
+        page.raw("<section>\n").element("h2", "", "Lines");
+        if (plan.lines().isEmpty()) {
+            page.element("p", "", CardWords.NO_LINES);
+        }
+        for (PlannedLine line : plan.lines()) {
+            page.raw("<article>\n<h3><b class=\"number\">" + line.number() + "</b> ")
+                    .element("span", "", PlanWords.capital(words.where(line)))
+                    .element("span", " class=\"depth\"", words.depth(line) + " " + words.plusMinus(line))
+                    .raw("</h3>\n");
+            page.element("p", " class=\"far\"", PlanWords.capital(words.distance(line)));
+            page.element("p", "", CardWords.towards(words, line));
+            page.element("p", "", "Rig " + line.rig() + ". " + words.order(line));
+            for (String warning : words.warnings(line)) {
+                page.element("p", " class=\"note\"", warning);
+            }
+            page.raw("<details>\n")
+                    .element("summary", "", "Why, and what to check")
+                    .element("p", "", words.why(line));
+            if (words.warnings(line).isEmpty()) {
+                words.checks(line).forEach(check -> page.element("p", "", check));
+            }
+            page.raw("</details>\n</article>\n");
+        }
+        page.raw("</section>\n");
+    }
+
+    private void rigs() {
+        if (plan.rigs().isEmpty()) {
+            return;
+        }
+        page.raw("<section>\n").element("h2", "", "Rigs");
+        for (Rig rig : plan.rigs()) {
+            page.raw("<article>\n<h3>")
+                    .element("span", "", "Rig " + rig.number() + ", " + rigWords.lines(rig))
+                    .element("span", " class=\"depth\"", rigWords.floatSize(rig))
+                    .raw("</h3>\n")
+                    .element("p", "", CardWords.settings(rigWords, rig))
+                    .element("p", "", "Hook length " + rigWords.hookLength(rig) + "; " + rigWords.shotting(rig) + ".")
+                    .raw("</article>\n");
+        }
+        page.raw("</section>\n");
+    }
+
+    private void shortfalls() {
+        List<String> all = words.shortfalls();
+        if (!all.isEmpty()) {
+            page.raw("<section>\n").element("h2", "", "What could not be had").raw("<ul>\n");
+            all.forEach(sentence -> page.element("li", "", sentence));
+            page.raw("</ul>\n</section>\n");
+        }
+    }
+}

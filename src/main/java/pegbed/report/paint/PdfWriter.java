@@ -1,0 +1,228 @@
+package pegbed.report.paint;
+
+import java.awt.geom.AffineTransform;
+import java.awt.geom.PathIterator;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.HashMap;
+import java.util.Map;
+import org.apache.fontbox.ttf.TrueTypeFont;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDDocumentInformation;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.PDPageContentStream;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.apache.pdfbox.pdmodel.font.PDFont;
+import org.apache.pdfbox.pdmodel.font.PDType0Font;
+import org.apache.pdfbox.pdmodel.graphics.state.PDExtendedGraphicsState;
+import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
+import org.apache.pdfbox.util.Matrix;
+import org.locationtech.jts.awt.ShapeWriter;
+import org.locationtech.jts.geom.Geometry;
+import pegbed.report.drawing.Colour;
+import pegbed.report.drawing.Drawing;
+import pegbed.report.drawing.Fill;
+import pegbed.report.drawing.Frame;
+import pegbed.report.drawing.Ink;
+import pegbed.report.drawing.Item;
+import pegbed.report.drawing.Lettering;
+import pegbed.report.drawing.Pen;
+import pegbed.report.drawing.Role;
+import pegbed.report.drawing.Stroke;
+import pegbed.report.drawing.Text;
+import pegbed.report.drawing.Theme;
+import pegbed.report.drawing.View;
+
+/**
+ * Writes a drawing as a PDF of one page, a point of the view a point of the page: areas and lines as paths, text as text
+ * in the program's own faces, of which the file carries the letters that it uses. No date and no name of a machine goes
+ * into it, so that the same drawing gives the same bytes.
+ */
+public final class PdfWriter {
+    private static final double SHEAR = 0.2;
+
+    private final PDDocument document;
+    private final PDPageContentStream page;
+    private final Theme theme;
+    private final View view;
+    private final PdfFonts fonts;
+    private final ShapeWriter shapes = new ShapeWriter();
+    private final Map<TrueTypeFont, PDFont> faces = new HashMap<>();
+    private final Map<Double, PDExtendedGraphicsState> opacities = new HashMap<>();
+
+    private PdfWriter(PDDocument document, PDPageContentStream page, Theme theme, View view, PdfFonts fonts) {
+        this.document = document;
+        this.page = page;
+        this.theme = theme;
+        this.view = view;
+        this.fonts = fonts;
+        shapes.setRemoveDuplicatePoints(true);
+    }
+
+    /**
+     * The PDF file's bytes.
+     *
+     * @param title what the document is called
+     * @param fonts the faces, whose measure the drawing was laid out with
+     */
+    public static byte[] write(Drawing drawing, Theme theme, String title, PdfFonts fonts) {
+        View view = drawing.view();
+        try (PDDocument document = new PDDocument()) {
+            PDPage sheet = new PDPage(new PDRectangle((float) view.widthPoints(), (float) view.heightPoints()));
+            document.addPage(sheet);
+            describe(document, title);
+            try (PDPageContentStream page = new PDPageContentStream(document, sheet)) {
+                new PdfWriter(document, page, theme, view, fonts).write(drawing);
+            }
+            ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+            document.save(bytes);
+            return bytes.toByteArray();
+        } catch (IOException e) {
+            throw new UncheckedIOException("Writing to memory can't fail.", e);
+        }
+    }
+
+    private static void describe(PDDocument document, String title) {
+        PDDocumentInformation about = document.getDocumentInformation();
+        about.setTitle(title);
+        about.setProducer("Pegbed");
+        document.setDocumentId(0L);
+        document.getDocumentCatalog().setLanguage("en-GB");
+        PDViewerPreferences preferences = new PDViewerPreferences(new org.apache.pdfbox.cos.COSDictionary());
+        preferences.setDisplayDocTitle(true);
+        document.getDocumentCatalog().setViewerPreferences(preferences);
+    }
+
+    private void write(Drawing drawing) throws IOException {
+        page.setLineCapStyle(1);
+        page.setLineJoinStyle(1);
+        fill(theme.fill(Role.SHEET, 0, 1));
+        page.addRect(0, 0, (float) view.widthPoints(), (float) view.heightPoints());
+        page.fill();
+        for (Item item : drawing.items()) {
+            if (item instanceof Fill fill) {
+                fill(theme.fill(fill.role(), fill.step(), fill.steps()));
+                path(fill.shape(), fill.frame());
+                page.fillEvenOdd();
+            } else if (item instanceof Stroke stroke) {
+                pen(theme.pen(stroke.role()));
+                path(stroke.lines(), stroke.frame());
+                page.stroke();
+            } else if (item instanceof Text text && !text.words().isBlank()) {
+                write(text);
+            }
+        }
+    }
+
+    private void write(Text text) throws IOException {
+        Lettering lettering = text.lettering();
+        String shown = fonts.shown(text.words(), lettering);
+        AffineTransform at = view.toSheet(text.frame());
+        if (text.frame() instanceof Frame.Water) {
+            at = AffineTransform.getTranslateInstance(view.x(text.x()), view.y(text.y()));
+        } else {
+            at.translate(text.x(), text.y());
+        }
+        at.preConcatenate(new AffineTransform(1, 0, 0, -1, 0, view.heightPoints()));
+        at.rotate(Math.toRadians(text.turnDegrees()));
+        at.scale(1, -1);
+        double back = switch (text.align()) {
+            case START -> 0;
+            case MIDDLE -> 0.5;
+            case END -> 1;
+        };
+        at.translate(-back * fonts.widthPoints(text.words(), lettering), 0);
+        if (lettering.italic()) {
+            at.shear(SHEAR, 0);
+        }
+        Ink ink = theme.ink(text.role());
+        if (ink.halo().isPresent()) {
+            pen(ink.halo().get());
+            path(fonts.outline(shown, lettering).getPathIterator(at));
+            page.stroke();
+        }
+        fill(ink.colour());
+        page.beginText();
+        page.setFont(face(lettering), (float) lettering.sizePoints());
+        page.setTextMatrix(new Matrix(at));
+        page.showText(shown);
+        page.endText();
+    }
+
+    private PDFont face(Lettering lettering) throws IOException {
+        TrueTypeFont face = fonts.face(lettering);
+        PDFont known = faces.get(face);
+        if (known == null) {
+            known = PDType0Font.load(document, face, true);
+            faces.put(face, known);
+        }
+        return known;
+    }
+
+    private void path(Geometry shape, Frame frame) throws IOException {
+        AffineTransform at = view.toSheet(frame);
+        at.preConcatenate(new AffineTransform(1, 0, 0, -1, 0, view.heightPoints()));
+        path(shapes.toShape(shape).getPathIterator(at));
+    }
+
+    private void path(PathIterator path) throws IOException {
+        float[] c = new float[6];
+        float x = 0;
+        float y = 0;
+        for (; !path.isDone(); path.next()) {
+            switch (path.currentSegment(c)) {
+                case PathIterator.SEG_MOVETO -> page.moveTo(c[0], c[1]);
+                case PathIterator.SEG_LINETO -> page.lineTo(c[0], c[1]);
+                case PathIterator.SEG_QUADTO -> {
+                    // A quadratic curve as a cubic one.
+                    page.curveTo(
+                            x + 2 * (c[0] - x) / 3,
+                            y + 2 * (c[1] - y) / 3,
+                            c[2] + 2 * (c[0] - c[2]) / 3,
+                            c[3] + 2 * (c[1] - c[3]) / 3,
+                            c[2],
+                            c[3]);
+                    c[0] = c[2];
+                    c[1] = c[3];
+                }
+                case PathIterator.SEG_CUBICTO -> {
+                    page.curveTo(c[0], c[1], c[2], c[3], c[4], c[5]);
+                    c[0] = c[4];
+                    c[1] = c[5];
+                }
+                default -> page.closePath();
+            }
+            x = c[0];
+            y = c[1];
+        }
+    }
+
+    private void pen(Pen pen) throws IOException {
+        Colour colour = pen.colour();
+        page.setStrokingColor(colour.red() / 255f, colour.green() / 255f, colour.blue() / 255f);
+        opacity(colour);
+        page.setLineWidth((float) pen.widthPoints());
+        float[] dashes = new float[pen.dashPoints().size()];
+        for (int i = 0; i < dashes.length; i++) {
+            dashes[i] = pen.dashPoints().get(i).floatValue();
+        }
+        page.setLineDashPattern(dashes, 0);
+    }
+
+    private void fill(Colour colour) throws IOException {
+        page.setNonStrokingColor(colour.red() / 255f, colour.green() / 255f, colour.blue() / 255f);
+        opacity(colour);
+    }
+
+    private void opacity(Colour colour) throws IOException {
+        PDExtendedGraphicsState state = opacities.get(colour.opacity());
+        if (state == null) {
+            state = new PDExtendedGraphicsState();
+            state.setStrokingAlphaConstant((float) colour.opacity());
+            state.setNonStrokingAlphaConstant((float) colour.opacity());
+            opacities.put(colour.opacity(), state);
+        }
+        page.setGraphicsStateParameters(state);
+    }
+}
