@@ -24,7 +24,7 @@ import pegbed.report.map.MapOptions;
 
 /**
  * The card as one A5 sheet: title, map with numbered lines, lines, rigs, what could not be had, cautions. Letters are as
- * large as leave the map its room.
+ * large as leave the map its room; they grow beyond their usual size only where the map fills the width.
  */
 public final class CardDrawing {
     /** A5, ISO 216: 148 by 210 mm, in points. */
@@ -37,7 +37,7 @@ public final class CardDrawing {
     private static final double BLEED = 4;
 
     private static final double LEAST_MAP_HEIGHT = 150;
-    private static final double[] SCALES = {1, 0.94, 0.88, 0.82, 0.76, 0.70, 0.64, 0.58, 0.52};
+    private static final double[] SCALES = {1.12, 1.06, 1, 0.94, 0.88, 0.82, 0.76, 0.70, 0.64, 0.58, 0.52};
 
     /** The map of a card has no soundings and no flats: the lines are what counts. */
     static final Set<Layer> MAP_LAYERS = EnumSet.of(
@@ -83,7 +83,8 @@ public final class CardDrawing {
             double below = text.below(0).y();
             double room = HEIGHT_POINTS - MARGIN - above - below;
             boolean last = scale == SCALES[SCALES.length - 1];
-            if (room >= Math.min(wished, LEAST_MAP_HEIGHT) || last) {
+            double least = scale > 1 ? wished : Math.min(wished, LEAST_MAP_HEIGHT);
+            if (room >= least || last) {
                 double height = Math.max(40, Math.min(wished, room));
                 return sheet(text, new Envelope(MARGIN, WIDTH_POINTS - MARGIN, above + 4, above + height));
             }
