@@ -217,7 +217,7 @@ class BottomModelTest {
             Peg peg = TestPegs.with(empty, readings);
             FittedBottom bottom = TestPegs.fit(peg);
             assertEquals(readings.size(), bottom.soundings());
-            assertEquals(readings.size() >= BottomModel.LEARNS_FROM, bottom.learned());
+            assertEquals(bottom.fittedSoundings() >= BottomModel.LEARNS_FROM, bottom.learned());
             for (double x = -12; x <= 12; x += 3) {
                 for (double y = -0.4; y <= 15; y += 1.9) {
                     assertFinite(bottom.at(x, y));
