@@ -143,8 +143,8 @@ final class MainView extends BorderPane {
     private Node pointer() {
         Label words = new Label();
         words.setId("pointer");
-        words.textProperty().bind(desk.map().pointerWordsProperty());
-        words.getStyleClass().add("chip");
+        words.textProperty().bind(desk.map().pointerShortProperty());
+        words.getStyleClass().addAll("chip", "pointer");
         words.setMouseTransparent(true);
         StackPane.setAlignment(words, Pos.BOTTOM_LEFT);
         return words;

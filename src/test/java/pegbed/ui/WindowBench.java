@@ -30,10 +30,7 @@ public final class WindowBench {
     private WindowBench() {}
 
     public static void main(String[] args) throws Exception {
-        if (!Boolean.getBoolean("pegbed.real")) {
-            Headless.set();
-        }
-        System.setProperty("java.awt.headless", "true");
+        Headless.set();
         Platform.startup(() -> {});
         Platform.setImplicitExit(false);
         Path home = Files.createTempDirectory("pegbed-bench");
