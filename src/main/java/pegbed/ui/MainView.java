@@ -177,7 +177,7 @@ final class MainView extends BorderPane {
         VBox.setVgrow(tabs, Priority.ALWAYS);
         VBox side = new VBox(new TargetView(desk.target()), tabs);
         side.getStyleClass().add("side");
-        side.setMinWidth(280);
+        side.setMinWidth(320);
         side.setPrefWidth(390);
         return side;
     }

@@ -345,6 +345,16 @@ class WindowTest {
     }
 
     @Test
+    void everyTabCanBeReachedOnASmallScreen() {
+        scenes.resize(960, 510);
+        TabPane tabs = scenes.find("#tabs");
+        scenes.waitUntil(() -> tabs.getTabs().stream()
+                .map(tab -> tabs.lookup("#" + tab.getId()))
+                .allMatch(
+                        header -> header.localToScene(header.getLayoutBounds()).getMaxX() <= 960));
+    }
+
+    @Test
     void answersThatAreOldAreMarkedAsOld() {
         scenes.write(TWELVE);
         scenes.waitForAnswers();
