@@ -35,9 +35,10 @@ final class MainView extends BorderPane {
 
     MainView(Desk desk) {
         this.desk = desk;
-        map = new MapPane(desk.map(), desk.profile(), desk.box(), desk.findings(), desk.painter());
+        map = new MapPane(
+                desk.map(), desk.profile(), desk.box(), desk.findings(), desk.plan(), desk.guide(), desk.painter());
         profile = new ProfileView(desk.profile());
-        box = new ReadingBoxView(desk.box());
+        box = new ReadingBoxView(desk.box(), desk.guide());
         map.darkProperty().bind(dark);
         profile.darkProperty().bind(dark);
         map.onFilled(box::focusBox);

@@ -40,6 +40,7 @@ public final class WindowBench {
                     home,
                     new Session.Executors(Platform::runLater, Desk.thread("answers"), Desk.thread("disk")),
                     Desk.thread("painter"),
+                    Desk.thread("aside"),
                     Clock.systemUTC());
             made.remembered().closeHint();
             frame[0] = PegbedApplication.show(new Stage(), made, new Screenshots.NoFiles(), false);
