@@ -43,6 +43,7 @@ final class BanksideModel {
 
     private final Session session;
     private final ReadingBoxModel box;
+    private final GuideModel guide;
     private final ReadOnlyStringWrapper section = new ReadOnlyStringWrapper("");
     private final ReadOnlyStringWrapper clock = new ReadOnlyStringWrapper("");
     private final ReadOnlyStringWrapper depth = new ReadOnlyStringWrapper("");
@@ -55,8 +56,9 @@ final class BanksideModel {
     private int depthSteps = -1;
     private int bottomIndex;
 
-    BanksideModel(Session session, ReadingBoxModel box) {
+    BanksideModel(Session session, ReadingBoxModel box, GuideModel guide) {
         this.session = session;
+        this.guide = guide;
         this.box = box;
         session.onChange(this::refresh);
         refresh();
@@ -109,6 +111,29 @@ final class BanksideModel {
                     case DEPTH -> steps * (feet() ? 12 : 10);
                     case BOTTOM -> steps;
                 });
+    }
+
+    /** Turns section and clock to the reading to take next, as near as the wheels go; does nothing while none is known. */
+    void toNext() {
+        guide.nextProperty().get().ifPresent(next -> {
+            List<Double> joints = session.peg().pole().jointMetres();
+            int best = 0;
+            for (int i = 0; i <= lastPart(); i++) {
+                if (off(i, next.place(), joints) < off(best, next.place(), joints)) {
+                    best = i;
+                }
+            }
+            joint = best / PARTS;
+            part = best % PARTS;
+            minutes = 0;
+            turn(Wheel.CLOCK, (int) Math.round(next.place().angleDegrees() * 2 / CLOCK_STEP_MINUTES));
+            wrong.set(false);
+            said.set(guide.wordsProperty().get());
+        });
+    }
+
+    private static double off(int parts, Place place, List<Double> joints) {
+        return Math.abs(joints.get(parts / PARTS) + parts % PARTS * PART_METRES - place.distanceMetres());
     }
 
     /** What a button of a wheel says: how far it turns it. */

@@ -1,5 +1,6 @@
 package pegbed.ui;
 
+import javafx.beans.binding.Bindings;
 import javafx.geometry.HPos;
 import javafx.geometry.Pos;
 import javafx.geometry.VPos;
@@ -61,7 +62,15 @@ final class BanksideView extends BorderPane {
         HBox.setHgrow(enter, Priority.ALWAYS);
         Button undo = large("bank-undo", "Undo", model::undo);
         Button leave = large("bank-back", "Back", back);
-        HBox foot = new HBox(leave, undo, enter);
+        Button next = large("bank-next", "Next place", () -> {
+            model.toNext();
+            desk.map().point(model.place());
+        });
+        next.disableProperty()
+                .bind(Bindings.createBooleanBinding(
+                        () -> desk.guide().nextProperty().get().isEmpty(),
+                        desk.guide().nextProperty()));
+        HBox foot = new HBox(leave, undo, next, enter);
         foot.getStyleClass().add("row");
         Label said = Controls.wrapped("said");
         said.setId("bank-said");

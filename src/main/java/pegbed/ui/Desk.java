@@ -19,6 +19,7 @@ import pegbed.session.Session;
  * @param target the target depth
  * @param findings deepest and flats
  * @param plan lines and rigs
+ * @param guide where to plumb next
  * @param profile the bottom along a direction
  * @param map what the pointer does
  * @param place banks, marks, hazards, pole
@@ -34,6 +35,7 @@ record Desk(
         TargetModel target,
         FindingsModel findings,
         PlanModel plan,
+        GuideModel guide,
         ProfileModel profile,
         MapModel map,
         PlaceModel place,
@@ -56,11 +58,13 @@ record Desk(
      * @param folder the program's own folder
      * @param executors who does what takes time
      * @param painter paints
+     * @param aside makes plans and reckons where to plumb next, one piece after the other
      */
-    static Desk of(Path folder, Session.Executors executors, Executor painter, Clock clock) {
+    static Desk of(Path folder, Session.Executors executors, Executor painter, Executor aside, Clock clock) {
         Session session = new Session(folder.resolve("journals"), executors, clock);
         Remembered remembered = new Remembered(folder);
-        ReadingBoxModel box = new ReadingBoxModel(session, clock);
+        GuideModel guide = new GuideModel(session, aside, executors.owner());
+        ReadingBoxModel box = new ReadingBoxModel(session, clock, guide.nextProperty());
         ProfileModel profile = new ProfileModel(session, painter, executors.owner());
         MapModel map = new MapModel(session);
         map.pointerProperty().addListener((property, before, now) -> {
@@ -77,10 +81,11 @@ record Desk(
                 new ReadingsModel(session),
                 new TargetModel(session),
                 new FindingsModel(session),
-                new PlanModel(session, executors.worker(), executors.owner()),
+                new PlanModel(session, aside, executors.owner()),
+                guide,
                 profile,
                 map,
                 new PlaceModel(session),
-                new BanksideModel(session, box));
+                new BanksideModel(session, box, guide));
     }
 }

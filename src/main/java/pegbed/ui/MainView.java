@@ -35,9 +35,10 @@ final class MainView extends BorderPane {
 
     MainView(Desk desk) {
         this.desk = desk;
-        map = new MapPane(desk.map(), desk.profile(), desk.box(), desk.findings(), desk.painter());
+        map = new MapPane(
+                desk.map(), desk.profile(), desk.box(), desk.findings(), desk.plan(), desk.guide(), desk.painter());
         profile = new ProfileView(desk.profile());
-        box = new ReadingBoxView(desk.box());
+        box = new ReadingBoxView(desk.box(), desk.guide());
         map.darkProperty().bind(dark);
         profile.darkProperty().bind(dark);
         map.onFilled(box::focusBox);
@@ -143,8 +144,8 @@ final class MainView extends BorderPane {
     private Node pointer() {
         Label words = new Label();
         words.setId("pointer");
-        words.textProperty().bind(desk.map().pointerWordsProperty());
-        words.getStyleClass().add("chip");
+        words.textProperty().bind(desk.map().pointerShortProperty());
+        words.getStyleClass().addAll("chip", "pointer");
         words.setMouseTransparent(true);
         StackPane.setAlignment(words, Pos.BOTTOM_LEFT);
         return words;
@@ -177,7 +178,7 @@ final class MainView extends BorderPane {
         VBox.setVgrow(tabs, Priority.ALWAYS);
         VBox side = new VBox(new TargetView(desk.target()), tabs);
         side.getStyleClass().add("side");
-        side.setMinWidth(280);
+        side.setMinWidth(320);
         side.setPrefWidth(390);
         return side;
     }

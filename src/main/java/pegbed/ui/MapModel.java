@@ -17,7 +17,9 @@ import pegbed.model.InputException;
 import pegbed.model.Peg;
 import pegbed.model.Place;
 import pegbed.model.Typed;
+import pegbed.notation.ShortForm;
 import pegbed.notation.Wording;
+import pegbed.session.Answer;
 import pegbed.session.Edit;
 import pegbed.session.PlaceEdits;
 import pegbed.session.PlaceEdits.Bank;
@@ -30,6 +32,7 @@ final class MapModel {
     private final ReadOnlyObjectWrapper<Optional<Handle>> selected = new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ReadOnlyObjectWrapper<Place> pointer = new ReadOnlyObjectWrapper<>(new Place(0, 6));
     private final ReadOnlyStringWrapper pointerWords = new ReadOnlyStringWrapper("");
+    private final ReadOnlyStringWrapper pointerShort = new ReadOnlyStringWrapper("");
     private final ReadOnlyStringWrapper error = new ReadOnlyStringWrapper("");
     private Hazard.Kind hazardKind = Hazard.Kind.SNAG;
 
@@ -52,6 +55,11 @@ final class MapModel {
     /** The place pointed at, by the mouse or by the keys. */
     ReadOnlyObjectProperty<Place> pointerProperty() {
         return pointer.getReadOnlyProperty();
+    }
+
+    /** That place in few words. */
+    ReadOnlyStringProperty pointerShortProperty() {
+        return pointerShort.getReadOnlyProperty();
     }
 
     /** That place in words, with the depth there where it is known. */
@@ -115,20 +123,32 @@ final class MapModel {
     /** Points at a place. */
     void point(Place place) {
         pointer.set(place);
-        Wording wording = Wording.of(session.peg());
-        String depth = session.answer()
+        Peg peg = session.peg();
+        Wording wording = Wording.of(peg);
+        String way = wording.direction(place.angleDegrees()) + ", " + wording.clock(place.angleDegrees());
+        Optional<Depth> depth = depth(place);
+        pointerWords.set(wording.distance(place.distanceMetres()) + ", " + way
+                + depth.map(known -> ", " + wording.depth(known.metres()) + " give or take "
+                                + wording.depth(known.sdMetres()))
+                        .orElse(""));
+        pointerShort.set(new ShortForm(peg.units(), peg.pole(), '.').printDistance(place.distanceMetres()) + ", " + way
+                + depth.map(known -> ", " + wording.depth(known.metres()) + " ± " + wording.depth(known.sdMetres()))
+                        .orElse(""));
+    }
+
+    /** A depth and its standard deviation. */
+    private record Depth(double metres, double sdMetres) {}
+
+    private Optional<Depth> depth(Place place) {
+        return session.answer()
                 .shown()
-                .filter(ready -> ready.map().water().isWater(place.xMetres(), place.yMetres()))
-                .map(ready -> {
-                    double metres = ready.map().grid().depth().sample(place.xMetres(), place.yMetres());
-                    double sd = ready.map().grid().sd().sample(place.xMetres(), place.yMetres());
-                    return Double.isNaN(metres)
-                            ? ""
-                            : ", " + wording.depth(Math.max(0, metres)) + " give or take " + wording.depth(sd);
-                })
-                .orElse("");
-        pointerWords.set(wording.distance(place.distanceMetres()) + ", " + wording.direction(place.angleDegrees())
-                + ", " + wording.clock(place.angleDegrees()) + depth);
+                .map(Answer.Ready::map)
+                .filter(map -> map.water().isWater(place.xMetres(), place.yMetres()))
+                .map(map -> new Depth(
+                        map.grid().depth().sample(place.xMetres(), place.yMetres()),
+                        map.grid().sd().sample(place.xMetres(), place.yMetres())))
+                .filter(known -> !Double.isNaN(known.metres()) && !Double.isNaN(known.sdMetres()))
+                .map(known -> new Depth(Math.max(0, known.metres()), known.sdMetres()));
     }
 
     /** Takes hold of the handle nearest to a place, if one is near enough. */

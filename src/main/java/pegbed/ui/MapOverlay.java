@@ -3,6 +3,7 @@ package pegbed.ui;
 import java.util.Optional;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.paint.Color;
+import pegbed.analysis.NextReading;
 import pegbed.model.Place;
 import pegbed.report.drawing.View;
 
@@ -18,7 +19,7 @@ final class MapOverlay {
         this.colour = colour;
     }
 
-    void draw(MapModel model, ProfileModel profile, boolean focused) {
+    void draw(MapModel model, ProfileModel profile, boolean focused, Optional<NextReading> next, boolean large) {
         canvas.setStroke(colour);
         canvas.setFill(colour);
         canvas.setLineWidth(1.4);
@@ -35,10 +36,21 @@ final class MapOverlay {
         } else if (focused) {
             cross(model.pointerProperty().get(), 7);
         }
+        next.ifPresent(reading -> ring(reading.place(), large ? 13 : 9));
         Optional<Handle> selected = model.selectedProperty().get();
         for (Handle handle : model.handles()) {
             handle(handle, selected.filter(handle::equals).isPresent());
         }
+    }
+
+    /** The next reading: a double ring that grows and shrinks, so that it differs from all that stands still. */
+    private void ring(Place place, double radius) {
+        double x = view.x(place.xMetres());
+        double y = view.y(place.yMetres());
+        canvas.setLineWidth(2.4);
+        canvas.strokeOval(x - radius, y - radius, 2 * radius, 2 * radius);
+        canvas.strokeOval(x - 4, y - 4, 8, 8);
+        canvas.setLineWidth(1.4);
     }
 
     private void line(Place from, Place to) {

@@ -15,6 +15,7 @@ import javafx.scene.image.WritableImage;
 import org.locationtech.jts.geom.Envelope;
 import pegbed.analysis.Findings;
 import pegbed.analysis.PegMap;
+import pegbed.analysis.Plan;
 import pegbed.report.drawing.Drawing;
 import pegbed.report.drawing.Layer;
 import pegbed.report.drawing.Theme;
@@ -30,7 +31,7 @@ import pegbed.report.paint.PngWriter;
  */
 final class MapPainting {
     /** What is painted over the picture, so that it can follow the target at once. */
-    static final Set<Layer> QUICK = EnumSet.of(Layer.FLATS, Layer.DEEPEST);
+    static final Set<Layer> QUICK = EnumSet.of(Layer.FLATS, Layer.DEEPEST, Layer.LINES);
 
     private static final double MARGIN_POINTS = 6;
 
@@ -39,6 +40,7 @@ final class MapPainting {
      *
      * @param map the bottom
      * @param findings what was found on it
+     * @param plan lines to fish on those findings; empty while there is none
      * @param layers what is drawn
      * @param view how the water lies on the sheet
      * @param showAll whether all of the water is wanted; of the view, only its size counts then
@@ -48,6 +50,7 @@ final class MapPainting {
     record Wish(
             PegMap map,
             Findings findings,
+            Optional<Plan> plan,
             Set<Layer> layers,
             View view,
             boolean showAll,
@@ -106,13 +109,13 @@ final class MapPainting {
         if (painted != null && painted.sameGround(wish)) {
             Set<Layer> quick = EnumSet.copyOf(QUICK);
             quick.retainAll(wish.layers());
-            Drawing findings =
-                    drawing.with(wish.findings(), new MapOptions(quick)).at(view, AwtLetters.MEASURE);
+            Drawing findings = planned(drawing.with(wish.findings(), new MapOptions(quick)), wish)
+                    .at(view, AwtLetters.MEASURE);
             MapPicture picture = new MapPicture(Optional.empty(), findings, view, drawing.bounds());
             deliver(wish, picture);
             return;
         }
-        Drawing whole = drawing.at(view, AwtLetters.MEASURE);
+        Drawing whole = planned(drawing, wish).at(view, AwtLetters.MEASURE);
         if (wish != newest) {
             return;
         }
@@ -121,6 +124,10 @@ final class MapPainting {
         painted = wish;
         MapPicture picture = new MapPicture(Optional.of(image(image)), whole.only(QUICK), view, drawing.bounds());
         deliver(wish, picture);
+    }
+
+    private static MapDrawing planned(MapDrawing drawing, Wish wish) {
+        return wish.plan().isPresent() ? drawing.with(wish.plan().get()) : drawing;
     }
 
     private void deliver(Wish wish, MapPicture picture) {

@@ -5,6 +5,9 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
+import javafx.animation.Animation;
+import javafx.animation.KeyFrame;
+import javafx.animation.Timeline;
 import javafx.application.Platform;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.SimpleBooleanProperty;
@@ -18,6 +21,8 @@ import javafx.scene.input.ScrollEvent;
 import javafx.scene.input.ZoomEvent;
 import javafx.scene.layout.Region;
 import javafx.scene.paint.Color;
+import javafx.util.Duration;
+import pegbed.analysis.Plan;
 import pegbed.model.Place;
 import pegbed.report.drawing.Layer;
 import pegbed.report.drawing.Theme;
@@ -33,11 +38,14 @@ import pegbed.session.Answer;
 final class MapPane extends Region {
     private static final double HANDLE_POINTS = 14;
     private static final double DRAG_POINTS = 4;
+    private static final Duration PULSE = Duration.millis(700);
 
     private final MapModel model;
     private final ProfileModel profile;
     private final ReadingBoxModel box;
     private final FindingsModel findings;
+    private final PlanModel plan;
+    private final GuideModel guide;
     private final MapPainting painting;
     private final Camera camera = new Camera();
     private final Canvas ground = new Canvas();
@@ -50,14 +58,25 @@ final class MapPane extends Region {
     private double lastX;
     private double lastY;
     private boolean dragging;
+    private final Timeline pulse = new Timeline();
+    private boolean large;
     private Optional<Place> courseStart = Optional.empty();
     private Runnable filled = () -> {};
 
-    MapPane(MapModel model, ProfileModel profile, ReadingBoxModel box, FindingsModel findings, Executor painter) {
+    MapPane(
+            MapModel model,
+            ProfileModel profile,
+            ReadingBoxModel box,
+            FindingsModel findings,
+            PlanModel plan,
+            GuideModel guide,
+            Executor painter) {
         this.model = model;
         this.profile = profile;
         this.box = box;
         this.findings = findings;
+        this.plan = plan;
+        this.guide = guide;
         painting = new MapPainting(painter, Platform::runLater, this::show);
         getChildren().addAll(ground, above);
         above.setMouseTransparent(true);
@@ -106,6 +125,22 @@ final class MapPane extends Region {
     private void listen() {
         findings.pictureProperty().addListener((property, before, now) -> wish());
         dark.addListener((property, before, now) -> wish());
+        plan.planProperty().addListener((property, before, now) -> wish());
+        guide.nextProperty().addListener((property, before, now) -> drawAbove());
+        pulse.setCycleCount(Animation.INDEFINITE);
+        pulse.getKeyFrames().add(new KeyFrame(PULSE, event -> {
+            large = !large;
+            if (guide.nextProperty().get().isPresent()) {
+                drawAbove();
+            }
+        }));
+        sceneProperty().addListener((property, before, now) -> {
+            if (now == null) {
+                pulse.stop();
+            } else {
+                pulse.play();
+            }
+        });
         model.toolProperty().addListener((property, before, now) -> {
             setCursor(now == Tool.READ ? Cursor.CROSSHAIR : Cursor.DEFAULT);
             drawAbove();
@@ -241,7 +276,18 @@ final class MapPane extends Region {
         Answer.Ready ready = shown.get();
         Set<Layer> drawn = findings.placeAlone() ? MapPainting.placeAlone(layers) : Set.copyOf(layers);
         painting.paint(new MapPainting.Wish(
-                ready.map(), ready.findings(), drawn, camera.view(), camera.showsAll(), theme(), pixels()));
+                ready.map(),
+                ready.findings(),
+                planOn(ready),
+                drawn,
+                camera.view(),
+                camera.showsAll(),
+                theme(),
+                pixels()));
+    }
+
+    private Optional<Plan> planOn(Answer.Ready ready) {
+        return plan.planProperty().get().filter(made -> made.findings() == ready.findings());
     }
 
     private double pixels() {
@@ -288,6 +334,11 @@ final class MapPane extends Region {
         GraphicsContext canvas = above.getGraphicsContext2D();
         canvas.clearRect(0, 0, above.getWidth(), above.getHeight());
         new MapOverlay(canvas, camera.view(), dark.get() ? Color.web("#ffd27d") : Color.web("#7a2f00"))
-                .draw(model, profile, isFocused());
+                .draw(
+                        model,
+                        profile,
+                        isFocused(),
+                        shows(Layer.NEXT) ? guide.nextProperty().get() : Optional.empty(),
+                        large);
     }
 }

@@ -7,6 +7,8 @@ import java.util.concurrent.Executor;
 import java.util.stream.Collectors;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.collections.FXCollections;
@@ -63,6 +65,7 @@ final class PlanModel {
     private final ObservableList<String> shortfalls = FXCollections.observableArrayList();
     private final ReadOnlyBooleanWrapper pinned = new ReadOnlyBooleanWrapper(false);
     private final ReadOnlyStringWrapper error = new ReadOnlyStringWrapper("");
+    private final ReadOnlyObjectWrapper<Optional<Plan>> plan = new ReadOnlyObjectWrapper<>(Optional.empty());
     private Optional<Question> asked = Optional.empty();
 
     /**
@@ -75,6 +78,11 @@ final class PlanModel {
         this.owner = owner;
         session.onChange(this::refresh);
         refresh();
+    }
+
+    /** The plan itself, to be drawn; empty while there is none. */
+    ReadOnlyObjectProperty<Optional<Plan>> planProperty() {
+        return plan.getReadOnlyProperty();
     }
 
     /** In the order in which they are fished. */
@@ -137,6 +145,7 @@ final class PlanModel {
             lines.clear();
             rigs.clear();
             shortfalls.clear();
+            plan.set(Optional.empty());
             return;
         }
         // Findings that are being replaced need no plan of their own.
@@ -146,15 +155,16 @@ final class PlanModel {
         asked = question;
         Question wanted = question.get();
         worker.execute(() -> {
-            Plan plan = Plan.of(wanted.findings(), wanted.wishes());
-            List<LineCard> lineCards = lines(plan);
-            List<RigCard> rigCards = rigs(plan);
-            List<String> missing = PlanWords.of(plan).shortfalls();
+            Plan made = Plan.of(wanted.findings(), wanted.wishes());
+            List<LineCard> lineCards = lines(made);
+            List<RigCard> rigCards = rigs(made);
+            List<String> missing = PlanWords.of(made).shortfalls();
             owner.execute(() -> {
                 if (asked.filter(now -> now == wanted).isPresent()) {
                     lines.setAll(lineCards);
                     rigs.setAll(rigCards);
                     shortfalls.setAll(missing);
+                    plan.set(Optional.of(made));
                 }
             });
         });

@@ -11,6 +11,8 @@ import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
+import javafx.beans.value.ObservableValue;
+import pegbed.analysis.NextReading;
 import pegbed.model.InputException;
 import pegbed.model.Peg;
 import pegbed.model.Place;
@@ -29,6 +31,7 @@ import pegbed.session.Session;
 final class ReadingBoxModel {
     private final Session session;
     private final Clock clock;
+    private final ObservableValue<Optional<NextReading>> next;
     private final StringProperty text = new SimpleStringProperty("");
     private final ReadOnlyStringWrapper echo = new ReadOnlyStringWrapper("");
     private final ReadOnlyStringWrapper error = new ReadOnlyStringWrapper("");
@@ -48,8 +51,10 @@ final class ReadingBoxModel {
     /** The revision that the last added line made. */
     private long addedRevision;
 
-    ReadingBoxModel(Session session, Clock clock) {
+    /** @param next the reading to take next, which Enter in the empty box takes up */
+    ReadingBoxModel(Session session, Clock clock, ObservableValue<Optional<NextReading>> next) {
         this.session = session;
+        this.next = next;
         this.clock = clock;
         text.addListener((property, before, now) -> typed(now));
         session.onChange(this::refresh);
@@ -103,13 +108,15 @@ final class ReadingBoxModel {
     }
 
     /**
-     * Adds what stands in the box. A line that can't be read, or lies beyond reach, stays in the box.
+     * Adds what stands in the box. A line that can't be read, or lies beyond reach, stays in the box. An empty box takes
+     * up the place of the reading to take next.
      *
      * @return whether it was added
      */
     boolean enter() {
         String line = text.get().strip();
         if (line.isEmpty()) {
+            next.getValue().ifPresent(reading -> fillFrom(reading.place()));
             return false;
         }
         try {

@@ -15,7 +15,7 @@ import javafx.scene.layout.VBox;
 final class ReadingBoxView extends VBox {
     private final TextField field = new TextField();
 
-    ReadingBoxView(ReadingBoxModel model) {
+    ReadingBoxView(ReadingBoxModel model, GuideModel guide) {
         getStyleClass().add("reading-box");
         field.setId("reading");
         field.setPromptText("distance direction depth, such as 11 20L 4'6 silt");
@@ -57,7 +57,8 @@ final class ReadingBoxView extends VBox {
         model.errorProperty()
                 .addListener((property, before, now) ->
                         echo.pseudoClassStateChanged(javafx.css.PseudoClass.getPseudoClass("wrong"), !now.isEmpty()));
-        getChildren().addAll(row, echo);
+        Label next = Controls.telling("next", "next", guide.wordsProperty());
+        getChildren().addAll(next, row, echo);
     }
 
     private static String says(ReadingBoxModel model) {
@@ -69,7 +70,7 @@ final class ReadingBoxView extends VBox {
                     + model.echoProperty().get();
         }
         return model.textProperty().get().isBlank()
-                ? "Type how far, which way, how deep, then Enter. Up brings back the line before. A click on the map fills in the place."
+                ? "Type how far, which way, how deep, then Enter. Enter alone takes up the next place, Up the line before."
                 : "…";
     }
 

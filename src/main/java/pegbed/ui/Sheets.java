@@ -50,6 +50,8 @@ final class Sheets extends StackPane {
         inside.getStyleClass().add("sheet-content");
         ScrollPane scroll = new ScrollPane(inside);
         scroll.setFitToWidth(true);
+        // Wrapped words are as high as the width makes them, which a scroll pane does not ask for by itself.
+        scroll.prefViewportHeightProperty().bind(inside.heightProperty().add(2));
         scroll.getStyleClass().add("edge-to-edge");
         scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
         VBox.setVgrow(scroll, Priority.SOMETIMES);

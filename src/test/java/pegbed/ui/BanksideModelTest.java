@@ -90,4 +90,16 @@ class BanksideModelTest {
         assertEquals(0, desk.session().peg().readings().size());
         assertEquals("Undone: Add reading", model.saidProperty().get());
     }
+
+    @Test
+    void theWheelsTurnToTheNextPlace() {
+        desk.document().begin(Pegs.plumbed(9));
+        model.toNext();
+        var next = desk.guide().nextProperty().get().orElseThrow().place();
+        assertEquals(next.distanceMetres(), model.place().distanceMetres(), 0.51);
+        assertEquals(next.angleDegrees(), model.place().angleDegrees(), 2.51);
+        assertTrue(
+                model.saidProperty().get().startsWith("Next: "),
+                model.saidProperty().get());
+    }
 }

@@ -119,6 +119,7 @@ class ReadingBoxModelTest {
                 folder.resolve("slow"),
                 new Session.Executors(Runnable::run, Runnable::run, disk::add),
                 Runnable::run,
+                Runnable::run,
                 Desks.CLOCK);
         slow.box().textProperty().set("5 0 4'");
         assertTrue(slow.box().enter());
@@ -132,6 +133,17 @@ class ReadingBoxModelTest {
         type("   ");
         assertFalse(box.enter());
         assertEquals("", box.errorProperty().get());
+        assertEquals(0, desk.session().peg().readings().size());
+    }
+
+    @Test
+    void enterAloneTakesUpTheNextPlace() {
+        Place next = desk.guide().nextProperty().get().orElseThrow().place();
+        assertFalse(box.enter());
+        type(box.textProperty().get() + "4'");
+        assertTrue(box.enter());
+        Place taken = desk.session().peg().readings().get(0).place();
+        assertEquals(0, taken.distanceTo(next), 0.05);
     }
 
     @Test

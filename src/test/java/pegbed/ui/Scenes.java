@@ -76,9 +76,11 @@ final class Scenes implements FileChoice {
         ExecutorService disk = Desk.thread("disk");
         ExecutorService answers = Desk.thread("answers");
         ExecutorService painter = Desk.thread("painter");
-        threads.addAll(List.of(disk, answers, painter));
+        ExecutorService aside = Desk.thread("aside");
+        threads.addAll(List.of(disk, answers, painter, aside));
         on(() -> {
-            desk = Desk.of(own, new Session.Executors(Platform::runLater, answers, disk), painter, Clock.systemUTC());
+            desk = Desk.of(
+                    own, new Session.Executors(Platform::runLater, answers, disk), painter, aside, Clock.systemUTC());
             stage = new Stage();
             frame = PegbedApplication.show(stage, desk, this, false);
             stage.setWidth(1366);

@@ -23,7 +23,8 @@ import pegbed.session.Session;
 
 /**
  * Makes the documentation's pictures of the window, with the window's own code and without a display: {@code mvn -P
- * screenshots test-compile exec:exec}.
+ * screenshots test-compile exec:exec}. The one at 200 % needs a display of 1920 × 1080, {@code -Dpegbed.real=true} and
+ * {@code -Dglass.gtk.uiScale=200%}.
  */
 public final class Screenshots {
     private static final Path OUT = Path.of("docs", "images");
@@ -37,6 +38,12 @@ public final class Screenshots {
         up.await();
         Platform.setImplicitExit(false);
         Files.createDirectories(OUT);
+        if (Boolean.getBoolean("pegbed.real")) {
+            // On a display of twice the pixels a point, with -Dglass.gtk.uiScale=200%.
+            take("window-200-percent.png", 960, 540, 2, false, frame -> {});
+            Platform.exit();
+            return;
+        }
         take("window-light.png", 1366, 740, 1, false, frame -> {});
         take("window-dark.png", 1366, 740, 1, true, frame -> {});
         take("window-200-percent.png", 960, 510, 2, false, frame -> {});
@@ -67,7 +74,7 @@ public final class Screenshots {
                 new Session.Executors(Platform::runLater, Desk.thread("answers"), Desk.thread("disk"));
         WindowFrame[] frame = new WindowFrame[1];
         Desk desk = onToolkit(() -> {
-            Desk made = Desk.of(home, executors, Desk.thread("painter"), Clock.systemUTC());
+            Desk made = Desk.of(home, executors, Desk.thread("painter"), Desk.thread("aside"), Clock.systemUTC());
             made.remembered().closeHint();
             Stage stage = new Stage();
             frame[0] = PegbedApplication.show(stage, made, new NoFiles(), dark);

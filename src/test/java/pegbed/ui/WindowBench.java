@@ -30,10 +30,7 @@ public final class WindowBench {
     private WindowBench() {}
 
     public static void main(String[] args) throws Exception {
-        if (!Boolean.getBoolean("pegbed.real")) {
-            Headless.set();
-        }
-        System.setProperty("java.awt.headless", "true");
+        Headless.set();
         Platform.startup(() -> {});
         Platform.setImplicitExit(false);
         Path home = Files.createTempDirectory("pegbed-bench");
@@ -43,6 +40,7 @@ public final class WindowBench {
                     home,
                     new Session.Executors(Platform::runLater, Desk.thread("answers"), Desk.thread("disk")),
                     Desk.thread("painter"),
+                    Desk.thread("aside"),
                     Clock.systemUTC());
             made.remembered().closeHint();
             frame[0] = PegbedApplication.show(new Stage(), made, new Screenshots.NoFiles(), false);

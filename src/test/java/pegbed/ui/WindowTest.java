@@ -164,7 +164,7 @@ class WindowTest {
     void everyLargeButtonIsTwelveMillimetresAtLeast() {
         scenes.click("#bankside");
         List<Button> buttons = scenes.all(".large");
-        assertEquals(17, buttons.size());
+        assertEquals(18, buttons.size());
         for (Button button : buttons) {
             assertTrue(
                     button.getWidth() >= BanksideView.LEAST_POINTS && button.getHeight() >= BanksideView.LEAST_POINTS,
@@ -342,6 +342,16 @@ class WindowTest {
             scenes.resize(size[0], size[1]);
             assertEquals(List.of(), scenes.cutOff(), size[0] + " by " + size[1]);
         }
+    }
+
+    @Test
+    void everyTabCanBeReachedOnASmallScreen() {
+        scenes.resize(960, 510);
+        TabPane tabs = scenes.find("#tabs");
+        scenes.waitUntil(() -> tabs.getTabs().stream()
+                .map(tab -> tabs.lookup("#" + tab.getId()))
+                .allMatch(
+                        header -> header.localToScene(header.getLayoutBounds()).getMaxX() <= 960));
     }
 
     @Test
