@@ -104,7 +104,7 @@ class ReadingCheckTest {
         }
     }
 
-    /** A reading planned where one was taken is as unsure as its depth and its placing on the slope there. */
+    /** A reading planned where one was taken is as unsure as its depth and its placing on the slope there, itself unsure. */
     @Test
     void aPlannedReadingIsAsUnsureAsItsDepthAndPlace() throws InputException {
         FittedBottom bottom = TestPegs.fit(TestPegs.with(TestPegs.bend(), TestPegs.fan(12, 57)));
@@ -115,6 +115,8 @@ class ReadingCheckTest {
         double cos = Math.sqrt(3) / 2;
         double along = 0.15 * (g.dx() * sin + g.dy() * cos);
         double across = 4 * Math.toRadians(3) * (g.dx() * cos - g.dy() * sin);
-        assertEquals(noise * noise + along * along + across * across, bottom.readingVariance(planned), 1e-12);
+        double unsureSlope = planned.varX() * g.varDx() + planned.varY() * g.varDy();
+        assertEquals(
+                noise * noise + along * along + across * across + unsureSlope, bottom.readingVariance(planned), 1e-12);
     }
 }
