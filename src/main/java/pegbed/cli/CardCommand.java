@@ -1,7 +1,6 @@
 package pegbed.cli;
 
 import java.nio.file.Path;
-import java.util.Locale;
 import java.util.concurrent.Callable;
 import pegbed.analysis.Findings;
 import pegbed.analysis.PegMap;
@@ -45,23 +44,12 @@ final class CardCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws InputException {
-        String name = file.getFileName().toString().toLowerCase(Locale.ROOT);
-        String kind = name.substring(name.lastIndexOf('.') + 1);
-        if (!name.contains(".")
-                || !java.util.List.of("pdf", "png", "svg", "html").contains(kind)) {
-            throw new InputException("--out: " + file.getFileName() + " must end in .pdf, .png, .svg or .html.");
-        }
+        String name = file.getFileName().toString();
         Peg peg = PegOnDisk.look(path, output.err()).peg();
         Findings findings = Findings.of(PegMap.of(peg, Monitor.NONE), wishes.target());
         Plan plan = Plan.of(findings, wishes.over(peg.wishes()));
         Theme theme = grey ? Themes.BLACK_AND_WHITE : Themes.LIGHT;
-        byte[] bytes = switch (kind) {
-            case "pdf" -> Card.pdf(plan, theme);
-            case "png" -> Card.png(plan, theme);
-            case "svg" -> Card.svg(plan, theme);
-            default -> Card.html(plan);
-        };
-        WholeFile.write(file, bytes);
+        WholeFile.write(file, Card.file(name, plan, theme));
         if (output.json()) {
             output.print(output.object().put("card", file.toString()));
         } else {

@@ -10,6 +10,9 @@ interface FileChoice {
     /** @param suggested a name to begin with */
     Optional<Path> toSave(String suggested);
 
+    /** The card, as PDF, PNG, SVG or HTML. */
+    Optional<Path> toSaveCard(String suggested);
+
     /** A table of readings. */
     Optional<Path> toBringIn();
 }

@@ -12,6 +12,8 @@ final class SystemFileChoice implements FileChoice {
     private static final FileChooser.ExtensionFilter PEGS = new FileChooser.ExtensionFilter("Peg files", "*.peg.json");
     private static final FileChooser.ExtensionFilter TABLES =
             new FileChooser.ExtensionFilter("Tables", "*.csv", "*.txt");
+    private static final FileChooser.ExtensionFilter CARDS =
+            new FileChooser.ExtensionFilter("Cards", "*.pdf", "*.png", "*.svg", "*.html");
     private static final FileChooser.ExtensionFilter ALL = new FileChooser.ExtensionFilter("All files", "*");
 
     private final Supplier<Window> owner;
@@ -28,6 +30,13 @@ final class SystemFileChoice implements FileChoice {
     @Override
     public Optional<Path> toSave(String suggested) {
         FileChooser chooser = chooser("Save the peg", PEGS);
+        chooser.setInitialFileName(suggested);
+        return chosen(chooser.showSaveDialog(owner.get()));
+    }
+
+    @Override
+    public Optional<Path> toSaveCard(String suggested) {
+        FileChooser chooser = chooser("Save the card", CARDS);
         chooser.setInitialFileName(suggested);
         return chosen(chooser.showSaveDialog(owner.get()));
     }

@@ -70,7 +70,9 @@ final class TopBar extends HBox {
                         new SeparatorMenuItem(),
                         item("Save", "Shortcut+S", frame::save),
                         item("Save as", "Shortcut+Shift+S", frame::saveAs),
-                        item("Bring in readings from a table", "", frame::bringIn));
+                        item("Bring in readings from a table", "", frame::bringIn),
+                        new SeparatorMenuItem(),
+                        item("Card", "Shortcut+P", frame::showCard));
         if (!desk.document().recent().isEmpty()) {
             menu.getItems().add(new SeparatorMenuItem());
             for (Path path : desk.document().recent()) {

@@ -96,6 +96,8 @@ final class WindowFrame extends StackPane {
             action = this::chooseAndOpen;
         } else if (is(event, KeyCode.N)) {
             action = this::newPeg;
+        } else if (is(event, KeyCode.P)) {
+            action = this::showCard;
         } else if (event.getCode() == KeyCode.F8) {
             action = bankside.isPresent() ? this::toMain : this::toBankside;
         } else if (event.getCode() == KeyCode.F6 || event.getCode() == KeyCode.ESCAPE && bankside.isEmpty()) {
@@ -204,6 +206,20 @@ final class WindowFrame extends StackPane {
                 desk.document().refuse(e.getMessage());
             }
         });
+    }
+
+    /** The card of the lines as they stand. */
+    void showCard() {
+        desk.plan()
+                .planProperty()
+                .get()
+                .ifPresentOrElse(
+                        plan -> {
+                            CardSheet sheet = new CardSheet(plan, files);
+                            sheets.open("card", "Card", sheet.content(), sheet.buttons(sheets::close));
+                        },
+                        () -> desk.document()
+                                .refuse("There are no lines yet to make a card of; add banks and readings first."));
     }
 
     void showCautions() {

@@ -329,6 +329,11 @@ final class Scenes implements FileChoice {
     }
 
     @Override
+    public Optional<Path> toSaveCard(String suggested) {
+        return chosen;
+    }
+
+    @Override
     public Optional<Path> toBringIn() {
         return chosen;
     }

@@ -150,6 +150,11 @@ public final class Screenshots {
         }
 
         @Override
+        public Optional<Path> toSaveCard(String suggested) {
+            return Optional.empty();
+        }
+
+        @Override
         public Optional<Path> toBringIn() {
             return Optional.empty();
         }

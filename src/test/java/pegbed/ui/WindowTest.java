@@ -202,6 +202,29 @@ class WindowTest {
     }
 
     @Test
+    void theCardIsLookedAtAndSavedAsTheKindThatItsNameAsksFor() throws Exception {
+        scenes.write(TWELVE);
+        scenes.waitForAnswers();
+        scenes.waitUntil(() -> scenes.desk().plan().planProperty().get().isPresent());
+        scenes.shortcut(KeyCode.P);
+        scenes.waitUntil(() -> scenes.there("#card-picture"));
+        Path card = folder.resolve("card.pdf");
+        scenes.chosen = Optional.of(card);
+        scenes.click("#card-save");
+        scenes.waitUntil(() -> scenes.<Label>find("#card-told").getText().equals("Saved card.pdf."));
+        assertEquals(
+                "%PDF",
+                Files.readString(card, java.nio.charset.StandardCharsets.ISO_8859_1)
+                        .substring(0, 4));
+        scenes.chosen = Optional.of(folder.resolve("card.doc"));
+        scenes.click("#card-save");
+        scenes.waitUntil(() -> scenes.<Label>find("#card-told").getText().startsWith("card.doc must end in .pdf"));
+        assertFalse(Files.exists(folder.resolve("card.doc")));
+        scenes.click("#card-close");
+        assertFalse(scenes.there("#card-picture"));
+    }
+
+    @Test
     void closingWithoutEditsDoesNotAsk() {
         scenes.askToClose();
         scenes.waitUntil(() -> !scenes.isShowing());

@@ -1,7 +1,9 @@
 package pegbed.report.card;
 
 import java.nio.charset.StandardCharsets;
+import java.util.Locale;
 import pegbed.analysis.Plan;
+import pegbed.model.InputException;
 import pegbed.report.drawing.Theme;
 import pegbed.report.map.Heading;
 import pegbed.report.paint.AwtLetters;
@@ -39,6 +41,29 @@ public final class Card {
     /** A page for a phone in one file, light and dark, that needs no network. */
     public static byte[] html(Plan plan) {
         return HtmlCard.of(plan).getBytes(StandardCharsets.UTF_8);
+    }
+
+    /**
+     * The card as the kind of file that a name asks for.
+     *
+     * @param name ends in {@code .pdf}, {@code .png}, {@code .svg} or {@code .html}
+     * @throws InputException if it ends in anything else
+     */
+    public static byte[] file(String name, Plan plan, Theme theme) throws InputException {
+        String lower = name.toLowerCase(Locale.ROOT);
+        if (lower.endsWith(".pdf")) {
+            return pdf(plan, theme);
+        }
+        if (lower.endsWith(".png")) {
+            return png(plan, theme);
+        }
+        if (lower.endsWith(".svg")) {
+            return svg(plan, theme);
+        }
+        if (lower.endsWith(".html")) {
+            return html(plan);
+        }
+        throw new InputException(name + " must end in .pdf, .png, .svg or .html.");
     }
 
     static String title(Plan plan) {
