@@ -78,7 +78,7 @@ final class GuideModel {
         try {
             NextReading found = Guidance.next(map);
             String sentence =
-                    (found.stop() ? "Enough: another reading would hardly change the lines. If you like: " : "Next: ")
+                    (found.stop() ? "Enough, another reading would hardly change the lines; if you like: " : "Next: ")
                             + found.where(Wording.of(map.peg())) + ". " + found.why();
             owner.execute(() -> answer(map, Optional.of(found), sentence));
         } catch (InputException nowhereLeft) {

@@ -175,6 +175,11 @@ final class MainView extends BorderPane {
         tabs.setSide(Side.TOP);
         tabs.setTabClosingPolicy(TabPane.TabClosingPolicy.UNAVAILABLE);
         tabs.setId("tabs");
+        tabs.getSelectionModel().selectedItemProperty().addListener((property, before, now) -> {
+            if (now != null) {
+                map.showLines("tab-plan".equals(now.getId()));
+            }
+        });
         VBox.setVgrow(tabs, Priority.ALWAYS);
         VBox side = new VBox(new TargetView(desk.target()), tabs);
         side.getStyleClass().add("side");

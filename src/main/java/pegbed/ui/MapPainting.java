@@ -58,11 +58,18 @@ final class MapPainting {
             double pixelsPerPoint) {
         boolean sameGround(Wish other) {
             return map == other.map
-                    && layers.equals(other.layers)
+                    && without(QUICK).equals(other.without(QUICK))
                     && showAll == other.showAll
                     && (showAll ? sameSize(other.view) : view.equals(other.view))
                     && theme == other.theme
                     && pixelsPerPoint == other.pixelsPerPoint;
+        }
+
+        private Set<Layer> without(Set<Layer> others) {
+            Set<Layer> rest = EnumSet.noneOf(Layer.class);
+            rest.addAll(layers);
+            rest.removeAll(others);
+            return rest;
         }
 
         private boolean sameSize(View other) {

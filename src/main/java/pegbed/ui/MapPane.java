@@ -60,6 +60,7 @@ final class MapPane extends Region {
     private boolean dragging;
     private final Timeline pulse = new Timeline();
     private boolean large;
+    private boolean linesInstead;
     private Optional<Place> courseStart = Optional.empty();
     private Runnable filled = () -> {};
 
@@ -105,6 +106,12 @@ final class MapPane extends Region {
         } else {
             layers.remove(layer);
         }
+        wish();
+    }
+
+    /** Shows the lines to fish instead of the flat spots: both are numbered, and two numberings on one map confuse. */
+    void showLines(boolean instead) {
+        linesInstead = instead;
         wish();
     }
 
@@ -274,7 +281,8 @@ final class MapPane extends Region {
             return;
         }
         Answer.Ready ready = shown.get();
-        Set<Layer> drawn = findings.placeAlone() ? MapPainting.placeAlone(layers) : Set.copyOf(layers);
+        Set<Layer> drawn = findings.placeAlone() ? MapPainting.placeAlone(layers) : new HashSet<>(layers);
+        drawn.remove(linesInstead ? Layer.FLATS : Layer.LINES);
         painting.paint(new MapPainting.Wish(
                 ready.map(),
                 ready.findings(),

@@ -66,7 +66,7 @@ final class PlanView extends ScrollPane {
     }
 
     private Node line(PlanModel.LineCard line) {
-        Label badge = new Label("L" + line.number());
+        Label badge = new Label(String.valueOf(line.number()));
         badge.getStyleClass().addAll("badge", "line-badge");
         badge.setMinWidth(USE_PREF_SIZE);
         Label why = words("plain", line.why());

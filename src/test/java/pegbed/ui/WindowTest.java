@@ -257,6 +257,19 @@ class WindowTest {
     }
 
     @Test
+    void theLinesTabShowsLinesOnTheMapInsteadOfFlatSpots() {
+        scenes.write(TWELVE);
+        scenes.waitForAnswers();
+        scenes.waitUntil(() -> !scenes.desk().plan().lines().isEmpty());
+        scenes.waitUntil(() -> scenes.frame().main().map().settled());
+        Place line = scenes.desk().plan().lines().get(0).place();
+        double before = scenes.lightness(line);
+        scenes.on(() -> scenes.<TabPane>find("#tabs").getSelectionModel().select(1));
+        scenes.waitUntil(
+                () -> scenes.frame().main().map().settled() && Math.abs(scenes.lightness(line) - before) > 0.02);
+    }
+
+    @Test
     void theMapFollowsAMarkThatIsDragged() {
         scenes.write(TWELVE);
         scenes.waitForAnswers();
