@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
+import pegbed.model.Place;
 import pegbed.surface.GridFrame;
 import pegbed.surface.Lookahead;
 
@@ -17,6 +18,11 @@ final class Appraisal {
 
     private static final int CLOSELY = 36;
 
+    /** A place within this of a decision's nodes is about that decision, metres. */
+    private static final double NEAR_METRES = 2.5;
+
+    private final PegMap map;
+    private final List<Candidate> candidates;
     private final List<Choice> choices;
     /** Candidates whose discs were looked at, as indices. */
     private final int[] shortlist;
@@ -28,6 +34,8 @@ final class Appraisal {
     private final double[] total;
 
     private Appraisal(PegMap map, List<Candidate> candidates, Blend blend) {
+        this.map = map;
+        this.candidates = candidates;
         int visit = map.peg().visits().size() - 1;
         Lookahead lookahead = Lookahead.of(
                 map.bottom(),
@@ -113,7 +121,7 @@ final class Appraisal {
         return Arrays.stream(total).max().orElse(0);
     }
 
-    /** The decision that gains most by a candidate. */
+    /** The decision that gains most by a candidate; one about places far off counts half, as it explains less. */
     Choice dominant(int candidate) {
         return choices.get(dominantIndex(place(candidate)));
     }
@@ -127,12 +135,25 @@ final class Appraisal {
 
     private int dominantIndex(int c) {
         int best = 0;
-        for (int d = 1; d < gains.length; d++) {
-            if (gains[d][c] > gains[best][c]) {
+        double most = Double.NEGATIVE_INFINITY;
+        for (int d = 0; d < gains.length; d++) {
+            double explains = gains[d][c] * (isNear(choices.get(d), shortlist[c]) ? 1 : 0.5);
+            if (explains > most) {
+                most = explains;
                 best = d;
             }
         }
         return best;
+    }
+
+    private boolean isNear(Choice choice, int candidate) {
+        Place place = candidates.get(candidate).place();
+        GridFrame frame = map.grid().frame();
+        return IntStream.of(choice.nodes())
+                .anyMatch(i -> Math.hypot(
+                                frame.x(i % frame.columns()) - place.xMetres(),
+                                frame.y(i / frame.columns()) - place.yMetres())
+                        <= NEAR_METRES);
     }
 
     /**

@@ -10,6 +10,9 @@ final class Reasons {
     /** Nearer than this two places are the same spot to an angler, metres. */
     private static final double SAME_SPOT_METRES = 0.8;
 
+    /** A gap between readings that an angler would call one, metres. */
+    private static final double GAP_METRES = 1.75;
+
     private Reasons() {}
 
     static String map(PegMap map, Place place) {
@@ -18,6 +21,9 @@ final class Reasons {
                 .mapToDouble(place::distanceTo)
                 .min()
                 .orElse(Double.POSITIVE_INFINITY);
+        if (nearest < GAP_METRES) {
+            return "Of all places it would make the map as a whole surest.";
+        }
         return Double.isInfinite(nearest)
                 ? "Nothing has been plumbed yet, and this place tells most about the rest."
                 : String.format(
