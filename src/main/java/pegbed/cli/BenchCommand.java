@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import pegbed.bench.GuidedBench;
 import pegbed.bench.QualityBench;
+import pegbed.bench.VisitsBench;
 import pegbed.model.InputException;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -15,7 +16,7 @@ import picocli.CommandLine.Option;
         name = "bench",
         mixinStandardHelpOptions = true,
         description = "Measures the answers against known bottoms.",
-        subcommands = BenchCommand.Quality.class)
+        subcommands = {BenchCommand.Quality.class, BenchCommand.Visits.class})
 final class BenchCommand implements Callable<Integer> {
     @Override
     public Integer call() throws InputException {
@@ -46,6 +47,29 @@ final class BenchCommand implements Callable<Integer> {
         @Override
         public Integer call() throws InputException, IOException {
             output.out().print(guided ? GuidedBench.table(practice) : QualityBench.table(practice));
+            return 0;
+        }
+    }
+
+    /** {@code pegbed bench visits}. */
+    @Command(
+            name = "visits",
+            mixinStandardHelpOptions = true,
+            description = "Prints how well simulated second visits find the level, the map and changes of the bottom.")
+    static final class Visits implements Callable<Integer> {
+        @Option(
+                names = "--practice",
+                required = true,
+                paramLabel = "FOLDER",
+                description = "One folder a peg with banks.csv, readings, truth.txt and about.json.")
+        private Path practice;
+
+        @Mixin
+        private Output output;
+
+        @Override
+        public Integer call() throws InputException, IOException {
+            output.out().print(VisitsBench.table(practice));
             return 0;
         }
     }

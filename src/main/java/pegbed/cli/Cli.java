@@ -23,6 +23,7 @@ import picocli.CommandLine.Command;
             LinesCommand.class,
             DepthsCommand.class,
             NextCommand.class,
+            LevelCommand.class,
             CheckCommand.class,
             MapCommand.class,
             CardCommand.class,

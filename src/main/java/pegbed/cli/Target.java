@@ -16,6 +16,11 @@ final class Target {
 
     /** The depth in metres; a bare number is metres. */
     static double metres(String typed) throws InputException {
+        return metres("--target", typed);
+    }
+
+    /** The depth or height of an option in metres; a bare number is metres. */
+    static double metres(String option, String typed) throws InputException {
         try {
             Line line = METRES.parse("1m 0 " + typed);
             if (line instanceof Line.ReadingLine reading
@@ -23,9 +28,9 @@ final class Target {
                 return reading.reading().depthMetres();
             }
         } catch (NotationException e) {
-            throw new InputException("--target: " + e.getMessage(), e);
+            throw new InputException(option + ": " + e.getMessage(), e);
         }
         throw new InputException(
-                "--target: '" + typed + "' is not a depth; give metres as 0.84, or a unit as 2'9, 33in or 84cm.");
+                option + ": '" + typed + "' is not a depth; give metres as 0.84, or a unit as 2'9, 33in or 84cm.");
     }
 }

@@ -11,6 +11,8 @@ import java.util.OptionalDouble;
  * @param start when it began, where known
  * @param boardToWaterMetres from the fixed board on the platform down to the water, metres, -5 to 5; empty if not
  *     measured. More means lower water.
+ * @param afresh whether the bottom was dug out since the visit before, so that what was read earlier says nothing of it;
+ *     the earlier readings stay in the file
  * @param readings in the order in which they were taken
  * @param note the person's own words, may be empty
  * @param extras fields of a later version
@@ -18,6 +20,7 @@ import java.util.OptionalDouble;
 public record Visit(
         Optional<OffsetDateTime> start,
         OptionalDouble boardToWaterMetres,
+        boolean afresh,
         List<Reading> readings,
         String note,
         Extras extras) {
@@ -31,8 +34,28 @@ public record Visit(
         }
     }
 
+    /** A visit at a bottom that was not dug out. */
+    public Visit(
+            Optional<OffsetDateTime> start,
+            OptionalDouble boardToWaterMetres,
+            List<Reading> readings,
+            String note,
+            Extras extras) {
+        this(start, boardToWaterMetres, false, readings, note, extras);
+    }
+
     /** This visit with other readings. */
     public Visit withReadings(List<Reading> others) {
-        return new Visit(start, boardToWaterMetres, others, note, extras);
+        return new Visit(start, boardToWaterMetres, afresh, others, note, extras);
+    }
+
+    /** This visit with another board measure. */
+    public Visit withBoard(OptionalDouble metres) {
+        return new Visit(start, metres, afresh, readings, note, extras);
+    }
+
+    /** This visit at a bottom that was dug out before it, or not. */
+    public Visit withAfresh(boolean dugOut) {
+        return new Visit(start, boardToWaterMetres, dugOut, readings, note, extras);
     }
 }

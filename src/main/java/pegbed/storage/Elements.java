@@ -73,6 +73,7 @@ final class Elements {
         return new Visit(
                 fields.time("start"),
                 fields.number("board_to_water_m", -5, 5),
+                fields.flag("afresh"),
                 readings,
                 fields.words("note"),
                 fields.extras());

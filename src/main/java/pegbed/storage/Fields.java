@@ -180,6 +180,18 @@ final class Fields {
         }
     }
 
+    /** A flag; false where it is missing. */
+    boolean flag(String name) {
+        Value value = values.remove(name);
+        if (value == null || value.kind() == JsonToken.VALUE_FALSE) {
+            return false;
+        }
+        if (value.kind() != JsonToken.VALUE_TRUE) {
+            wrong(name, value, "true or false");
+        }
+        return value.kind() == JsonToken.VALUE_TRUE;
+    }
+
     /** A word out of a few; missing where it is none of them. */
     <T> Optional<T> oneOf(String name, Map<String, T> meanings) {
         Value value = values.get(name);

@@ -43,6 +43,11 @@ final class Members {
         return value == assumed ? this : number(name, value);
     }
 
+    /** A flag that is left out when it is not set. */
+    Members flag(String name, boolean value) {
+        return value ? json(name, "true") : this;
+    }
+
     Members numbers(String name, DoubleStream values) {
         return json(name, values.mapToObj(Numbers::text).collect(Collectors.joining(", ", "[", "]")));
     }

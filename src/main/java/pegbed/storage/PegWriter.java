@@ -73,6 +73,7 @@ public final class PegWriter {
         return new Members()
                 .time("start", visit.start())
                 .number("board_to_water_m", visit.boardToWaterMetres())
+                .flag("afresh", visit.afresh())
                 .words("note", visit.note())
                 .json("readings", list(visit.readings(), PegWriter::reading, "      "))
                 .extras(visit.extras())

@@ -19,19 +19,30 @@ final class BottomCovariance implements Covariance {
     final double along;
     final double local2;
     final double local;
+    /** Variance of the whole bottom's level, and of the water's where it is told at a later visit's. */
     final double level2;
+
     final double track2;
     /** Whether there are no banks, so that no direction is unlike another. */
     final boolean open;
 
     BottomCovariance(Hyperparameters hyper, Scale scale, boolean open) {
+        this(hyper, scale, open, 0);
+    }
+
+    /**
+     * How depths vary together when they are told at a level that is itself unsure.
+     *
+     * @param levelVariance of the water's level at the visit that is shown, square metres
+     */
+    BottomCovariance(Hyperparameters hyper, Scale scale, boolean open, double levelVariance) {
         this.open = open;
         profile2 = hyper.profileSdMetres() * hyper.profileSdMetres();
         across = hyper.acrossMetres();
         along = hyper.alongMetres();
         local2 = hyper.localSdMetres() * hyper.localSdMetres();
         local = hyper.localMetres();
-        level2 = LEVEL_SD * LEVEL_SD * scale.vertical() * scale.vertical();
+        level2 = LEVEL_SD * LEVEL_SD * scale.vertical() * scale.vertical() + levelVariance;
         track2 = TRACK_SD * TRACK_SD * scale.vertical() * scale.vertical();
     }
 

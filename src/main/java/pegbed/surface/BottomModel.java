@@ -1,5 +1,6 @@
 package pegbed.surface;
 
+import java.util.List;
 import pegbed.model.Monitor;
 
 /**
@@ -16,13 +17,20 @@ public final class BottomModel {
 
     private BottomModel() {}
 
-    /** Fits the bottom. With no soundings at all the answer is the prior alone. */
+    /**
+     * Fits the bottom. With no soundings at all the answer is the prior alone. Where a later visit shows that the bottom
+     * has changed, older soundings there lose weight, as {@link ChangeSearch} tells.
+     */
     public static FittedBottom fit(Survey survey, Monitor monitor) {
-        FittedBottom fitted = fitExactly(Condensed.of(survey), monitor);
-        return fitted.survey() == survey ? fitted : fitted.behind(survey);
+        Survey small = Condensed.of(survey);
+        FittedBottom fitted = fitExactly(small, monitor);
+        if (survey.levels().visits() > 1) {
+            fitted = ChangeSearch.heeded(fitted, monitor);
+        }
+        return small == survey ? fitted : fitted.behind(ChangeSearch.lighter(survey, fitted.changes()));
     }
 
-    /** Fits the bottom to every sounding as it is, however long that takes. */
+    /** Fits the bottom to every sounding as it is, as if it had never changed, however long that takes. */
     static FittedBottom fitExactly(Survey survey, Monitor monitor) {
         Scale scale = scale(survey);
         Tub tub = new Tub(survey.coordinates(), scale);
@@ -59,7 +67,7 @@ public final class BottomModel {
     }
 
     private static Scale scale(Survey survey) {
-        Scale shown = Scale.of(survey.soundings());
+        Scale shown = Scale.of(survey.used());
         return survey.water().isPresent() ? new Scale(shown.vertical(), 1) : shown;
     }
 
@@ -94,6 +102,16 @@ public final class BottomModel {
         BottomCovariance covariance = new BottomCovariance(hyper, tub.scale(), open);
         double[] k = observations.covariance(covariance, hyper.noise(), placing);
         Conditioned conditioned = new Conditioned(k, observations.residual, open);
-        return new FittedBottom(survey, tub, observations, hyper, covariance, conditioned, placing, learned);
+        Levels levels = survey.levels();
+        return new FittedBottom(
+                survey,
+                tub.under(levels.mean(survey.shown())),
+                observations,
+                hyper,
+                new BottomCovariance(hyper, tub.scale(), open, levels.covariance(survey.shown(), survey.shown())),
+                conditioned,
+                placing,
+                learned,
+                List.of());
     }
 }

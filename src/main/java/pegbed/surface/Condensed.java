@@ -42,8 +42,8 @@ final class Condensed {
             return survey;
         }
         List<Sounding> near = survey.water().isEmpty()
-                ? survey.soundings()
-                : survey.soundings().stream()
+                ? survey.used()
+                : survey.used().stream()
                         .filter(s -> Math.hypot(s.xMetres(), s.yMetres())
                                 <= survey.water().get().reachMetres() + BEYOND_METRES)
                         .toList();
@@ -52,7 +52,7 @@ final class Condensed {
         for (double cell = FIRST_CELL_METRES * scale; condensed.size() > MOST; cell *= CELL_GROWTH) {
             condensed = condensed(near, cell);
         }
-        return new Survey(condensed, survey.water(), survey.levels());
+        return new Survey(condensed, survey.water(), survey.levels(), survey.shown());
     }
 
     private record Cell(long column, long row, int visit) {}

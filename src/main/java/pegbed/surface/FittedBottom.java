@@ -1,6 +1,7 @@
 package pegbed.surface;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import pegbed.model.Monitor;
 
 /**
@@ -22,7 +23,11 @@ public final class FittedBottom {
     private final BottomCovariance covariance;
     private final Conditioned conditioned;
     private final double[] placing;
+    /** Covariance of each observation with the level that is shown. */
+    private final double[] shownLevel;
+
     private final boolean learned;
+    private final List<BottomChange> changes;
 
     FittedBottom(
             Survey survey,
@@ -32,7 +37,8 @@ public final class FittedBottom {
             BottomCovariance covariance,
             Conditioned conditioned,
             double[] placing,
-            boolean learned) {
+            boolean learned,
+            List<BottomChange> changes) {
         this.survey = survey;
         this.tub = tub;
         this.observations = observations;
@@ -41,11 +47,13 @@ public final class FittedBottom {
         this.conditioned = conditioned;
         this.placing = placing;
         this.learned = learned;
+        this.shownLevel = observations.levelCovariances(survey.shown());
+        this.changes = List.copyOf(changes);
     }
 
     /** This bottom with the whole survey that was condensed to fit it. */
     FittedBottom behind(Survey whole) {
-        return new FittedBottom(whole, tub, observations, hyper, covariance, conditioned, placing, learned);
+        return new FittedBottom(whole, tub, observations, hyper, covariance, conditioned, placing, learned, changes);
     }
 
     /** The soundings behind it, all of them, also where many were condensed to fit it. */
@@ -53,9 +61,9 @@ public final class FittedBottom {
         return survey;
     }
 
-    /** Number of real soundings behind it. */
+    /** Number of real soundings behind it, those from before the bottom was dug out left aside. */
     public int soundings() {
-        return survey.soundings().size();
+        return survey.used().size();
     }
 
     /** Number of soundings that it was fitted to: fewer than {@link #soundings()} where many were condensed. */
@@ -75,6 +83,61 @@ public final class FittedBottom {
     /** The scale of the water beside a peg's that the priors were multiplied by. */
     public Scale scale() {
         return tub.scale();
+    }
+
+    /** Where a later visit shows that the bottom has changed, the surest first. */
+    public List<BottomChange> changes() {
+        return changes;
+    }
+
+    FittedBottom withChanges(List<BottomChange> found) {
+        return new FittedBottom(survey, tub, observations, hyper, covariance, conditioned, placing, learned, found);
+    }
+
+    /** How the water of the visit that is shown stands to that of another, from all readings and board measures. */
+    public VisitLevel level(int visit) {
+        double[] c = levelCovariances(visit);
+        double higher = survey.levels().mean(survey.shown())
+                - survey.levels().mean(visit)
+                - Conditioned.dot(c, conditioned.alpha());
+        conditioned.whiten(c);
+        double variance = conditioned.covariance(levelVariance(visit), c, c, 0, 0);
+        long readings = survey.soundings().stream()
+                .filter(s -> s.visit() == visit && s.isUsed())
+                .count();
+        double sd =
+                LevelDoubt.sd(levelVariance(visit), variance, shownSteepness().orElse(1));
+        return new VisitLevel(visit, higher, sd, (int) readings);
+    }
+
+    /** Mean steepness of the ground that was read at the visit that is shown. */
+    OptionalDouble shownSteepness() {
+        return survey.soundings().stream()
+                .filter(s -> s.visit() == survey.shown() && s.isUsed())
+                .mapToDouble(s -> {
+                    Gradient g = gradient(s.xMetres(), s.yMetres());
+                    return Math.hypot(g.dx(), g.dy());
+                })
+                .average();
+    }
+
+    /** Covariance of each observation with the offset of a visit's depths against those of the visit that is shown. */
+    double[] levelCovariances(int visit) {
+        double[] c = observations.levelCovariances(visit);
+        for (int j = 0; j < c.length; j++) {
+            c[j] -= shownLevel[j];
+        }
+        return c;
+    }
+
+    /** Variance of that offset before any sounding, square metres. */
+    double levelVariance(int visit) {
+        return survey.levels().covariance(visit, visit) - 2 * levelWithShown(visit) + levelWithShown(survey.shown());
+    }
+
+    /** Covariance of a visit's level with that of the visit that is shown, square metres. */
+    double levelWithShown(int visit) {
+        return survey.levels().covariance(visit, survey.shown());
     }
 
     BottomCovariance covariance() {
@@ -101,8 +164,9 @@ public final class FittedBottom {
     /** Covariances of one place with all observations, into a row of the observations' length. */
     void covariances(Places places, int i, double[] row) {
         Places at = observations.places;
+        double shownVariance = survey.levels().covariance(survey.shown(), survey.shown());
         for (int j = 0; j < row.length; j++) {
-            row[j] = covariance.between(places, i, at, j);
+            row[j] = covariance.between(places, i, at, j) - shownVariance + shownLevel[j];
         }
     }
 

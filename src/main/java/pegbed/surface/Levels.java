@@ -76,6 +76,11 @@ public final class Levels {
         return new Levels(relative, covariance);
     }
 
+    /** Number of visits. */
+    public int visits() {
+        return mean.length;
+    }
+
     /** Mean of a visit's depths less those of the shown visit, metres. */
     double mean(int visit) {
         return mean[visit];

@@ -37,8 +37,9 @@ final class Observations {
 
     Observations(Survey survey, Tub tub) {
         List<Sounding> soundings = survey.soundings();
-        List<Edge> edges =
-                survey.water().map(water -> BankSoundings.of(water, soundings)).orElse(List.of());
+        List<Edge> edges = survey.water()
+                .map(water -> BankSoundings.of(water, survey.used()))
+                .orElse(List.of());
         sounding = survey.canonicalOrder();
         real = sounding.length;
         count = real + edges.size();
@@ -59,6 +60,7 @@ final class Observations {
             depth[i] = s.depthMetres();
             double sd = s.sdDepthMetres() * tub.scale().vertical();
             scaledVariance[i] = sd * sd;
+            fixedVariance[i] = s.changeSdMetres() * s.changeSdMetres();
             varX[i] = s.varX();
             varY[i] = s.varY();
             covXY[i] = s.covXY();
@@ -88,9 +90,13 @@ final class Observations {
         return visit[i] < 0 || visit[j] < 0 ? 0 : levels.covariance(visit[i], visit[j]);
     }
 
-    /** Covariance that a reading at a visit shares with observation j because of the levels of their visits. */
-    double levelCovarianceWith(int ofVisit, int j) {
-        return visit[j] < 0 ? 0 : levels.covariance(ofVisit, visit[j]);
+    /** Covariance of each observation with the level of a visit. */
+    double[] levelCovariances(int v) {
+        double[] all = new double[count];
+        for (int i = 0; i < real; i++) {
+            all[i] = levels.covariance(v, visit[i]);
+        }
+        return all;
     }
 
     /** Variance of observation i about the bottom at the place that was meant. */

@@ -52,15 +52,24 @@ final class ReadingChecks {
         double[] k = new double[observations.count];
         for (int s = 0; s < soundings.size(); s++) {
             Sounding sounding = soundings.get(s);
+            if (!sounding.isUsed()) {
+                continue;
+            }
             int visit = sounding.visit();
             Places place = bottom.places(new double[] {sounding.xMetres()}, new double[] {sounding.yMetres()});
             bottom.covariances(place, 0, k);
+            double[] level = bottom.levelCovariances(visit);
             for (int j = 0; j < k.length; j++) {
-                k[j] += observations.levelCovarianceWith(visit, j);
+                k[j] += level[j];
             }
-            double expected = bottom.tub().depth(place.t[0]) + levels.mean(visit) + conditioned.mean(k);
+            double expected = bottom.tub().depth(place.t[0])
+                    + levels.mean(visit)
+                    - levels.mean(bottom.survey().shown())
+                    + conditioned.mean(k);
             conditioned.whiten(k);
-            double prior = bottom.covariance().between(place, 0, place, 0) + levels.covariance(visit, visit);
+            double prior = bottom.covariance().between(place, 0, place, 0)
+                    + levels.covariance(visit, visit)
+                    - bottom.levelWithShown(bottom.survey().shown());
             double variance = Math.max(0, conditioned.covariance(prior, k, k, 1, 1)) + bottom.readingVariance(sounding);
             checks.add(new ReadingCheck(
                     s, sounding.depthMetres() - expected, expected, Math.sqrt(variance), sounding.depthMetres()));

@@ -12,14 +12,28 @@ import pegbed.model.Reading;
  * @param sdDepthMetres standard deviation of the depth itself on level ground, metres, above 0
  * @param precision how well the place is known, along and across the pole
  * @param visit index of the visit at which it was read, 0 for the first
+ * @param changeSdMetres standard deviation of what the bottom may have changed by since, metres; 0 where nothing shows a
+ *     change, infinite where the bottom was dug out, so that the sounding is not used
  */
 public record Sounding(
-        double xMetres, double yMetres, double depthMetres, double sdDepthMetres, Precision precision, int visit) {
+        double xMetres,
+        double yMetres,
+        double depthMetres,
+        double sdDepthMetres,
+        Precision precision,
+        int visit,
+        double changeSdMetres) {
     /** Depth on firm ground: half an inch to an inch (common practice). */
     public static final double FIRM_SD_METRES = 0.02;
 
     /** Depth on silt, weed or leaves, into which the plummet sinks (common practice). */
     public static final double SOFT_SD_METRES = 0.04;
+
+    /** A sounding of ground that has not changed. */
+    public Sounding(
+            double xMetres, double yMetres, double depthMetres, double sdDepthMetres, Precision precision, int visit) {
+        this(xMetres, yMetres, depthMetres, sdDepthMetres, precision, visit, 0);
+    }
 
     /** The sounding that a reading gives. */
     public static Sounding of(Reading reading, int visit) {
@@ -30,6 +44,17 @@ public record Sounding(
                 reading.bottom().soft() ? SOFT_SD_METRES : FIRM_SD_METRES,
                 reading.precision(),
                 visit);
+    }
+
+    /** Whether it still says something of the bottom. */
+    public boolean isUsed() {
+        return Double.isFinite(changeSdMetres);
+    }
+
+    /** This sounding where the bottom may have changed by so much more since, metres. */
+    Sounding changed(double sdMetres) {
+        return new Sounding(
+                xMetres, yMetres, depthMetres, sdDepthMetres, precision, visit, Math.hypot(changeSdMetres, sdMetres));
     }
 
     /** Variance of x from the position noise S = σd²·e_r e_rᵀ + (r·σa)²·e_t e_tᵀ, square metres. */

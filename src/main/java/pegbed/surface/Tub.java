@@ -15,8 +15,9 @@ import pegbed.geometry.BankCoordinates;
  *
  * @param banks distances from the banks
  * @param scale the water's scale beside a peg's
+ * @param levelMetres how much higher the water stands than at the banks' own level, metres
  */
-record Tub(BankCoordinates banks, Scale scale) {
+record Tub(BankCoordinates banks, Scale scale, double levelMetres) {
     private static final double SHELF_SHARE = 0.32;
     private static final double STEP_METRES = 0.25;
     private static final double NEAR_SLOPE_METRES = 2.1;
@@ -27,6 +28,16 @@ record Tub(BankCoordinates banks, Scale scale) {
     private static final double EDGE_METRES = 0.20;
     private static final double FULL_METRES = 1.6;
     private static final double POND_FULL_METRES = 2.0;
+
+    /** The tub at the level at which the banks were drawn. */
+    Tub(BankCoordinates banks, Scale scale) {
+        this(banks, scale, 0);
+    }
+
+    /** The same tub under so much more water. */
+    Tub under(double metres) {
+        return new Tub(banks, scale, metres);
+    }
 
     /** Share of the full depth, 0 at a bank and near 1 in the middle. */
     double share(double x, double y) {
@@ -44,6 +55,7 @@ record Tub(BankCoordinates banks, Scale scale) {
 
     /** Depth at a share of the full one, metres. */
     double depth(double share) {
-        return scale.vertical() * (EDGE_METRES + (banks.hasFarBank() ? FULL_METRES : POND_FULL_METRES) * share);
+        return levelMetres
+                + scale.vertical() * (EDGE_METRES + (banks.hasFarBank() ? FULL_METRES : POND_FULL_METRES) * share);
     }
 }

@@ -124,6 +124,7 @@ class PegSchemaTest {
             "count": 4                 | "count": 0
             "lowest_m": 0.15           | "lowest_m": -1
             "board_to_water_m": 0.42   | "board_to_water_m": 6
+            "board_to_water_m": 0.42   | "afresh": 1
             "2026-05-02T07:30:00+01:00" | "yesterday"
             "depth_m": 1.6764          | "depth_m": 30.5
             "depth_m": 1.6764          | "depth": 1.6764

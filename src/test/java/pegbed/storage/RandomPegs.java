@@ -161,7 +161,13 @@ public class RandomPegs extends DomainContextBase {
         }
 
         Visit visit() {
-            return new Visit(maybe(this::time), maybeNumber(-5, 5), list(this::reading), words(), extras());
+            return new Visit(
+                    maybe(this::time),
+                    maybeNumber(-5, 5),
+                    random.nextBoolean(),
+                    list(this::reading),
+                    words(),
+                    extras());
         }
 
         Reading reading() {

@@ -29,7 +29,8 @@ class ReadingCheckTest {
                 bottom.covariance(),
                 all,
                 placing,
-                bottom.learned());
+                bottom.learned(),
+                bottom.changes());
         List<ReadingCheck> checks = same.readings();
         int n = o.count;
         for (int out = 0; out < o.real; out++) {

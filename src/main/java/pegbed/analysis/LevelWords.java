@@ -1,0 +1,77 @@
+package pegbed.analysis;
+
+import java.time.format.DateTimeFormatter;
+import java.util.Locale;
+import pegbed.analysis.LevelAnswer.CheckReading;
+import pegbed.model.Peg;
+import pegbed.model.Visit;
+import pegbed.notation.Wording;
+import pegbed.surface.BottomChange;
+import pegbed.surface.VisitLevel;
+
+/** Levels, checks and changes in the angler's words. */
+public final class LevelWords {
+    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM uuuu", Locale.ENGLISH);
+
+    /** Less than this is not told as higher or lower, metres. */
+    private static final double SAME_METRES = 0.005;
+
+    /** No steeper than this is called level ground, rise over run. */
+    private static final double LEVEL_GROUND = 0.1;
+
+    private final Peg peg;
+    private final Wording wording;
+
+    public LevelWords(Peg peg) {
+        this.peg = peg;
+        this.wording = Wording.of(peg);
+    }
+
+    /** A visit by its day, such as {@code 2 May 2026}, or by its number where that is not known. */
+    public String visit(int index) {
+        Visit visit = peg.visits().get(index);
+        return visit.start().map(DAY::format).orElse("visit " + (index + 1));
+    }
+
+    /** How today's water stands: {@code The water stands 3 in higher than on 2 May 2026, known to ½ in.} */
+    public String level(VisitLevel level) {
+        double higher = level.higherMetres();
+        String how = Math.abs(higher) < SAME_METRES
+                ? "as high as"
+                : wording.depthToHalfInch(Math.abs(higher)) + (higher > 0 ? " higher than" : " lower than");
+        return "The water stands " + how + " on " + visit(level.visit()) + ", known to "
+                + wording.depthToHalfInch(level.sdMetres()) + " (one standard deviation).";
+    }
+
+    /** A check to take: where to ship to, what to aim at, and what it should read. */
+    public String check(CheckReading check) {
+        double angle = check.place().angleDegrees();
+        String aim = wording.aim(check.place());
+        return "Plumb at " + wording.distance(check.place().distanceMetres()) + ", " + wording.direction(angle) + " ("
+                + wording.clock(angle) + ")" + (aim.startsWith("towards ") ? "" : ", " + aim) + ": about "
+                + wording.depth(check.depthMetres()) + " expected.";
+    }
+
+    /** Why there, and what is known after it. */
+    public String why(CheckReading check) {
+        return (check.slope() <= LEVEL_GROUND
+                        ? "The ground there is level"
+                        : "The ground there is " + Steepness.oneIn(check.slope()))
+                + " and well plumbed; with it the level is known to " + wording.depthToHalfInch(check.sdAfterMetres())
+                + ".";
+    }
+
+    /** A change of the bottom, with place, amount and odds. */
+    public String change(BottomChange change) {
+        double distance = Math.hypot(change.xMetres(), change.yMetres());
+        double angle = Math.toDegrees(Math.atan2(change.xMetres(), change.yMetres()));
+        String odds = change.probability() > 0.99
+                ? "more than 99 in 100"
+                : String.format(Locale.ROOT, "%.0f in 100", 100 * change.probability());
+        return "The bottom has changed at " + wording.distance(distance) + ", " + wording.direction(angle) + " ("
+                + wording.clock(angle) + "): about " + wording.depthToHalfInch(Math.abs(change.deeperMetres()))
+                + (change.deeperMetres() > 0 ? " deeper" : " shallower") + " ± "
+                + wording.depthToHalfInch(change.sdMetres()) + " since " + visit(change.since() - 1) + ", odds " + odds
+                + "; older readings there count for less.";
+    }
+}

@@ -1,0 +1,188 @@
+package pegbed.bench;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Random;
+import pegbed.analysis.LevelAnswer;
+import pegbed.geometry.PegWater;
+import pegbed.model.InputException;
+import pegbed.model.Monitor;
+import pegbed.model.Peg;
+import pegbed.model.Place;
+import pegbed.model.Reading;
+import pegbed.surface.BottomModel;
+import pegbed.surface.FittedBottom;
+import pegbed.surface.Survey;
+import pegbed.surface.VisitLevel;
+
+/** How well the level of a second visit is found from proposed checks, from random ones, and from ordinary readings. */
+final class LevelBench {
+    private static final int REPEATS = 12;
+    private static final int ORDINARY = 5;
+
+    /** Ground no steeper than this counts as flat, rise over run. */
+    private static final double FLAT = 0.1;
+
+    private final Path practice;
+    private final List<PracticePeg> pegs;
+
+    private LevelBench(Path practice, List<PracticePeg> pegs) {
+        this.practice = practice;
+        this.pegs = pegs;
+    }
+
+    /** Squared errors and stated variances of one way to find the level. */
+    private record Found(Tally error2, Tally stated2) {
+        Found() {
+            this(new Tally(), new Tally());
+        }
+
+        void group() {
+            error2.group();
+            stated2.group();
+        }
+
+        void add(VisitLevel level) {
+            double error = level.higherMetres() - VisitsBench.HIGHER_METRES;
+            error2.add(error * error);
+            stated2.add(level.sdMetres() * level.sdMetres());
+        }
+
+        String row(String readings, String what) {
+            return String.format(
+                    Locale.ROOT,
+                    "| %s | %s | %s | %.0f | %.2f |%n",
+                    readings,
+                    what,
+                    VisitsBench.millimetres(error2),
+                    1000 * stated2.root(),
+                    stated2.root() / error2.root());
+        }
+    }
+
+    static String table(Path practice, List<PracticePeg> pegs) throws InputException {
+        return new LevelBench(practice, pegs).table();
+    }
+
+    private String table() throws InputException {
+        StringBuilder out = new StringBuilder(
+                "| first visit | second visit | level RMSE mm | stated sd mm | stated / RMSE |\n|---|---|---|---|---|\n");
+        StringBuilder flat = new StringBuilder(
+                "| first visit | map RMSE on flat ground mm | by the same readings at the first level |\n|---|---|---|\n");
+        for (String table : VisitsBench.TABLES) {
+            List<Found> proposed = List.of(new Found(), new Found(), new Found());
+            List<Found> random = List.of(new Found(), new Found(), new Found());
+            Found ordinary = new Found();
+            Tally map = new Tally();
+            Tally without = new Tally();
+            for (PracticePeg peg : pegs) {
+                proposed.forEach(Found::group);
+                random.forEach(Found::group);
+                ordinary.group();
+                map.group();
+                without.group();
+                run(peg, table, proposed, random, ordinary, map, without);
+            }
+            for (int k = 0; k < 3; k++) {
+                out.append(proposed.get(k).row(table, (k + 1) + " proposed"));
+                out.append(random.get(k).row(table, (k + 1) + " by chance"));
+            }
+            out.append(ordinary.row(table, ORDINARY + " ordinary readings"));
+            flat.append(String.format(
+                    Locale.ROOT,
+                    "| %s | %s | %s |%n",
+                    table,
+                    VisitsBench.millimetres(map),
+                    VisitsBench.millimetres(without)));
+        }
+        return out.append('\n').append(flat).toString();
+    }
+
+    private void run(
+            PracticePeg peg,
+            String table,
+            List<Found> proposed,
+            List<Found> random,
+            Found ordinary,
+            Tally map,
+            Tally without)
+            throws InputException {
+        Peg first = peg.with(practice.resolve(peg.name()).resolve(table));
+        PegWater water = PegWater.of(first);
+        List<Place> flat = flat(peg, water);
+        Peg arrived = SecondVisit.after(first, List.of());
+        LevelAnswer answer = LevelAnswer.of(arrived, water, fit(arrived, water));
+        List<Place> wanted =
+                answer.checks().stream().map(LevelAnswer.CheckReading::place).toList();
+        List<Place> all = LevelAnswer.checkPlaces(arrived, water);
+        for (int repeat = 0; repeat < REPEATS; repeat++) {
+            Random chance =
+                    new Random(1000L * table.hashCode() + 31L * peg.name().hashCode() + repeat);
+            SecondVisit visit = new SecondVisit(peg, peg.truth()::depthAt, VisitsBench.HIGHER_METRES, chance);
+            List<Place> others = new ArrayList<>(all);
+            java.util.Collections.shuffle(others, chance);
+            levels(first, water, visit, wanted, proposed);
+            levels(first, water, visit, others, random);
+            Peg again = SecondVisit.after(first, visit.ordinary(first, ORDINARY));
+            FittedBottom bottom = fit(again, water);
+            ordinary.add(bottom.level(0));
+            FittedBottom same = fit(first.withToday(v -> v.withReadings(lowered(again))), water);
+            for (Place place : flat) {
+                double truth = peg.truth().depthAt(place.xMetres(), place.yMetres());
+                double error =
+                        bottom.at(place.xMetres(), place.yMetres()).depthMetres() - truth - VisitsBench.HIGHER_METRES;
+                map.add(error * error);
+                double rest = same.at(place.xMetres(), place.yMetres()).depthMetres() - truth;
+                without.add(rest * rest);
+            }
+        }
+    }
+
+    /** All readings as if the water had stood as at the first visit. */
+    private static List<Reading> lowered(Peg twice) {
+        List<Reading> all = new ArrayList<>(twice.visits().get(0).readings());
+        for (Reading r : twice.today().readings()) {
+            all.add(Reading.of(
+                    r.place().distanceMetres(),
+                    r.place().angleDegrees(),
+                    Math.max(0.02, r.depthMetres() - VisitsBench.HIGHER_METRES)));
+        }
+        return all;
+    }
+
+    private static void levels(Peg first, PegWater water, SecondVisit visit, List<Place> wanted, List<Found> found) {
+        List<Reading> readings = new ArrayList<>();
+        for (Place place : wanted) {
+            Optional<Reading> reading = visit.read(place);
+            if (readings.size() < found.size() && reading.isPresent()) {
+                readings.add(reading.get());
+                found.get(readings.size() - 1)
+                        .add(fit(SecondVisit.after(first, readings), water).level(0));
+            }
+        }
+    }
+
+    private static FittedBottom fit(Peg peg, PegWater water) {
+        return BottomModel.fit(Survey.of(peg, water), Monitor.NONE);
+    }
+
+    /** Flat ground in truth within 11 m and 62°, on a metre's grid. */
+    private static List<Place> flat(PracticePeg peg, PegWater water) {
+        List<Place> flat = new ArrayList<>();
+        for (double y = 0.5; y <= 11; y++) {
+            for (double x = -11; x <= 11; x++) {
+                Place place = new Place(x, y);
+                if (place.distanceMetres() <= 11
+                        && Math.abs(place.angleDegrees()) <= 62
+                        && water.isWater(x, y)
+                        && peg.truth().disc(x, y).slope() <= FLAT) {
+                    flat.add(place);
+                }
+            }
+        }
+        return flat;
+    }
+}

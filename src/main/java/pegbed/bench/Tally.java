@@ -1,0 +1,57 @@
+package pegbed.bench;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Values in groups, one group a peg: the pegs are the sample, so the error of a mean is that of the groups' means. */
+final class Tally {
+    private final List<double[]> groups = new ArrayList<>();
+
+    /** Begins a peg. */
+    void group() {
+        groups.add(new double[2]);
+    }
+
+    void add(double value) {
+        double[] group = groups.get(groups.size() - 1);
+        group[0] += value;
+        group[1]++;
+    }
+
+    private double[] means() {
+        return groups.stream()
+                .filter(g -> g[1] > 0)
+                .mapToDouble(g -> g[0] / g[1])
+                .toArray();
+    }
+
+    /** Mean of the groups' means. */
+    double mean() {
+        double sum = 0;
+        for (double m : means()) {
+            sum += m;
+        }
+        return sum / means().length;
+    }
+
+    /** Standard error of the mean. */
+    double error() {
+        double[] means = means();
+        double mean = mean();
+        double sum = 0;
+        for (double m : means) {
+            sum += (m - mean) * (m - mean);
+        }
+        return Math.sqrt(sum / (means.length - 1) / means.length);
+    }
+
+    /** Square root of the mean, of values that are squares. */
+    double root() {
+        return Math.sqrt(mean());
+    }
+
+    /** Standard error of that, to first order. */
+    double rootError() {
+        return error() / (2 * root());
+    }
+}

@@ -1,0 +1,125 @@
+package pegbed.cli;
+
+import java.nio.file.Path;
+import java.time.OffsetDateTime;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.concurrent.Callable;
+import pegbed.analysis.LevelAnswer;
+import pegbed.analysis.PegMap;
+import pegbed.model.Extras;
+import pegbed.model.InputException;
+import pegbed.model.Monitor;
+import pegbed.model.Peg;
+import pegbed.model.Visit;
+import pegbed.notation.Entry;
+import pegbed.notation.Line;
+import pegbed.notation.Notation;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code pegbed level}: how today's water stands to the earlier visits'. */
+@Command(
+        name = "level",
+        mixinStandardHelpOptions = true,
+        description = {
+            "Says how high the water stands today, and which one to three readings would tell it best.",
+            "Everything else is at today's level at once."
+        })
+final class LevelCommand implements Callable<Integer> {
+    @Parameters(paramLabel = "PEG", description = "The peg file.")
+    private Path path;
+
+    @Option(names = "--arrive", description = "Begin a new visit, today's: what is added from now on belongs to it.")
+    private boolean arrive;
+
+    @Option(
+            names = "--board",
+            paramLabel = "M",
+            description = "From the board down to the water: metres, or with its unit as 38cm or 15in.")
+    private String board;
+
+    @Option(
+            names = "--check",
+            paramLabel = "LINE",
+            description = "A check reading, typed as one line such as \"s4 0 5'6\"; may be given more than once.")
+    private List<String> checks = List.of();
+
+    @Option(
+            names = "--dug-out",
+            description =
+                    "The bottom was dug out before this visit: earlier readings stay in the file and are not used.")
+    private boolean dugOut;
+
+    @Mixin
+    private Output output;
+
+    /** What was known after a check. */
+    record AfterCheck(String echo, LevelAnswer answer) {}
+
+    @Override
+    public Integer call() throws InputException {
+        boolean changes = arrive || board != null || !checks.isEmpty() || dugOut;
+        PegOnDisk file = changes ? PegOnDisk.change(path) : PegOnDisk.look(path, output.err());
+        Peg peg = file.peg();
+        if (arrive) {
+            peg = arrived(peg, OffsetDateTime.now().truncatedTo(ChronoUnit.SECONDS));
+        }
+        if (board != null) {
+            OptionalDouble metres = OptionalDouble.of(Target.metres("--board", board));
+            peg = peg.withToday(visit -> visit.withBoard(metres));
+        }
+        if (dugOut) {
+            if (peg.visits().size() < 2) {
+                throw new InputException("This is the first visit, so there are no readings from before the digging;"
+                        + " begin today's with --arrive --dug-out.");
+            }
+            peg = peg.withToday(visit -> visit.withAfresh(true));
+        }
+        List<AfterCheck> after = new ArrayList<>();
+        for (String typed : checks) {
+            Notation notation = Notation.of(peg);
+            Line line = notation.parse(typed);
+            if (!(line instanceof Line.ReadingLine)) {
+                throw new InputException("--check takes a reading, such as \"s4 0 5'6\", not '" + typed + "'.");
+            }
+            peg = Entry.in(peg, line);
+            after.add(new AfterCheck(notation.echo(line), LevelAnswer.of(PegMap.of(peg, Monitor.NONE))));
+        }
+        LevelAnswer answer = after.isEmpty()
+                ? LevelAnswer.of(PegMap.of(peg, Monitor.NONE))
+                : after.get(after.size() - 1).answer();
+        if (changes) {
+            PegOnDisk.save(path, peg, Optional.of(file.fingerprint()), output.err());
+        }
+        if (output.json()) {
+            output.print(LevelJson.of(peg, answer, after));
+        } else {
+            LevelText.print(peg, answer, after, output.out());
+        }
+        return 0;
+    }
+
+    /** The peg with a new visit that begins now. */
+    private static Peg arrived(Peg peg, OffsetDateTime now) throws InputException {
+        Visit last = peg.today();
+        if (last.readings().isEmpty()
+                && last.boardToWaterMetres().isEmpty()
+                && peg.visits().size() > 1) {
+            throw new InputException(
+                    "The latest visit has nothing in it yet, so it is today's already; leave out --arrive.");
+        }
+        if (last.start().isPresent() && last.start().get().isAfter(now)) {
+            throw new InputException("The latest visit begins on "
+                    + last.start().get() + ", which is not yet; look at this machine's clock.");
+        }
+        List<Visit> visits = new ArrayList<>(peg.visits());
+        visits.add(new Visit(Optional.of(now), OptionalDouble.empty(), List.of(), "", Extras.NONE));
+        return peg.withVisits(visits);
+    }
+}

@@ -1,0 +1,159 @@
+package pegbed.surface;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import pegbed.model.Monitor;
+
+/**
+ * Finds where the bottom has changed between visits.
+ *
+ * <p>A change at place c since visit s adds A·φ to the later readings, A ~ N(0, 0.25²) m, φ = exp(−d²/(2·0.6²)) at
+ * distance d from c, 0 for readings before s. Against the readings y, whose covariance K holds the bottom, the levels and
+ * all noise, its Bayes factor is that of one more direction of variance: with a = φᵀK⁻¹y and b = φᵀK⁻¹φ,
+ * log B = τ²a²/(2(1+τ²b)) − ½ log(1+τ²b), and A given the readings is N(τ²a/(1+τ²b), τ²/(1+τ²b)). (Rasmussen &
+ * Williams 2006, section 2.7, for one basis function.) The places tried are the readings of visit s and the middles
+ * between neighbours; the odds are the prior odds times the mean B over the places.
+ *
+ * <p>A change that is found raises the variance of every older reading by ((A² + var A)·φ²): the older readings lose
+ * weight by their distance, none beyond some 1.5 m. Then the bottom is fitted again, and looked over again.
+ */
+final class ChangeSearch {
+    /** Odds before any reading that the bottom of a peg has changed between two visits (our choice). */
+    private static final double PRIOR_ODDS = 1.0 / 20;
+
+    /** From here on a change is raised. */
+    static final double RAISED_FROM = 0.8;
+
+    /** Standard deviation of a change's depth, metres (empirical). */
+    private static final double AMOUNT_SD_METRES = 0.25;
+
+    /** Readings so near each other may lie in one change, metres. */
+    private static final double NEIGHBOUR_METRES = 1.5;
+
+    private static final int MOST_CHANGES = 4;
+
+    /** Of a visit with more readings than this, the first so many are looked at. */
+    private static final int MOST_READINGS = 200;
+
+    private final FittedBottom bottom;
+    private final Observations observations;
+    private final List<Sounding> soundings;
+
+    ChangeSearch(FittedBottom bottom) {
+        this.bottom = bottom;
+        this.observations = bottom.observations();
+        this.soundings = bottom.survey().soundings();
+    }
+
+    /** The bottom with its changes found and heeded. */
+    static FittedBottom heeded(FittedBottom first, Monitor monitor) {
+        FittedBottom bottom = first;
+        List<BottomChange> changes = new ArrayList<>();
+        while (changes.size() < MOST_CHANGES) {
+            Optional<BottomChange> change = new ChangeSearch(bottom).surest();
+            if (change.isEmpty() || change.get().probability() < RAISED_FROM) {
+                break;
+            }
+            changes.add(change.get());
+            bottom = BottomModel.fitExactly(lighter(bottom.survey(), List.of(change.get())), monitor);
+        }
+        return bottom.withChanges(changes);
+    }
+
+    /** The survey in which older soundings near changes have lost weight. */
+    static Survey lighter(Survey survey, List<BottomChange> changes) {
+        return survey.withSoundings(
+                survey.soundings().stream().map(s -> lighter(s, changes)).toList());
+    }
+
+    private static Sounding lighter(Sounding sounding, List<BottomChange> changes) {
+        Sounding lighter = sounding;
+        for (BottomChange change : changes) {
+            if (sounding.visit() < change.since()) {
+                double apart = Math.hypot(sounding.xMetres() - change.xMetres(), sounding.yMetres() - change.yMetres());
+                lighter = lighter.changed(
+                        Math.hypot(change.deeperMetres(), change.sdMetres()) * BottomChange.share(apart));
+            }
+        }
+        return lighter;
+    }
+
+    /** The surest change, whatever its odds; empty if no visit has earlier readings to differ from. */
+    Optional<BottomChange> surest() {
+        int earliest = Arrays.stream(observations.sounding)
+                .map(i -> soundings.get(i).visit())
+                .min()
+                .orElse(Integer.MAX_VALUE);
+        return IntStream.range(1, bottom.survey().levels().visits())
+                .filter(since -> since > earliest)
+                .mapToObj(this::since)
+                .flatMap(Optional::stream)
+                .max(Comparator.comparingDouble(BottomChange::probability));
+    }
+
+    private Optional<BottomChange> since(int visit) {
+        List<double[]> places = places(visit);
+        if (places.isEmpty()) {
+            return Optional.empty();
+        }
+        double sum = 0;
+        double best = Double.NEGATIVE_INFINITY;
+        double[] where = places.get(0);
+        double[] amount = {0, 0};
+        for (double[] place : places) {
+            double[] phi = shape(place, visit);
+            double a = Conditioned.dot(phi, bottom.conditioned().alpha());
+            bottom.conditioned().whiten(phi);
+            double b = Conditioned.dot(phi, phi);
+            double prior = AMOUNT_SD_METRES * AMOUNT_SD_METRES;
+            double grown = 1 + prior * b;
+            double logFactor = Math.min(600, prior * a * a / (2 * grown) - Math.log(grown) / 2);
+            sum += Math.exp(logFactor);
+            if (logFactor > best) {
+                best = logFactor;
+                where = place;
+                amount = new double[] {prior * a / grown, Math.sqrt(prior / grown)};
+            }
+        }
+        double odds = PRIOR_ODDS * sum / places.size();
+        return Optional.of(new BottomChange(where[0], where[1], visit, amount[0], amount[1], odds / (1 + odds)));
+    }
+
+    /** The readings of a visit, and the middles between neighbours. */
+    private List<double[]> places(int visit) {
+        List<Sounding> own = soundings.stream()
+                .filter(s -> s.visit() == visit && s.isUsed())
+                .limit(MOST_READINGS)
+                .toList();
+        List<double[]> places = new ArrayList<>();
+        for (int i = 0; i < own.size(); i++) {
+            Sounding one = own.get(i);
+            places.add(new double[] {one.xMetres(), one.yMetres()});
+            for (int j = 0; j < i; j++) {
+                Sounding other = own.get(j);
+                double apart = Math.hypot(one.xMetres() - other.xMetres(), one.yMetres() - other.yMetres());
+                if (apart > 0 && apart <= NEIGHBOUR_METRES) {
+                    places.add(
+                            new double[] {(one.xMetres() + other.xMetres()) / 2, (one.yMetres() + other.yMetres()) / 2
+                            });
+                }
+            }
+        }
+        return places;
+    }
+
+    private double[] shape(double[] place, int since) {
+        double[] phi = new double[observations.count];
+        for (int i = 0; i < observations.real; i++) {
+            Sounding s = soundings.get(observations.sounding[i]);
+            if (s.visit() >= since) {
+                phi[i] = BottomChange.share(Math.hypot(s.xMetres() - place[0], s.yMetres() - place[1]));
+            }
+        }
+        return phi;
+    }
+}
