@@ -25,6 +25,11 @@ final class Tally {
                 .toArray();
     }
 
+    /** How many values there are. */
+    long count() {
+        return Math.round(groups.stream().mapToDouble(g -> g[1]).sum());
+    }
+
     /** Mean of the groups' means. */
     double mean() {
         double sum = 0;

@@ -15,7 +15,8 @@ import pegbed.model.Monitor;
  * distance d from c, 0 for readings before s. Against the readings y, whose covariance K holds the bottom, the levels and
  * all noise, its Bayes factor is that of one more direction of variance: with a = φᵀK⁻¹y and b = φᵀK⁻¹φ,
  * log B = τ²a²/(2(1+τ²b)) − ½ log(1+τ²b), and A given the readings is N(τ²a/(1+τ²b), τ²/(1+τ²b)). (Rasmussen &
- * Williams 2006, section 2.7, for one basis function.) The places tried are the readings of visit s and the middles
+ * Williams 2006, section 2.7, for one basis function.) Both a and b are divided by what the solve overdoes the noise of
+ * such ground by ({@link LevelDoubt}). The places tried are the readings of visit s and the middles
  * between neighbours; the odds are the prior odds times the mean B over the places.
  *
  * <p>A change that is found raises the variance of every older reading by ((A² + var A)·φ²): the older readings lose
@@ -23,10 +24,10 @@ import pegbed.model.Monitor;
  */
 final class ChangeSearch {
     /** Odds before any reading that the bottom of a peg has changed between two visits (our choice). */
-    private static final double PRIOR_ODDS = 1.0 / 20;
+    private static final double PRIOR_ODDS = 1.0 / 8;
 
     /** From here on a change is raised. */
-    static final double RAISED_FROM = 0.8;
+    static final double RAISED_FROM = 0.5;
 
     /** Standard deviation of a change's depth, metres (empirical). */
     private static final double AMOUNT_SD_METRES = 0.25;
@@ -106,9 +107,11 @@ final class ChangeSearch {
         double[] amount = {0, 0};
         for (double[] place : places) {
             double[] phi = shape(place, visit);
-            double a = Conditioned.dot(phi, bottom.conditioned().alpha());
+            Gradient g = bottom.gradient(place[0], place[1]);
+            double overdone = LevelDoubt.overdone(Math.hypot(g.dx(), g.dy()));
+            double a = Conditioned.dot(phi, bottom.conditioned().alpha()) / overdone;
             bottom.conditioned().whiten(phi);
-            double b = Conditioned.dot(phi, phi);
+            double b = Conditioned.dot(phi, phi) / overdone;
             double prior = AMOUNT_SD_METRES * AMOUNT_SD_METRES;
             double grown = 1 + prior * b;
             double logFactor = Math.min(600, prior * a * a / (2 * grown) - Math.log(grown) / 2);

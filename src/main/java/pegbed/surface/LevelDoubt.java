@@ -1,7 +1,7 @@
 package pegbed.surface;
 
 /**
- * The doubt that is told of a level.
+ * The doubt that is told of a level, and how far the solve overdoes it.
  *
  * <p>The model knows one roughness for the whole peg, and most of what it takes for roughness comes from the slopes; on
  * level ground a reading says more of the water's level than the solve believes. What readings add to the prior's
@@ -26,7 +26,11 @@ final class LevelDoubt {
             return 0;
         }
         double added = Math.max(0, 1 / solved - 1 / prior);
-        double q = FLAT + (1 - FLAT) * Math.min(1, steepness / STEEP);
-        return Math.sqrt(1 / (1 / prior + added / q));
+        return Math.sqrt(1 / (1 / prior + added / overdone(steepness)));
+    }
+
+    /** q: how many times too much variance the solve gives to readings on ground of a steepness. */
+    static double overdone(double steepness) {
+        return FLAT + (1 - FLAT) * Math.min(1, steepness / STEEP);
     }
 }
