@@ -61,6 +61,25 @@ public final class LevelWords {
                 + ".";
     }
 
+    /** A place that two visits show to differ. */
+    public String changed(Comparison.ChangedPlace place) {
+        double angle = place.middle().angleDegrees();
+        return (place.deeperMetres() > 0 ? "Dug out or washed away: " : "Silted up: ")
+                + wording.depthToHalfInch(Math.abs(place.deeperMetres())) + " ± "
+                + wording.depthToHalfInch(place.sdMetres())
+                + (place.deeperMetres() > 0 ? " deeper" : " shallower") + " at "
+                + wording.distance(place.middle().distanceMetres()) + ", " + wording.direction(angle) + " ("
+                + wording.clock(angle) + "), over " + String.format(Locale.ROOT, "%.1f m²", place.areaMetres2()) + ".";
+    }
+
+    /** What two visits show, in a heading sentence. */
+    public String compared(Comparison comparison) {
+        String visits = visit(comparison.earlier()) + " and " + visit(comparison.later());
+        return comparison.places().isEmpty()
+                ? "Between " + visits + " nothing changed by more than the doubt."
+                : "Between " + visits + " the bottom changed, where it is more than twice the doubt:";
+    }
+
     /** A change of the bottom, with place, amount and odds. */
     public String change(BottomChange change) {
         double distance = Math.hypot(change.xMetres(), change.yMetres());

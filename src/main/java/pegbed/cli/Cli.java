@@ -24,6 +24,7 @@ import picocli.CommandLine.Command;
             DepthsCommand.class,
             NextCommand.class,
             LevelCommand.class,
+            CompareCommand.class,
             ShelfCommand.class,
             CheckCommand.class,
             MapCommand.class,

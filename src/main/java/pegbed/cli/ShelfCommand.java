@@ -26,6 +26,9 @@ import picocli.CommandLine.Parameters;
         mixinStandardHelpOptions = true,
         description = "Lists the pegs in a folder by venue, water and number; exit 1 if there are none.")
 final class ShelfCommand implements Callable<Integer> {
+    /** So many files of the same peg are named; more are counted only. */
+    private static final int MOST_TWINS = 6;
+
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM uuuu", Locale.ENGLISH);
 
     @Parameters(paramLabel = "FOLDER", description = "The folder; folders in it are listed too.")
@@ -84,6 +87,7 @@ final class ShelfCommand implements Callable<Integer> {
                                 + String.join(
                                         ", ",
                                         twins.stream()
+                                                .limit(MOST_TWINS)
                                                 .map(peg -> folder.relativize(peg.file())
                                                         .toString())
                                                 .toList()));

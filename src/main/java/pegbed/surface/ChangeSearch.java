@@ -41,11 +41,13 @@ final class ChangeSearch {
     private static final int MOST_READINGS = 200;
 
     private final FittedBottom bottom;
+    private final List<BottomChange> known;
     private final Observations observations;
     private final List<Sounding> soundings;
 
-    ChangeSearch(FittedBottom bottom) {
+    ChangeSearch(FittedBottom bottom, List<BottomChange> known) {
         this.bottom = bottom;
+        this.known = List.copyOf(known);
         this.observations = bottom.observations();
         this.soundings = bottom.survey().soundings();
     }
@@ -55,7 +57,7 @@ final class ChangeSearch {
         FittedBottom bottom = first;
         List<BottomChange> changes = new ArrayList<>();
         while (changes.size() < MOST_CHANGES) {
-            Optional<BottomChange> change = new ChangeSearch(bottom).surest();
+            Optional<BottomChange> change = new ChangeSearch(bottom, changes).surest();
             if (change.isEmpty() || change.get().probability() < RAISED_FROM) {
                 break;
             }
@@ -126,7 +128,7 @@ final class ChangeSearch {
         return Optional.of(new BottomChange(where[0], where[1], visit, amount[0], amount[1], odds / (1 + odds)));
     }
 
-    /** The readings of a visit, and the middles between neighbours. */
+    /** The readings of a visit and the middles between neighbours, but for those in a change that is known. */
     private List<double[]> places(int visit) {
         List<Sounding> own = soundings.stream()
                 .filter(s -> s.visit() == visit && s.isUsed())
@@ -146,6 +148,9 @@ final class ChangeSearch {
                 }
             }
         }
+        places.removeIf(place -> known.stream()
+                .anyMatch(change -> change.since() == visit
+                        && Math.hypot(change.xMetres() - place[0], change.yMetres() - place[1]) < NEIGHBOUR_METRES));
         return places;
     }
 

@@ -121,6 +121,17 @@ public final class FittedBottom {
                 .average();
     }
 
+    /** Covariances of one observation with all of them, noise included, into a row of the observations' length. */
+    void observationCovariances(int i, double[] row) {
+        double shownVariance = levelWithShown(survey.shown());
+        for (int j = 0; j < row.length; j++) {
+            row[j] = covariance.between(observations.places, i, observations.places, j)
+                    - shownVariance
+                    + observations.levelCovariance(i, j);
+        }
+        row[i] += observations.noise(i, hyper.noise(), placing);
+    }
+
     /** Covariance of each observation with the offset of a visit's depths against those of the visit that is shown. */
     double[] levelCovariances(int visit) {
         double[] c = observations.levelCovariances(visit);

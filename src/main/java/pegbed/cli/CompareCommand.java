@@ -1,0 +1,65 @@
+package pegbed.cli;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import pegbed.analysis.Comparison;
+import pegbed.analysis.LevelWords;
+import pegbed.model.InputException;
+import pegbed.model.Monitor;
+import pegbed.model.Peg;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code pegbed compare}: what silted up and what was dug out between two visits. */
+@Command(
+        name = "compare",
+        mixinStandardHelpOptions = true,
+        description = "Says where the bottom differs between two visits by more than the doubt.")
+final class CompareCommand implements Callable<Integer> {
+    @Parameters(paramLabel = "PEG", description = "The peg file.")
+    private Path path;
+
+    @Option(
+            names = "--from",
+            paramLabel = "N",
+            description = "The earlier visit, 1 for the first; the first if not given.")
+    private int from = 1;
+
+    @Option(names = "--to", paramLabel = "N", description = "The later visit; the latest if not given.")
+    private int to;
+
+    @Mixin
+    private Output output;
+
+    @Override
+    public Integer call() throws InputException {
+        Peg peg = PegOnDisk.look(path, output.err()).peg();
+        int later = to == 0 ? peg.visits().size() : to;
+        Comparison comparison = Comparison.of(peg, from - 1, later - 1, Monitor.NONE);
+        LevelWords words = new LevelWords(peg);
+        if (output.json()) {
+            ObjectNode root = output.object();
+            root.put("from_visit", from);
+            root.put("to_visit", later);
+            ArrayNode places = root.putArray("places");
+            for (Comparison.ChangedPlace place : comparison.places()) {
+                ObjectNode node = places.addObject();
+                node.put("x_m", Output.rounded(place.middle().xMetres(), 2));
+                node.put("y_m", Output.rounded(place.middle().yMetres(), 2));
+                node.put("deeper_m", Output.rounded(place.deeperMetres(), 3));
+                node.put("sd_m", Output.rounded(place.sdMetres(), 3));
+                node.put("area_m2", Output.rounded(place.areaMetres2(), 2));
+                node.put("words", words.changed(place));
+            }
+            output.print(root);
+        } else {
+            output.out().println(words.compared(comparison));
+            comparison.places().forEach(place -> output.out().println("  " + words.changed(place)));
+        }
+        return 0;
+    }
+}

@@ -1,0 +1,106 @@
+package pegbed.surface;
+
+import java.util.ArrayList;
+import java.util.List;
+import pegbed.model.Monitor;
+
+/**
+ * How the bottom of a later visit differs from that of an earlier one, everywhere, after the water's levels are allowed
+ * for.
+ *
+ * <p>The later readings are taken to see the earlier bottom and a change g of it, a Gaussian field of mean 0 with
+ * covariance 0.15²·M32(r/1.0 m) (empirical); bottom, levels and g are solved together from what was read up to the
+ * earlier visit and at the later one, so that the doubt of g holds that of all three. Where nothing was read g is 0 ± 15
+ * cm. Immutable and thread-safe.
+ */
+public final class ChangeField {
+    /** Standard deviation of the bottom's change where nothing is known, metres. */
+    private static final double SD_METRES = 0.15;
+
+    private static final double LENGTH_METRES = 1.0;
+
+    private final List<Sounding> soundings;
+    private final Observations observations;
+    private final Conditioned conditioned;
+    private final int later;
+
+    private ChangeField(FittedBottom bottom, int later) {
+        this.later = later;
+        soundings = bottom.survey().soundings();
+        observations = bottom.observations();
+        int n = observations.count;
+        double[] k = new double[n * n];
+        double[] row = new double[n];
+        for (int i = 0; i < n; i++) {
+            bottom.observationCovariances(i, row);
+            for (int j = 0; j < n; j++) {
+                k[i * n + j] = row[j] + (sees(i) && sees(j) ? between(i, j) : 0);
+            }
+        }
+        conditioned = new Conditioned(
+                k, observations.residual, bottom.survey().water().isEmpty());
+    }
+
+    /**
+     * The change between two visits.
+     *
+     * @param survey of the peg
+     * @param earlier index of the earlier visit; what was read before it counts with it
+     * @param later index of the later visit, above {@code earlier}
+     */
+    public static ChangeField of(Survey survey, int earlier, int later, Monitor monitor) {
+        if (earlier < 0 || later <= earlier || later >= survey.levels().visits()) {
+            throw new IllegalArgumentException("Visits " + earlier + " and " + later + " can't be compared.");
+        }
+        // What is known before is told with its own changes heeded; what the later visit says must not weaken it.
+        List<Sounding> before = new ArrayList<>();
+        for (Sounding s : survey.soundings()) {
+            if (s.visit() <= earlier) {
+                before.add(s);
+            }
+        }
+        List<Sounding> both = new ArrayList<>(
+                BottomModel.fit(survey.withSoundings(before), monitor).survey().soundings());
+        survey.soundings().stream().filter(s -> s.visit() == later).forEach(both::add);
+        return new ChangeField(BottomModel.fitExactly(Condensed.of(survey.withSoundings(both)), monitor), later);
+    }
+
+    private boolean sees(int observation) {
+        return observation < observations.real
+                && soundings.get(observations.sounding[observation]).visit() == later;
+    }
+
+    private double between(int i, int j) {
+        return covariance(observations.places.x[i], observations.places.y[i], j);
+    }
+
+    private double covariance(double x, double y, int j) {
+        double r = Math.hypot(x - observations.places.x[j], y - observations.places.y[j]);
+        return SD_METRES * SD_METRES * Matern.threeHalves(r / LENGTH_METRES);
+    }
+
+    /**
+     * The change at a place.
+     *
+     * @param deeperMetres how much deeper the bottom lies at the later visit, metres; negative if it silted up
+     * @param sdMetres standard deviation of that, metres
+     */
+    public record Change(double deeperMetres, double sdMetres) {
+        /** Whether it is more than twice its doubt. */
+        public boolean isShown() {
+            return Math.abs(deeperMetres) > 2 * sdMetres;
+        }
+    }
+
+    /** The change at a place. */
+    public Change at(double xMetres, double yMetres) {
+        double[] k = new double[observations.count];
+        for (int j = 0; j < observations.real; j++) {
+            k[j] = sees(j) ? covariance(xMetres, yMetres, j) : 0;
+        }
+        double mean = Conditioned.dot(k, conditioned.alpha());
+        conditioned.whiten(k);
+        double variance = conditioned.covariance(SD_METRES * SD_METRES, k, k, 0, 0);
+        return new Change(mean, Math.sqrt(Math.max(0, variance)));
+    }
+}

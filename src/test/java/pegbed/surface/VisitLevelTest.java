@@ -1,0 +1,189 @@
+package pegbed.surface;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+import pegbed.model.InputException;
+import pegbed.model.Monitor;
+import pegbed.model.Peg;
+import pegbed.model.Place;
+import pegbed.model.Precision;
+import pegbed.model.Reading;
+
+/**
+ * Levels of visits. A survey moved by a constant is what the reduction of soundings undoes: correcting observed depths for
+ * the height of the water above or below the reference plane when they were taken (IHO S-32, Hydrographic Dictionary).
+ */
+class VisitLevelTest {
+    private static final double PRIOR = 0.12 * 0.12;
+
+    private static Reading exact(double distance, double angle, double shift) {
+        Place place = Place.polar(distance, angle);
+        Reading r = Reading.of(distance, angle, TestPegs.bottom(place.xMetres(), place.yMetres()) + shift);
+        return new Reading(
+                r.typed(), r.place(), new Precision(0, 0), r.depthMetres(), r.bottom(), r.note(), r.time(), r.extras());
+    }
+
+    private static List<Reading> fan(double shift, double... distances) {
+        List<Reading> readings = new ArrayList<>();
+        for (double angle = -40; angle <= 40; angle += 20) {
+            for (double distance : distances) {
+                readings.add(exact(distance, angle, shift));
+            }
+        }
+        return readings;
+    }
+
+    private static Peg twice(List<Reading> first, List<Reading> second) {
+        return TestPegs.bend()
+                .withVisits(List.of(
+                        TestPegs.visit(OptionalDouble.empty(), first), TestPegs.visit(OptionalDouble.empty(), second)));
+    }
+
+    @Test
+    void aSurveyMovedByAConstantIsRecovered() throws InputException {
+        for (double shift : new double[] {0.08, -0.15, 0}) {
+            FittedBottom bottom = TestPegs.fit(twice(fan(0, 3, 5, 7, 9), fan(shift, 3, 5, 7, 9)));
+            VisitLevel level = bottom.level(0);
+            assertEquals(shift, level.higherMetres(), 0.004);
+            assertEquals(20, level.readings());
+            assertTrue(level.sdMetres() < 0.02, "sd " + level.sdMetres());
+            assertEquals(0, bottom.level(1).higherMetres(), 1e-12);
+            assertEquals(0, bottom.level(1).sdMetres(), 1e-12);
+        }
+    }
+
+    @Test
+    void aVisitWithNothingReadIsAsHighAsTheFirstAndAsUnsureAsAnyVisit() throws InputException {
+        VisitLevel level = TestPegs.fit(twice(fan(0, 3, 6, 9), List.of())).level(0);
+        assertEquals(0, level.higherMetres(), 1e-9);
+        assertEquals(0.12, level.sdMetres(), 1e-9);
+    }
+
+    /** δ̂ = (w·y)/(1/0.12² + Σw), w = M⁻¹1, M = K_post + diag τ², y = d − μ, worked for two readings. */
+    @Test
+    void theOffsetIsThatOfTheFormulaByHand() throws InputException {
+        List<Reading> first = fan(0, 4, 7);
+        List<Reading> second = List.of(exact(5.5, -10, 0.10), exact(6, 15, 0.07));
+        FittedBottom before = TestPegs.fit(TestPegs.bend().withToday(v -> v.withReadings(first)));
+        double[] x = second.stream().mapToDouble(r -> r.place().xMetres()).toArray();
+        double[] y = second.stream().mapToDouble(r -> r.place().yMetres()).toArray();
+        Places places = before.places(x, y);
+        double[][] w = new double[2][before.observations().count];
+        double[] difference = new double[2];
+        for (int i = 0; i < 2; i++) {
+            before.covariances(places, i, w[i]);
+            before.conditioned().whiten(w[i]);
+            difference[i] = second.get(i).depthMetres() - before.at(x[i], y[i]).depthMetres();
+        }
+        double noise = 0.02 * 0.02 + 1e-6;
+        double a = posterior(before, places, w, 0, 0) + noise;
+        double b = posterior(before, places, w, 0, 1);
+        double c = posterior(before, places, w, 1, 1) + noise;
+        double determinant = a * c - b * b;
+        double w0 = (c - b) / determinant;
+        double w1 = (a - b) / determinant;
+        double expected = (w0 * difference[0] + w1 * difference[1]) / (1 / PRIOR + w0 + w1);
+
+        VisitLevel level = TestPegs.fit(twice(first, second)).level(0);
+        assertEquals(expected, level.higherMetres(), 1e-6);
+    }
+
+    private static double posterior(FittedBottom bottom, Places places, double[][] w, int i, int j) {
+        return bottom.conditioned().covariance(bottom.covariance().between(places, i, places, j), w[i], w[j], 1, 1);
+    }
+
+    /** The check proposed first leaves 1/(1/0.12² + 1/M), M the variance of a reading about what is expected there. */
+    @Test
+    void theFirstCheckIsTheOneThatTellsMost() throws InputException {
+        Peg arrived = twice(fan(0, 3, 5, 7, 9), List.of());
+        FittedBottom bottom = TestPegs.fit(arrived);
+        List<Sounding> candidates = new ArrayList<>();
+        for (Reading r : fan(0, 2, 5, 7.5)) {
+            candidates.add(
+                    Sounding.of(Reading.of(r.place().distanceMetres(), r.place().angleDegrees(), 0), 1));
+        }
+        List<LevelChecks.LevelCheck> best = LevelChecks.best(bottom, 0, candidates, 3, 2);
+        assertEquals(3, best.size());
+        double least = Double.POSITIVE_INFINITY;
+        int index = -1;
+        for (int i = 0; i < candidates.size(); i++) {
+            LevelChecks.LevelCheck alone = LevelChecks.best(bottom, 0, candidates.subList(i, i + 1), 1, 0)
+                    .get(0);
+            if (solved(alone) < least) {
+                least = solved(alone);
+                index = i;
+            }
+        }
+        assertEquals(index, best.get(0).candidate());
+        assertTrue(best.get(1).sdAfterMetres() < best.get(0).sdAfterMetres());
+        assertTrue(best.get(2).sdAfterMetres() < best.get(1).sdAfterMetres());
+        Sounding one = candidates.get(best.get(0).candidate());
+        for (int i = 1; i < 3; i++) {
+            Sounding other = candidates.get(best.get(i).candidate());
+            assertTrue(Math.hypot(one.xMetres() - other.xMetres(), one.yMetres() - other.yMetres()) >= 2);
+        }
+    }
+
+    /** Undoes the calibration that is told. */
+    private static double solved(LevelChecks.LevelCheck check) {
+        double told = 1 / (check.sdAfterMetres() * check.sdAfterMetres()) - 1 / PRIOR;
+        return 1 / (1 / PRIOR + told * LevelDoubt.overdone(check.slope()));
+    }
+
+    @Test
+    void whatWasReadBeforeADiggingIsKeptAndNotUsed() throws InputException {
+        Peg peg = twice(fan(0.5, 3, 6, 9), fan(0, 3, 6, 9)).withToday(v -> v.withAfresh(true));
+        FittedBottom bottom = TestPegs.fit(peg);
+        assertEquals(15, bottom.soundings());
+        assertEquals(30, bottom.survey().soundings().size());
+        assertEquals(0, bottom.level(0).readings());
+        assertEquals(TestPegs.bottom(0, 6), bottom.at(0, 6).depthMetres(), 0.03);
+        assertTrue(bottom.changes().isEmpty());
+        assertEquals(
+                List.of(15, 16, 17),
+                bottom.readings().stream().map(ReadingCheck::sounding).limit(3).toList());
+    }
+
+    @Test
+    void aPlaceThatWasDugOutIsToldAndOlderReadingsThereCountForLess() throws InputException {
+        List<Reading> second = new ArrayList<>(fan(0.05, 4, 8));
+        second.add(exact(6, 0, 0.30));
+        second.add(exact(6.3, 3, 0.30));
+        List<Reading> first = fan(0, 3, 4.5, 6, 7.5, 9);
+        FittedBottom bottom = TestPegs.fit(twice(first, second));
+        assertEquals(1, bottom.changes().size());
+        BottomChange change = bottom.changes().get(0);
+        assertTrue(Math.hypot(change.xMetres(), change.yMetres() - 6) < 1, change.toString());
+        assertEquals(0.25, change.deeperMetres(), 0.1);
+        assertEquals(1, change.since());
+        for (Sounding s : bottom.survey().soundings()) {
+            double share =
+                    BottomChange.share(Math.hypot(s.xMetres() - change.xMetres(), s.yMetres() - change.yMetres()));
+            double expected = s.visit() == 0 ? share * Math.hypot(change.deeperMetres(), change.sdMetres()) : 0;
+            assertEquals(expected, s.changeSdMetres(), 1e-9);
+        }
+        // Neighbours of the hole still pull the level a little.
+        assertEquals(0.05, bottom.level(0).higherMetres(), 0.035);
+        assertEquals(TestPegs.bottom(0, 6) + 0.30, bottom.at(0, 6).depthMetres(), 0.08);
+        assertEquals(List.of(), TestPegs.fit(twice(first, fan(0.05, 4, 6, 8))).changes());
+    }
+
+    @Test
+    void whatChangedIsFoundOverItsGroundOnly() throws InputException {
+        List<Reading> second = new ArrayList<>(fan(0.05, 4, 8));
+        second.add(exact(6, 0, 0.30));
+        second.add(exact(6.3, 3, 0.30));
+        Survey survey = Survey.of(twice(fan(0, 3, 4.5, 6, 7.5, 9), second));
+        ChangeField field = ChangeField.of(survey, 0, 1, Monitor.NONE);
+        assertTrue(field.at(0, 6.1).isShown());
+        assertEquals(0.25, field.at(0, 6.1).deeperMetres(), 0.1);
+        ChangeField.Change elsewhere = field.at(-5, 6.1);
+        assertTrue(!elsewhere.isShown(), elsewhere.toString());
+        assertEquals(0.15, field.at(12, 1).sdMetres(), 0.01);
+    }
+}
