@@ -33,7 +33,7 @@ public final class Shelf {
     }
 
     /** A peg with what tells whether its file has changed. */
-    private record Kept(ShelfPeg peg, long modifiedMillis, long bytes) {}
+    private record Kept(ShelfPeg peg, String searched, long modifiedMillis, long bytes) {}
 
     private record Found(Path file, long modifiedMillis, long bytes) {}
 
@@ -123,7 +123,8 @@ public final class Shelf {
         if (before != null && before.modifiedMillis() == found.modifiedMillis() && before.bytes() == found.bytes()) {
             return before;
         }
-        return new Kept(read(found.file()), found.modifiedMillis(), found.bytes());
+        ShelfPeg peg = read(found.file());
+        return new Kept(peg, peg.searched(), found.modifiedMillis(), found.bytes());
     }
 
     private static ShelfPeg read(Path file) {
@@ -157,9 +158,16 @@ public final class Shelf {
         return kept.stream().map(Kept::peg).toList();
     }
 
-    /** The pegs that match a text, in the same order; all of them for a blank one. */
+    /**
+     * The pegs of which every word of a text is part of the venue, water, number or file name, capitals and accents aside;
+     * in the same order, all of them for a blank text.
+     */
     public List<ShelfPeg> find(String text) {
-        return pegs().stream().filter(peg -> peg.matches(text)).toList();
+        List<String> words = List.of(ShelfPeg.plain(text).split("\\s+"));
+        return kept.stream()
+                .filter(each -> words.stream().allMatch(each.searched()::contains))
+                .map(Kept::peg)
+                .toList();
     }
 
     /** The files that are new, gone or hold something else than on an earlier look, in the order of their paths. */

@@ -3,7 +3,6 @@ package pegbed.storage;
 import java.nio.file.Path;
 import java.text.Normalizer;
 import java.time.OffsetDateTime;
-import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -71,13 +70,13 @@ public record ShelfPeg(
                 Optional.of(why));
     }
 
-    /** Whether every word of a text is part of the venue, water, number or file name; capitals and accents aside. */
-    public boolean matches(String text) {
-        String all = plain(name.venue() + " " + name.water() + " " + name.number() + " " + SafeSave.name(file));
-        return Arrays.stream(plain(text).split("\\s+")).allMatch(all::contains);
+    /** What is searched: venue, water, number and file name, without capitals and accents. */
+    String searched() {
+        return plain(name.venue() + " " + name.water() + " " + name.number() + " " + SafeSave.name(file));
     }
 
-    private static String plain(String text) {
+    /** A text without capitals, accents and blanks at its ends. */
+    static String plain(String text) {
         return Normalizer.normalize(text, Normalizer.Form.NFD)
                 .replaceAll("\\p{M}", "")
                 .toLowerCase(Locale.ROOT)
