@@ -53,7 +53,7 @@ public final class LevelChecks {
             Sounding planned = candidates.get(i);
             Gradient g = bottom.gradient(planned.xMetres(), planned.yMetres());
             slope[i] = Math.hypot(g.dx(), g.dy());
-            noise[i] = bottom.readingVariance(planned) + planned.varX() * g.varDx() + planned.varY() * g.varDy();
+            noise[i] = bottom.readingVariance(planned);
         }
     }
 
