@@ -124,6 +124,46 @@ final class Conditioned {
         }
     }
 
+    /**
+     * L⁻¹k of many places at once, in place: forward substitution with the places innermost.
+     *
+     * @param rows covariances with each observation, observation by place
+     * @param from the first place
+     * @param to the place after the last
+     */
+    void whiten(double[][] rows, int from, int to) {
+        for (int i = 0; i < n; i++) {
+            double[] row = rows[i];
+            int k = 0;
+            for (; k + 4 <= i; k += 4) {
+                subtract(row, factor, i * n + k, rows[k], rows[k + 1], rows[k + 2], rows[k + 3], from, to);
+            }
+            for (; k < i; k++) {
+                double weight = factor[i * n + k];
+                double[] before = rows[k];
+                for (int place = from; place < to; place++) {
+                    row[place] -= weight * before[place];
+                }
+            }
+            double diagonal = 1 / factor[i * n + i];
+            for (int place = from; place < to; place++) {
+                row[place] *= diagonal;
+            }
+        }
+    }
+
+    /** Four weighted rows at a time: the row is read and written once for them. */
+    private static void subtract(
+            double[] row, double[] weights, int at, double[] a, double[] b, double[] c, double[] d, int from, int to) {
+        double wa = weights[at];
+        double wb = weights[at + 1];
+        double wc = weights[at + 2];
+        double wd = weights[at + 3];
+        for (int place = from; place < to; place++) {
+            row[place] -= wa * a[place] + wb * b[place] + wc * c[place] + wd * d[place];
+        }
+    }
+
     /** Mean above the known mean, from the covariances k* with the observations. */
     double mean(double[] k) {
         return constant + dot(k, alpha);

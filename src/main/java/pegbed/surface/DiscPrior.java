@@ -1,67 +1,115 @@
 package pegbed.surface;
 
+import java.util.ArrayList;
+import java.util.List;
+
 /**
- * Covariance of the three disc functionals before any observation: Σ w_i w_j k(x_i, x_j) over the 13 nodes. On a grid
- * the local term and the factor along the water are the same everywhere and are computed once. For waters with a bank.
+ * Covariance of the three disc functionals before any observation, Σ w_i w_j k(x_i, x_j) over the 13 nodes, for all discs
+ * of a grid. The local term and the factor along the water are the same everywhere; pairs of nodes that lie the same way
+ * apart are computed once for all discs. For waters with a bank.
  */
 final class DiscPrior {
+    /** The pairs of functionals: DD, Dx, Dy, xx, xy, yy. */
+    private static final int[][] PAIRS = {{0, 0}, {0, 1}, {0, 2}, {1, 1}, {1, 2}, {2, 2}};
+
     private final BottomCovariance k;
-    /** Product of weights w_f(i)·w_g(j), pairs i ≥ j doubled off the diagonal, for the six pairs of functionals. */
-    private final double[][] pairWeights = new double[6][Disc.NODES * (Disc.NODES + 1) / 2];
+    private final Places places;
+    private final GridNodes nodes;
+    private final List<Lag> lags = new ArrayList<>();
+    private final double[] local = new double[PAIRS.length];
+    private final DiscStencil track;
 
-    private final double[] alongFactor = new double[Disc.NODES * (Disc.NODES + 1) / 2];
-    private final double[] localPart = new double[6];
+    /** All pairs of a disc's nodes that lie so many columns and rows apart. */
+    private final class Lag {
+        private final int columns;
+        private final int rows;
+        /** Covariance along the profile of each slot with the one that lies so apart from it. */
+        private final double[] covariance;
+        /** The nodes of a disc that the pairs begin at, and what each counts in the six. */
+        private final List<Integer> starts = new ArrayList<>();
 
-    DiscPrior(BottomCovariance k) {
+        private final List<double[]> weights = new ArrayList<>();
+
+        Lag(int columns, int rows) {
+            this.columns = columns;
+            this.rows = rows;
+            covariance = new double[nodes.count()];
+            double along = k.profile2 * Matern.fiveHalves(Math.abs(columns) * Disc.CELL_METRES / k.along);
+            for (int a = 0; a < covariance.length; a++) {
+                int b = nodes.neighbour(a, columns, rows);
+                covariance[a] = b < 0 ? 0 : along * Matern.fiveHalves(Math.abs(places.v[a] - places.v[b]) / k.across);
+            }
+        }
+    }
+
+    DiscPrior(BottomCovariance k, GridNodes nodes, Places places) {
         this.k = k;
-        int at = 0;
+        this.nodes = nodes;
+        this.places = places;
         for (int i = 0; i < Disc.NODES; i++) {
-            for (int j = 0; j <= i; j++, at++) {
-                int pair = 0;
-                double dx = (Disc.DX[i] - Disc.DX[j]) * Disc.CELL_METRES;
-                double dy = (Disc.DY[i] - Disc.DY[j]) * Disc.CELL_METRES;
-                alongFactor[at] = k.profile2 * Matern.fiveHalves(Math.abs(dx) / k.along);
-                double local = k.local2 * Matern.threeHalves(Math.hypot(dx, dy) / k.local);
-                for (int f = 0; f < 3; f++) {
-                    for (int g = f; g < 3; g++, pair++) {
-                        double w = Disc.weight(f, i) * Disc.weight(g, j);
-                        if (i != j) {
-                            w += Disc.weight(f, j) * Disc.weight(g, i);
-                        }
-                        pairWeights[pair][at] = w;
-                        localPart[pair] += w * local;
+            for (int j = 0; j < Disc.NODES; j++) {
+                int columns = Disc.DX[j] - Disc.DX[i];
+                int rows = Disc.DY[j] - Disc.DY[i];
+                if (rows > 0 || (rows == 0 && columns >= 0)) {
+                    add(i, j, columns, rows);
+                }
+            }
+        }
+        track = new DiscStencil(nodes.frame.columns());
+    }
+
+    private void add(int i, int j, int columns, int rows) {
+        double alike = k.local2 * Matern.threeHalves(Math.hypot(columns, rows) * Disc.CELL_METRES / k.local);
+        double[] weight = new double[PAIRS.length];
+        for (int pair = 0; pair < PAIRS.length; pair++) {
+            int f = PAIRS[pair][0];
+            int g = PAIRS[pair][1];
+            weight[pair] = Disc.weight(f, i) * Disc.weight(g, j);
+            if (i != j) {
+                weight[pair] += Disc.weight(f, j) * Disc.weight(g, i);
+            }
+            local[pair] += weight[pair] * alike;
+        }
+        Lag lag = lags.stream()
+                .filter(known -> known.columns == columns && known.rows == rows)
+                .findFirst()
+                .orElseGet(() -> {
+                    Lag fresh = new Lag(columns, rows);
+                    lags.add(fresh);
+                    return fresh;
+                });
+        lag.starts.add(i);
+        lag.weights.add(weight);
+    }
+
+    /** Writes C_DD, C_DX, C_DY, C_XX, C_XY, C_YY of the discs of a run to places 3 to 8 of the arrays by node. */
+    void into(GridNodes.Run run, double[][] disc) {
+        track.look(places.t, run);
+        double[][] shares = {track.depth, track.slopeX, track.slopeY};
+        for (int pair = 0; pair < PAIRS.length; pair++) {
+            double[] c = disc[3 + pair];
+            double[] a = shares[PAIRS[pair][0]];
+            double[] b = shares[PAIRS[pair][1]];
+            double same = local[pair] + (pair == 0 ? k.level2 : 0);
+            for (int i = 0; i < run.length(); i++) {
+                c[run.node() + i] = same + k.track2 * a[i] * b[i];
+            }
+            for (Lag lag : lags) {
+                for (int start = 0; start < lag.starts.size(); start++) {
+                    double weight = lag.weights.get(start)[pair];
+                    if (weight != 0) {
+                        int from = run.members()[lag.starts.get(start)];
+                        addMultiple(weight, lag.covariance, from, c, run.node(), run.length());
                     }
                 }
             }
         }
     }
 
-    /** DD, Dx, Dy, xx, xy, yy for the disc whose nodes are the given members of the places. */
-    double[] of(Places places, int[] members) {
-        double[] c = localPart.clone();
-        double tD = 0;
-        double tX = 0;
-        double tY = 0;
-        int at = 0;
-        for (int i = 0; i < Disc.NODES; i++) {
-            int a = members[i];
-            tD += Disc.weight(0, i) * places.t[a];
-            tX += Disc.weight(1, i) * places.t[a];
-            tY += Disc.weight(2, i) * places.t[a];
-            for (int j = 0; j <= i; j++, at++) {
-                double value =
-                        alongFactor[at] * Matern.fiveHalves(Math.abs(places.v[a] - places.v[members[j]]) / k.across);
-                for (int pair = 0; pair < 6; pair++) {
-                    c[pair] += pairWeights[pair][at] * value;
-                }
-            }
+    /** out += weight · values, on parts of both. */
+    private static void addMultiple(double weight, double[] values, int from, double[] out, int to, int length) {
+        for (int i = 0; i < length; i++) {
+            out[to + i] += weight * values[from + i];
         }
-        c[0] += k.level2 + k.track2 * tD * tD;
-        c[1] += k.track2 * tD * tX;
-        c[2] += k.track2 * tD * tY;
-        c[3] += k.track2 * tX * tX;
-        c[4] += k.track2 * tX * tY;
-        c[5] += k.track2 * tY * tY;
-        return c;
     }
 }

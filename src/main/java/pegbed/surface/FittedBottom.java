@@ -181,6 +181,14 @@ public final class FittedBottom {
         }
     }
 
+    /** Covariances of some places with one observation, into their part of a row of the places' length. */
+    void covariances(Places places, int from, int to, int observation, double[] row) {
+        double level = shownLevel[observation] - survey.levels().covariance(survey.shown(), survey.shown());
+        for (int i = from; i < to; i++) {
+            row[i] = covariance.between(places, i, observations.places, observation) + level;
+        }
+    }
+
     /** The bottom at a place. */
     public Prediction at(double xMetres, double yMetres) {
         Places place = places(new double[] {xMetres}, new double[] {yMetres});
