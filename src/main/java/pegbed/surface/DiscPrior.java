@@ -17,7 +17,6 @@ final class DiscPrior {
     private final GridNodes nodes;
     private final List<Lag> lags = new ArrayList<>();
     private final double[] local = new double[PAIRS.length];
-    private final DiscStencil track;
 
     /** All pairs of a disc's nodes that lie so many columns and rows apart. */
     private final class Lag {
@@ -55,7 +54,6 @@ final class DiscPrior {
                 }
             }
         }
-        track = new DiscStencil(nodes.frame.columns());
     }
 
     private void add(int i, int j, int columns, int rows) {
@@ -84,6 +82,7 @@ final class DiscPrior {
 
     /** Writes C_DD, C_DX, C_DY, C_XX, C_XY, C_YY of the discs of a run to places 3 to 8 of the arrays by node. */
     void into(GridNodes.Run run, double[][] disc) {
+        DiscStencil track = new DiscStencil(run.length());
         track.look(places.t, run);
         double[][] shares = {track.depth, track.slopeX, track.slopeY};
         for (int pair = 0; pair < PAIRS.length; pair++) {

@@ -1,11 +1,14 @@
 package pegbed.surface;
 
 import java.util.Arrays;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.stream.IntStream;
 import pegbed.model.Monitor;
 
 /**
  * Fills a {@link BottomGrid}: covariances and triangular solves for many nodes at once, then the disc functionals from
- * their neighbours. Loops run over nodes innermost, which is what a processor does fast.
+ * their neighbours. Loops run over nodes innermost, which is what a processor does fast; nodes do not depend on each
+ * other, so that all cores may work, and the answer is the same however many there are.
  */
 final class GridComputation {
     /** So many nodes are solved for together: their rows fit into a processor's cache. */
@@ -33,11 +36,13 @@ final class GridComputation {
     }
 
     BottomGrid run(Monitor monitor) {
-        for (int from = 0; from < nodes.count(); from += BLOCK) {
+        int blocks = (nodes.count() + BLOCK - 1) / BLOCK;
+        AtomicInteger done = new AtomicInteger();
+        IntStream.range(0, blocks).parallel().forEach(block -> {
             monitor.check();
-            monitor.progress(0.8 * from / nodes.count());
-            condition(from, Math.min(from + BLOCK, nodes.count()));
-        }
+            condition(block * BLOCK, Math.min((block + 1) * BLOCK, nodes.count()));
+            monitor.progress(0.8 * done.incrementAndGet() / blocks);
+        });
         double[] depth = filled();
         double[] sd = filled();
         for (int i = 0; i < nodes.count(); i++) {
@@ -97,9 +102,9 @@ final class GridComputation {
         double[][] disc = new double[9][];
         Arrays.setAll(disc, f -> filled());
         DiscPrior prior = new DiscPrior(bottom.covariance(), nodes, places);
-        DiscStencil stencil = new DiscStencil(nodes.frame.columns());
-        for (GridNodes.Run run : nodes.runs) {
+        nodes.runs.parallelStream().forEach(run -> {
             monitor.check();
+            DiscStencil stencil = new DiscStencil(run.length());
             stencil.look(mean, run);
             System.arraycopy(stencil.depth, 0, disc[0], run.node(), run.length());
             System.arraycopy(stencil.slopeX, 0, disc[1], run.node(), run.length());
@@ -109,7 +114,7 @@ final class GridComputation {
                 stencil.look(row, run);
                 stencil.takeProducts(disc, run);
             }
-        }
+        });
         return disc;
     }
 }

@@ -109,9 +109,9 @@ final class MapPainting {
             return;
         }
         MapOptions options = new MapOptions(wish.layers());
-        drawing = painted != null && painted.map() == wish.map()
-                ? drawing.with(wish.findings(), options)
-                : MapDrawing.of(wish.map(), wish.findings(), options);
+        drawing = drawing == null
+                ? MapDrawing.of(wish.map(), wish.findings(), options)
+                : drawing.with(wish.map(), wish.findings(), options);
         View view = wish.showAll() ? fitted(drawing, wish.view()) : wish.view();
         if (painted != null && painted.sameGround(wish)) {
             Set<Layer> quick = EnumSet.copyOf(QUICK);

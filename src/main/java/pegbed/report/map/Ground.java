@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.simplify.DouglasPeuckerSimplifier;
 import org.locationtech.jts.simplify.TopologyPreservingSimplifier;
 import pegbed.analysis.PegMap;
 import pegbed.geometry.Overlay;
@@ -68,12 +69,12 @@ record Ground(
         var depth = Upsample.catmullRom(grid.depth(), DEPTH_FACTOR);
         List<Geometry> bands = new ArrayList<>();
         bands.add(known);
-        for (DepthArea area : Contours.polygons(depth, levels.toArray(), water)) {
-            bands.add(simple(polygonal(Overlay.intersection(area.area(), known))));
+        for (DepthArea area : Contours.polygons(depth, levels.toArray(), known)) {
+            bands.add(simple(polygonal(area.area())));
         }
         List<Contour> contours = new ArrayList<>();
         for (Contour contour : Contours.of(depth, levels.toArray())) {
-            Geometry inside = simple(Overlay.intersection(contour.lines(), known));
+            Geometry inside = Overlay.intersection(fewerPoints(contour.lines()), known);
             contours.add(new Contour(contour.levelMetres(), Lines.of(inside)));
         }
         return new Ground(
@@ -110,8 +111,17 @@ record Ground(
         return known.intersects(Shapes.FACTORY.createPoint(new org.locationtech.jts.geom.Coordinate(xMetres, yMetres)));
     }
 
+    /** A shape with fewer points, valid again: the slow way is taken only where the fast one crosses itself. */
     private static Geometry simple(Geometry shape) {
-        return TopologyPreservingSimplifier.simplify(shape, TOLERANCE_METRES);
+        Geometry fewer = fewerPoints(shape);
+        return fewer.isValid() ? fewer : TopologyPreservingSimplifier.simplify(shape, TOLERANCE_METRES);
+    }
+
+    private static Geometry fewerPoints(Geometry shape) {
+        DouglasPeuckerSimplifier simplifier = new DouglasPeuckerSimplifier(shape);
+        simplifier.setDistanceTolerance(TOLERANCE_METRES);
+        simplifier.setEnsureValid(false);
+        return simplifier.getResultGeometry();
     }
 
     /** The polygons of a shape alone: overlays leave points and lines where shapes touch. */

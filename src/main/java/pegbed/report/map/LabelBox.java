@@ -1,5 +1,6 @@
 package pegbed.report.map;
 
+import java.util.Optional;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Polygon;
@@ -51,6 +52,35 @@ record LabelBox(double x, double y, double width, double height, double turnDegr
         double cos = Math.cos(Math.toRadians(turnDegrees));
         double sin = Math.sin(Math.toRadians(turnDegrees));
         return (Math.abs(width * (ux * cos + uy * sin)) + Math.abs(height * (uy * cos - ux * sin))) / 2;
+    }
+
+    /**
+     * The part of a straight line inside it (Liang, Y.-D. & Barsky, B. A. (1984), "A new concept and method for line
+     * clipping", ACM Transactions on Graphics 3, 1–22, in the rectangle's own directions).
+     *
+     * @return where the line enters and leaves, as shares of it, 0 at its start; empty if it passes by
+     */
+    Optional<double[]> inside(double x0, double y0, double x1, double y1) {
+        double cos = Math.cos(Math.toRadians(turnDegrees));
+        double sin = Math.sin(Math.toRadians(turnDegrees));
+        double across = (x0 - x) * cos + (y0 - y) * sin;
+        double down = (y0 - y) * cos - (x0 - x) * sin;
+        double[] part = {0, 1};
+        boolean hit = narrowed(part, across, (x1 - x0) * cos + (y1 - y0) * sin, width / 2)
+                && narrowed(part, down, (y1 - y0) * cos - (x1 - x0) * sin, height / 2);
+        return hit && part[0] < part[1] ? Optional.of(part) : Optional.empty();
+    }
+
+    /** Keeps the part in which start + share · step lies within a half width of 0; false if there is none. */
+    private static boolean narrowed(double[] part, double start, double step, double half) {
+        if (step == 0) {
+            return Math.abs(start) < half;
+        }
+        double one = (-half - start) / step;
+        double other = (half - start) / step;
+        part[0] = Math.max(part[0], Math.min(one, other));
+        part[1] = Math.min(part[1], Math.max(one, other));
+        return part[0] < part[1];
     }
 
     /** Its outline in points of the sheet. */

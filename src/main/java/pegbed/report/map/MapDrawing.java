@@ -47,7 +47,21 @@ public final class MapDrawing {
      * @param options what is drawn
      */
     public static MapDrawing of(PegMap map, Findings findings, MapOptions options) {
-        return new MapDrawing(map, findings, options, Optional.empty(), Ground.of(map), Shore.of(map.water()));
+        Shore shore = Shore.of(map.water(), map.peg().pole());
+        return new MapDrawing(map, findings, options, Optional.empty(), Ground.of(map), shore);
+    }
+
+    /** The map of the same place with other readings or answers; what the readings don't move is not made again. */
+    public MapDrawing with(PegMap other, Findings others, MapOptions otherOptions) {
+        if (other == map) {
+            return with(others, otherOptions);
+        }
+        boolean samePlace = other.peg().banks().equals(map.peg().banks())
+                && other.peg().limits().equals(map.peg().limits())
+                && other.peg().pole().equals(map.peg().pole());
+        return samePlace
+                ? new MapDrawing(other, others, otherOptions, Optional.empty(), Ground.of(other), shore)
+                : of(other, others, otherOptions);
     }
 
     /** The same map with other answers or other layers; the shapes of the bottom are not made again. */
@@ -145,7 +159,7 @@ public final class MapDrawing {
         Masked masked = new Masked(to.view, to.space.texts());
         GroundPart.addHatching(to, ground, masked);
         ContourPart.addLines(to, ground, map.peg().units().depth(), masked);
-        RingPart.addRings(to, map, masked);
+        RingPart.addRings(to, shore, masked);
         FindingPart.addZones(to, map, masked);
     }
 }

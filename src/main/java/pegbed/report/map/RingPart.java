@@ -1,16 +1,13 @@
 package pegbed.report.map;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.prep.PreparedGeometry;
 import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
 import pegbed.analysis.PegMap;
 import pegbed.geometry.Overlay;
-import pegbed.geometry.Shapes;
 import pegbed.model.Place;
 import pegbed.model.Units;
 import pegbed.report.drawing.Frame;
@@ -35,22 +32,11 @@ final class RingPart {
     private RingPart() {}
 
     /** Draws the rings, with gaps for texts. */
-    static void addRings(Composition to, PegMap map, Masked masked) {
-        List<Double> joints = map.peg().pole().jointMetres();
-        for (int i = 0; i < joints.size(); i++) {
-            boolean rim = i == joints.size() - 1;
-            Geometry ring = Overlay.intersection(
-                    circle(joints.get(i)), map.water().water().buffer(rim ? 0.02 : 0));
-            to.stroke(rim ? Role.RIM : Role.RING, Layer.RINGS, Frame.WATER, masked.of(ring));
+    static void addRings(Composition to, Shore shore, Masked masked) {
+        for (int i = 0; i < shore.rings().size(); i++) {
+            Role role = i == shore.rings().size() - 1 ? Role.RIM : Role.RING;
+            to.stroke(role, Layer.RINGS, Frame.WATER, masked.of(shore.rings().get(i)));
         }
-    }
-
-    private static LineString circle(double radiusMetres) {
-        List<Coordinate> places = new ArrayList<>();
-        for (int degrees = -180; degrees <= 180; degrees += 1) {
-            places.add(Shapes.coordinate(Place.polar(radiusMetres, degrees)));
-        }
-        return Shapes.FACTORY.createLineString(places.toArray(Coordinate[]::new));
     }
 
     /** Writes each ring's label once, in the column that has room for most of them. */

@@ -5,21 +5,28 @@ import java.util.Collections;
 import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.util.GeometryFixer;
 import pegbed.geometry.BankLine;
+import pegbed.geometry.Overlay;
 import pegbed.geometry.PegWater;
 import pegbed.geometry.Shapes;
+import pegbed.model.Place;
+import pegbed.model.Pole;
 
 /**
- * Land and the lines where it meets the water, in metres, as far as anybody would look.
+ * Land and the lines where it meets the water, and the rings on the water, in metres, as far as anybody would look: what
+ * does not depend on the readings.
  *
  * @param land all dry ground: behind the near bank, beyond the far bank, islands
  * @param banks the lines of both banks and the islands' outlines
+ * @param rings the part on the water of the ring at each joint of the pole, the last one the rim
  */
-record Shore(Geometry land, Geometry banks) {
+record Shore(Geometry land, Geometry banks, List<Geometry> rings) {
     private static final double FAR_METRES = 300;
+    private static final double RIM_ROOM_METRES = 0.02;
 
-    static Shore of(PegWater water) {
+    static Shore of(PegWater water, Pole pole) {
         List<Geometry> land = new ArrayList<>();
         List<Geometry> banks = new ArrayList<>();
         List<Coordinate> near = endless(water.near());
@@ -34,7 +41,28 @@ record Shore(Geometry land, Geometry banks) {
             land.add(island);
             banks.add(island.getExteriorRing());
         });
-        return new Shore(Shapes.FACTORY.buildGeometry(land).buffer(0), Shapes.FACTORY.buildGeometry(banks));
+        return new Shore(
+                Shapes.FACTORY.buildGeometry(land).buffer(0),
+                Shapes.FACTORY.buildGeometry(banks),
+                rings(water, pole.jointMetres()));
+    }
+
+    private static List<Geometry> rings(PegWater water, List<Double> joints) {
+        List<Geometry> rings = new ArrayList<>();
+        for (int i = 0; i < joints.size(); i++) {
+            // The rim is the water's own edge; without some room it would be lost in rounding.
+            Geometry within = i == joints.size() - 1 ? water.water().buffer(RIM_ROOM_METRES) : water.water();
+            rings.add(Overlay.intersection(circle(joints.get(i)), within));
+        }
+        return List.copyOf(rings);
+    }
+
+    private static LineString circle(double radiusMetres) {
+        List<Coordinate> places = new ArrayList<>();
+        for (int degrees = -180; degrees <= 180; degrees += 1) {
+            places.add(Shapes.coordinate(Place.polar(radiusMetres, degrees)));
+        }
+        return Shapes.FACTORY.createLineString(places.toArray(Coordinate[]::new));
     }
 
     /** The bank as drawn, and on to both sides at the height of its ends. */

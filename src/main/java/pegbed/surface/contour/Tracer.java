@@ -27,6 +27,9 @@ import pegbed.surface.GridFrame;
 final class Tracer {
     private static final int NONE = -1;
 
+    /** So many cells of a row are passed over at once where a level lies above or below them all. */
+    private static final int STRETCH = 16;
+
     /** From which side to which side the contour runs, corners above at its right; two pieces in a saddle. */
     private static final int[][] PIECES = {
         {}, {3, 0}, {0, 1}, {3, 1},
@@ -44,6 +47,11 @@ final class Tracer {
     private final int columns;
     private final int rows;
     private final double[] values;
+    /** Stretches of a row, and the least and the greatest value at the corners of each. */
+    private final int stretches;
+
+    private final double[] least;
+    private final double[] most;
     private final boolean throughUnknown;
     private final int[] next;
     private final boolean[] entered;
@@ -66,6 +74,10 @@ final class Tracer {
                 values[(row + 1) * columns + column + 1] = field.at(column, row);
             }
         }
+        stretches = (columns - 1 + STRETCH - 1) / STRETCH;
+        least = new double[stretches * (rows - 1)];
+        most = new double[least.length];
+        bound();
         this.throughUnknown = throughUnknown;
         next = new int[2 * values.length];
         Arrays.fill(next, NONE);
@@ -75,17 +87,9 @@ final class Tracer {
     /** The contour's lines and rings, a ring with its first point again at its end. */
     List<Coordinate[]> trace(double level) {
         begunCount = 0;
-        for (int row = 0; row < rows - 1; row++) {
-            int node = row * columns;
-            int code = bits(node, level);
-            for (int column = 0; column < columns - 1; column++, node++) {
-                int right = bits(node + 1, level);
-                // The right corners of a cell are the left ones of the next.
-                int cell = code | ((right & 1) << 1) | ((right & 8) >> 1);
-                if (cell != 0 && cell != 15) {
-                    piece(node, cell, level);
-                }
-                code = right;
+        for (int stretch = 0; stretch < least.length; stretch++) {
+            if (least[stretch] < level && level <= most[stretch]) {
+                pieces(stretch, level);
             }
         }
         List<Coordinate[]> lines = new ArrayList<>();
@@ -100,6 +104,46 @@ final class Tracer {
             }
         }
         return lines;
+    }
+
+    /** The pieces in the cells of a stretch. */
+    private void pieces(int stretch, double level) {
+        int row = stretch / stretches;
+        int first = stretch % stretches * STRETCH;
+        int end = Math.min(first + STRETCH, columns - 1);
+        int node = row * columns + first;
+        int code = bits(node, level);
+        for (int column = first; column < end; column++, node++) {
+            int right = bits(node + 1, level);
+            // The right corners of a cell are the left ones of the next.
+            int cell = code | ((right & 1) << 1) | ((right & 8) >> 1);
+            if (cell != 0 && cell != 15) {
+                piece(node, cell, level);
+            }
+            code = right;
+        }
+    }
+
+    /** Notes between which values the nodes of each stretch of cells lie; a node without value counts as below all. */
+    private void bound() {
+        for (int stretch = 0; stretch < least.length; stretch++) {
+            int first = stretch / stretches * columns + stretch % stretches * STRETCH;
+            int last = first + Math.min(STRETCH, columns - 1 - stretch % stretches * STRETCH);
+            double low = Double.POSITIVE_INFINITY;
+            double high = Double.NEGATIVE_INFINITY;
+            for (int node = first; node <= last; node++) {
+                low = Math.min(low, Math.min(values[node], values[node + columns]));
+                high = Math.max(high, above(values[node], values[node + columns]));
+            }
+            least[stretch] = Double.isNaN(low) ? Double.NEGATIVE_INFINITY : low;
+            most[stretch] = high;
+        }
+    }
+
+    private static double above(double a, double b) {
+        return Double.isNaN(a)
+                ? (Double.isNaN(b) ? Double.NEGATIVE_INFINITY : b)
+                : Double.isNaN(b) ? a : Math.max(a, b);
     }
 
     /** 1 if a node is above, and 8 if the node behind it is. */
@@ -142,19 +186,23 @@ final class Tracer {
 
     /** Follows a line to its end or a ring round, and wipes its track. */
     private Coordinate[] follow(int start, double level) {
-        List<Coordinate> points = new ArrayList<>();
+        Coordinate[] points = new Coordinate[64];
+        int count = 0;
         int at = start;
         do {
-            points.add(point(at, level));
+            if (count + 1 == points.length) {
+                points = Arrays.copyOf(points, 2 * points.length);
+            }
+            points[count++] = point(at, level);
             int onward = next[at];
             next[at] = NONE;
             entered[at] = false;
             at = onward;
         } while (at != NONE && at != start);
         if (at == start) {
-            points.add(points.get(0));
+            points[count++] = points[0];
         }
-        return points.toArray(Coordinate[]::new);
+        return Arrays.copyOf(points, count);
     }
 
     private Coordinate point(int crossing, double level) {
