@@ -62,6 +62,11 @@ public record PegMap(
         return new PegMap(other, water, bottom, grid, zones, deepest, slopes, checks);
     }
 
+    /** Whether another map is of the same bottom and place, made by {@link #withPeg} if it is not the same one. */
+    public boolean differsInWishesOnly(PegMap other) {
+        return grid == other.grid;
+    }
+
     /** The node of the grid nearest to a place, -1 off the grid. */
     int nodeAt(double xMetres, double yMetres) {
         GridFrame frame = grid.frame();

@@ -2,9 +2,11 @@ package pegbed.ui;
 
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.Executor;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.concurrent.TimeUnit;
 import pegbed.session.Session;
 
 /**
@@ -40,8 +42,15 @@ record Desk(
         MapModel map,
         PlaceModel place,
         BanksideModel bankside) {
+    private static final int AFTER_MILLISECONDS = 120;
+
     /** Nearer to the seat than this, a place shows no direction. */
     private static final double NO_DIRECTION_METRES = 0.3;
+
+    /** Starts its work a moment later, when the map is drawn; what was overtaken by then is not begun. */
+    static Executor afterwards(Executor worker) {
+        return CompletableFuture.delayedExecutor(AFTER_MILLISECONDS, TimeUnit.MILLISECONDS, worker);
+    }
 
     /** Threads that end with the program. */
     static ExecutorService thread(String name) {
@@ -58,13 +67,15 @@ record Desk(
      * @param folder the program's own folder
      * @param executors who does what takes time
      * @param painter paints
-     * @param aside makes plans and reckons where to plumb next, one piece after the other
+     * @param planner makes plans, one after the other
+     * @param guide reckons where to plumb next, which may come a little later than all else
      */
-    static Desk of(Path folder, Session.Executors executors, Executor painter, Executor aside, Clock clock) {
+    static Desk of(
+            Path folder, Session.Executors executors, Executor painter, Executor planner, Executor guide, Clock clock) {
         Session session = new Session(folder.resolve("journals"), executors, clock);
         Remembered remembered = new Remembered(folder);
-        GuideModel guide = new GuideModel(session, aside, executors.owner());
-        ReadingBoxModel box = new ReadingBoxModel(session, clock, guide.nextProperty());
+        GuideModel next = new GuideModel(session, guide, executors.owner());
+        ReadingBoxModel box = new ReadingBoxModel(session, clock, next.nextProperty());
         ProfileModel profile = new ProfileModel(session, painter, executors.owner());
         MapModel map = new MapModel(session);
         map.pointerProperty().addListener((property, before, now) -> {
@@ -81,11 +92,11 @@ record Desk(
                 new ReadingsModel(session),
                 new TargetModel(session),
                 new FindingsModel(session),
-                new PlanModel(session, aside, executors.owner()),
-                guide,
+                new PlanModel(session, planner, executors.owner()),
+                next,
                 profile,
                 map,
                 new PlaceModel(session),
-                new BanksideModel(session, box, guide));
+                new BanksideModel(session, box, next));
     }
 }

@@ -57,7 +57,7 @@ final class MapPainting {
             Theme theme,
             double pixelsPerPoint) {
         boolean sameGround(Wish other) {
-            return map == other.map
+            return map.differsInWishesOnly(other.map)
                     && without(QUICK).equals(other.without(QUICK))
                     && showAll == other.showAll
                     && (showAll ? sameSize(other.view) : view.equals(other.view))

@@ -14,7 +14,7 @@ final class Desks {
     private Desks() {}
 
     static Desk atOnce(Path folder, Peg peg) {
-        Desk desk = Desk.of(folder, Session.Executors.AT_ONCE, Runnable::run, Runnable::run, CLOCK);
+        Desk desk = Desk.of(folder, Session.Executors.AT_ONCE, Runnable::run, Runnable::run, Runnable::run, CLOCK);
         desk.document().begin(peg);
         return desk;
     }

@@ -19,7 +19,8 @@ public final class KilledWindow {
         ExecutorService owner = Executors.newSingleThreadExecutor();
         Session.Executors executors = new Session.Executors(owner, work -> {}, Executors.newSingleThreadExecutor());
         owner.submit(() -> {
-                    Desk desk = Desk.of(Path.of(args[0]), executors, work -> {}, work -> {}, Clock.systemUTC());
+                    Desk desk =
+                            Desk.of(Path.of(args[0]), executors, work -> {}, work -> {}, work -> {}, Clock.systemUTC());
                     desk.box().keptProperty().addListener((property, before, now) -> {
                         if (now && desk.box().addedProperty().get()) {
                             System.out.println(desk.session().peg().readings().size());

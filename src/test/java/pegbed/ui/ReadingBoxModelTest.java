@@ -120,6 +120,7 @@ class ReadingBoxModelTest {
                 new Session.Executors(Runnable::run, Runnable::run, disk::add),
                 Runnable::run,
                 Runnable::run,
+                Runnable::run,
                 Desks.CLOCK);
         slow.box().textProperty().set("5 0 4'");
         assertTrue(slow.box().enter());

@@ -80,7 +80,12 @@ final class Scenes implements FileChoice {
         threads.addAll(List.of(disk, answers, painter, aside));
         on(() -> {
             desk = Desk.of(
-                    own, new Session.Executors(Platform::runLater, answers, disk), painter, aside, Clock.systemUTC());
+                    own,
+                    new Session.Executors(Platform::runLater, answers, disk),
+                    painter,
+                    aside,
+                    aside,
+                    Clock.systemUTC());
             stage = new Stage();
             frame = PegbedApplication.show(stage, desk, this, false);
             stage.setWidth(1366);

@@ -74,7 +74,13 @@ public final class Screenshots {
                 new Session.Executors(Platform::runLater, Desk.thread("answers"), Desk.thread("disk"));
         WindowFrame[] frame = new WindowFrame[1];
         Desk desk = onToolkit(() -> {
-            Desk made = Desk.of(home, executors, Desk.thread("painter"), Desk.thread("aside"), Clock.systemUTC());
+            Desk made = Desk.of(
+                    home,
+                    executors,
+                    Desk.thread("painter"),
+                    Desk.thread("plans"),
+                    Desk.thread("guide"),
+                    Clock.systemUTC());
             made.remembered().closeHint();
             Stage stage = new Stage();
             frame[0] = PegbedApplication.show(stage, made, new NoFiles(), dark);

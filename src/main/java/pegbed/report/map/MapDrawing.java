@@ -53,8 +53,8 @@ public final class MapDrawing {
 
     /** The map of the same place with other readings or answers; what the readings don't move is not made again. */
     public MapDrawing with(PegMap other, Findings others, MapOptions otherOptions) {
-        if (other == map) {
-            return with(others, otherOptions);
+        if (other.differsInWishesOnly(map)) {
+            return new MapDrawing(other, others, otherOptions, Optional.empty(), ground, shore);
         }
         boolean samePlace = other.peg().banks().equals(map.peg().banks())
                 && other.peg().limits().equals(map.peg().limits())
