@@ -2,6 +2,7 @@ package pegbed.analysis;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -111,14 +112,15 @@ final class FlatSearch {
 
     /** The depth nearest to the target at which some disc of the zone is likely flat. */
     private OptionalDouble nearest(int[] nodes) {
+        double least = Confidence.LIKELY.least();
+        // The odds of the slope as well are the lesser ones, and dear: only the nearest depths are asked for them.
         return Arrays.stream(nodes)
                 .mapToObj(grid::disc)
-                .filter(disc -> FlatOdds.USUAL.flat(disc, disc.depthMetres()) >= Confidence.LIKELY.least())
+                .filter(disc -> FlatOdds.USUAL.near(disc, disc.depthMetres()) >= least)
+                .sorted(Comparator.comparingDouble(disc -> Math.abs(disc.depthMetres() - target)))
+                .filter(disc -> FlatOdds.USUAL.flat(disc, disc.depthMetres()) >= least)
                 .mapToDouble(Disc::depthMetres)
-                .boxed()
-                .min(java.util.Comparator.comparingDouble(depth -> Math.abs(depth - target)))
-                .map(OptionalDouble::of)
-                .orElse(OptionalDouble.empty());
+                .findFirst();
     }
 
     private static FlatSpot.Circle circle(Area area) {

@@ -22,6 +22,9 @@ final class Recomputation {
         PegMap fit(Peg peg, Monitor monitor) throws InputException;
     }
 
+    /** Progress is told in steps of this share. */
+    private static final double STEP = 0.05;
+
     private final Fitting fitting;
     private final Executor worker;
     private final Executor owner;
@@ -169,6 +172,7 @@ final class Recomputation {
         private final Peg peg;
         private final int inDocument = document;
         private volatile boolean cancelled;
+        private volatile double told;
 
         Request(long revision, Peg peg) {
             this.revision = revision;
@@ -177,6 +181,10 @@ final class Recomputation {
 
         @Override
         public void progress(double share) {
+            if (share < told + STEP && share < 1) {
+                return;
+            }
+            told = share;
             owner.execute(() -> {
                 if (this == newest && answer instanceof Answer.Computing) {
                     progress = share;

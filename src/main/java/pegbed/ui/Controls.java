@@ -1,14 +1,19 @@
 package pegbed.ui;
 
+import javafx.animation.PauseTransition;
+import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.value.ObservableBooleanValue;
 import javafx.beans.value.ObservableStringValue;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.Tooltip;
+import javafx.util.Duration;
 
 /** Controls as this window makes them: each with an id, a name for screen readers and, where useful, a tip. */
 final class Controls {
+    private static final Duration WORTH_A_WORD = Duration.millis(250);
+
     private Controls() {}
 
     /** A button that says what it does. */
@@ -44,6 +49,22 @@ final class Controls {
         label.textProperty().bind(words);
         shownWhile(label, javafx.beans.binding.Bindings.isNotEmpty(words));
         return label;
+    }
+
+    /** True once a condition has held for a quarter of a second, and until it ends: what is over sooner is not worth a word. */
+    static ObservableBooleanValue lasting(ObservableBooleanValue condition) {
+        ReadOnlyBooleanWrapper lasting = new ReadOnlyBooleanWrapper(false);
+        PauseTransition pause = new PauseTransition(WORTH_A_WORD);
+        pause.setOnFinished(event -> lasting.set(condition.get()));
+        condition.addListener((property, before, now) -> {
+            if (now) {
+                pause.playFromStart();
+            } else {
+                pause.stop();
+                lasting.set(false);
+            }
+        });
+        return lasting.getReadOnlyProperty();
     }
 
     /** Takes room only while a condition holds. */

@@ -73,6 +73,8 @@ record Desk(
     static Desk of(
             Path folder, Session.Executors executors, Executor painter, Executor planner, Executor guide, Clock clock) {
         Session session = new Session(folder.resolve("journals"), executors, clock);
+        // The first to hear of new answers: the map is painted while the others are told.
+        FindingsModel findings = new FindingsModel(session);
         Remembered remembered = new Remembered(folder);
         GuideModel next = new GuideModel(session, guide, executors.owner());
         ReadingBoxModel box = new ReadingBoxModel(session, clock, next.nextProperty());
@@ -91,7 +93,7 @@ record Desk(
                 box,
                 new ReadingsModel(session),
                 new TargetModel(session),
-                new FindingsModel(session),
+                findings,
                 new PlanModel(session, planner, executors.owner()),
                 next,
                 profile,

@@ -1,6 +1,7 @@
 package pegbed.ui;
 
 import java.util.function.Consumer;
+import javafx.beans.binding.Bindings;
 import javafx.collections.ListChangeListener;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
@@ -29,7 +30,10 @@ final class FindingsView extends ScrollPane {
         list.getStyleClass().add("findings");
         getStyleClass().add("edge-to-edge");
         model.found().addListener((ListChangeListener<FindingsModel.Found>) change -> refresh());
-        model.outdatedProperty().addListener((property, before, now) -> refresh());
+        list.opacityProperty()
+                .bind(Bindings.when(Controls.lasting(model.outdatedProperty()))
+                        .then(0.6)
+                        .otherwise(1));
         refresh();
     }
 
@@ -40,7 +44,6 @@ final class FindingsView extends ScrollPane {
             none.setText("The deepest place and the flat spots will stand here.");
             list.getChildren().add(none);
         }
-        list.setOpacity(model.outdatedProperty().get() ? 0.6 : 1);
     }
 
     private Node card(FindingsModel.Found found) {

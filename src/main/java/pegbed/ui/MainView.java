@@ -5,6 +5,7 @@ import java.util.List;
 import javafx.beans.binding.Bindings;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.SimpleBooleanProperty;
+import javafx.beans.value.ObservableBooleanValue;
 import javafx.geometry.Pos;
 import javafx.geometry.Side;
 import javafx.scene.Node;
@@ -123,20 +124,29 @@ final class MainView extends BorderPane {
         words.setId("state");
         words.textProperty().bind(desk.findings().stateProperty());
         words.setWrapText(true);
+        ObservableBooleanValue working = Controls.lasting(desk.findings().workingProperty());
         Button stop = Controls.button("stop", "Stop", "Stops working it out", desk.findings()::cancel);
         stop.getStyleClass().add("small");
-        Controls.shownWhile(stop, desk.findings().workingProperty());
+        Controls.shownWhile(stop, working);
         ProgressBar bar = new ProgressBar();
         bar.setId("progress");
         bar.setAccessibleText("How far the work is");
         bar.setPrefWidth(90);
         bar.progressProperty().bind(desk.findings().progressProperty());
-        Controls.shownWhile(bar, desk.findings().workingProperty());
+        Controls.shownWhile(bar, working);
         HBox chip = new HBox(words, bar, stop);
         chip.setAlignment(Pos.CENTER_LEFT);
         chip.getStyleClass().addAll("chip", "row");
         chip.setMaxSize(560, USE_PREF_SIZE);
-        Controls.shownWhile(chip, Bindings.isNotEmpty(desk.findings().stateProperty()));
+        Controls.shownWhile(
+                chip,
+                Bindings.createBooleanBinding(
+                        () -> !desk.findings().stateProperty().get().isEmpty()
+                                && (working.get()
+                                        || !desk.findings().workingProperty().get()),
+                        desk.findings().stateProperty(),
+                        desk.findings().workingProperty(),
+                        working));
         StackPane.setAlignment(chip, Pos.TOP_LEFT);
         return chip;
     }

@@ -123,7 +123,8 @@ final class MapPainting {
             return;
         }
         Drawing whole = planned(drawing, wish).at(view, AwtLetters.MEASURE);
-        if (wish != newest) {
+        // A newer wish that wants other findings alone is quicker served from this picture than from another one.
+        if (!newest.sameGround(wish)) {
             return;
         }
         BufferedImage image = PngWriter.image(

@@ -3,7 +3,6 @@ package pegbed.ui;
 import java.util.HashSet;
 import java.util.Set;
 import java.util.function.Consumer;
-import javafx.collections.ListChangeListener;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -39,9 +38,7 @@ final class PlanView extends ScrollPane {
                 "free-lines", "Let all free", "Nothing is pinned or forbidden any more", model::releaseAll);
         free.disableProperty().bind(model.pinnedProperty().not());
         error = Controls.telling("plan-error", "error-words", model.errorProperty());
-        model.lines().addListener((ListChangeListener<PlanModel.LineCard>) change -> refresh());
-        model.rigs().addListener((ListChangeListener<PlanModel.RigCard>) change -> refresh());
-        model.shortfalls().addListener((ListChangeListener<String>) change -> refresh());
+        model.planProperty().addListener((property, before, now) -> refresh());
         refresh();
     }
 

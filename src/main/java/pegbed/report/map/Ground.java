@@ -2,6 +2,7 @@ package pegbed.report.map;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.CompletableFuture;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.simplify.DouglasPeuckerSimplifier;
@@ -11,6 +12,7 @@ import pegbed.geometry.Overlay;
 import pegbed.geometry.Shapes;
 import pegbed.model.Units;
 import pegbed.surface.BottomGrid;
+import pegbed.surface.Field;
 import pegbed.surface.Upsample;
 import pegbed.surface.contour.Contour;
 import pegbed.surface.contour.ContourLevels;
@@ -66,24 +68,29 @@ record Ground(
                 .toList();
         Geometry known = withoutSpecks(polygonal(Overlay.difference(water, doubt.get(2))));
         ContourLevels levels = levels(grid, map.peg().units().depth());
-        var depth = Upsample.catmullRom(grid.depth(), DEPTH_FACTOR);
+        Field depth = Upsample.catmullRom(grid.depth(), DEPTH_FACTOR);
+        CompletableFuture<List<Contour>> contours = CompletableFuture.supplyAsync(() -> contours(depth, levels, known));
         List<Geometry> bands = new ArrayList<>();
         bands.add(known);
         for (DepthArea area : Contours.polygons(depth, levels.toArray(), known)) {
             bands.add(simple(polygonal(area.area())));
         }
+        return new Ground(
+                known,
+                levels,
+                List.copyOf(bands),
+                contours.join(),
+                simple(polygonal(Overlay.intersection(doubt.get(0), known))),
+                simple(polygonal(Overlay.intersection(doubt.get(1), known))));
+    }
+
+    private static List<Contour> contours(Field depth, ContourLevels levels, Geometry known) {
         List<Contour> contours = new ArrayList<>();
         for (Contour contour : Contours.of(depth, levels.toArray())) {
             Geometry inside = Overlay.intersection(fewerPoints(contour.lines()), known);
             contours.add(new Contour(contour.levelMetres(), Lines.of(inside)));
         }
-        return new Ground(
-                known,
-                levels,
-                List.copyOf(bands),
-                List.copyOf(contours),
-                simple(polygonal(Overlay.intersection(doubt.get(0), known))),
-                simple(polygonal(Overlay.intersection(doubt.get(1), known))));
+        return List.copyOf(contours);
     }
 
     private static ContourLevels levels(BottomGrid grid, Units.Depth unit) {

@@ -90,7 +90,8 @@ public final class GraphicsPainter {
         Ink ink = theme.ink(text.role());
         ink.halo().ifPresent(halo -> {
             graphics.setPaint(colour(halo.colour()));
-            graphics.setStroke(stroke(halo));
+            graphics.setStroke(
+                    new BasicStroke((float) halo.widthPoints(), BasicStroke.CAP_BUTT, BasicStroke.JOIN_BEVEL));
             graphics.draw(letters);
         });
         graphics.setPaint(colour(ink.colour()));
