@@ -1,5 +1,6 @@
 package pegbed.session;
 
+import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -17,8 +18,6 @@ import pegbed.storage.PegWriter;
  * of them belong to one thread of their own.
  */
 final class Filing {
-    private static final String UNNAMED = "unsaved-";
-
     private final Path journals;
     private Optional<Path> file = Optional.empty();
     private Optional<Fingerprint> fingerprint = Optional.empty();
@@ -41,10 +40,15 @@ final class Filing {
 
     /** A peg without a file. */
     Arrival begin(Peg peg) throws InputException {
-        moveTo(Journal.open(journals, UNNAMED + UUID.randomUUID()));
+        moveTo(Optional.empty());
         file = Optional.empty();
         fingerprint = Optional.empty();
+        journal = unnamedJournal();
         return new Arrival(peg, Optional.of(peg), file, "");
+    }
+
+    private Optional<Journal> unnamedJournal() throws InputException {
+        return Journal.open(journals, Journal.UNNAMED + UUID.randomUUID());
     }
 
     /**
@@ -63,17 +67,14 @@ final class Filing {
             fingerprint = Optional.of(opened.fingerprint());
             return new Arrival(opened.peg(), Optional.of(opened.peg()), file, "");
         }
-        Optional<Journal> own = Journal.open(journals, journalName(path));
-        if (own.isEmpty()) {
-            throw new InputException(
-                    path.getFileName() + " is already open in another window; go on there, or close it there first.");
-        }
-        Optional<Journal.Entry> kept = own.get().last();
-        moveTo(own);
+        Claim claim = claim(
+                path, path.getFileName() + " is already open in another window; go on there, or close it there first.");
+        moveTo(claim.journal());
         file = Optional.of(path);
         fingerprint = Optional.of(opened.fingerprint());
+        Optional<Journal.Entry> kept = claim.kept();
         if (kept.isEmpty() || sameOnDisk(kept.get().peg(), opened.peg())) {
-            return new Arrival(opened.peg(), Optional.of(opened.peg()), file, "");
+            return new Arrival(opened.peg(), Optional.of(opened.peg()), file, claim.trouble());
         }
         boolean sameBase = kept.get().base().equals(fingerprint);
         fingerprint = kept.get().base();
@@ -84,6 +85,66 @@ final class Filing {
                 sameBase
                         ? "Edits that had not been saved were kept and are back; save them, or undo by opening an earlier version."
                         : "Edits that had not been saved are back, but the file was changed by somebody else since; save under another name to keep both.");
+    }
+
+    /**
+     * The journal of a file.
+     *
+     * @param journal empty where none can be had, such as on a full disk
+     * @param kept what it holds
+     * @param trouble what the person should hear about it, one sentence; empty if nothing
+     */
+    private record Claim(Optional<Journal> journal, Optional<Journal.Entry> kept, String trouble) {}
+
+    /**
+     * Takes the journal of a file. A peg can be worked on without one, but not past edits that are kept in one.
+     *
+     * @param elsewhere the sentence for when it is open in another window
+     */
+    private Claim claim(Path path, String elsewhere) throws InputException {
+        String name = journalName(path);
+        Optional<Journal> own;
+        try {
+            own = Journal.open(journals, name);
+        } catch (InputException e) {
+            if (Journal.exists(journals, name)) {
+                throw e;
+            }
+            return new Claim(Optional.empty(), Optional.empty(), e.getMessage());
+        }
+        if (own.isEmpty()) {
+            throw new InputException(elsewhere);
+        }
+        try {
+            return new Claim(own, own.get().last(), "");
+        } catch (InputException e) {
+            if (e.getCause() instanceof IOException) {
+                closeQuietly(own.get());
+                throw e;
+            }
+            return setAside(own.get());
+        }
+    }
+
+    private static Claim setAside(Journal unreadable) throws InputException {
+        try {
+            Path aside = unreadable.setAside();
+            return new Claim(
+                    Optional.of(unreadable),
+                    Optional.empty(),
+                    "Edits that had not been saved can't be read by this Pegbed, and were set aside as " + aside + ".");
+        } catch (InputException e) {
+            closeQuietly(unreadable);
+            throw e;
+        }
+    }
+
+    private static void closeQuietly(Journal journal) {
+        try {
+            journal.close();
+        } catch (InputException e) {
+            // It is unlocked all the same, and what it holds stays.
+        }
     }
 
     /** Places are kept as distance and direction, by which their last binary digit may change. */
@@ -102,23 +163,16 @@ final class Filing {
     /** Edits of pegs without a file that an earlier run left behind, the first that nobody else has open. */
     Optional<Arrival> leftBehind() throws InputException {
         for (String name : Journal.names(journals)) {
-            if (!name.startsWith(UNNAMED)) {
-                continue;
-            }
-            Optional<Journal> left = Journal.open(journals, name);
+            Optional<Journal> left = name.startsWith(Journal.UNNAMED) ? readable(name) : Optional.empty();
             if (left.isEmpty()) {
                 continue;
             }
-            Optional<Journal.Entry> kept = left.get().last();
-            if (kept.isEmpty()) {
-                left.get().close();
-                continue;
-            }
+            Peg kept = left.get().last().orElseThrow().peg();
             moveTo(left);
             file = Optional.empty();
             fingerprint = Optional.empty();
             return Optional.of(new Arrival(
-                    kept.get().peg(),
+                    kept,
                     Optional.empty(),
                     file,
                     "A peg that had not been saved was kept and is back; save it under a name."));
@@ -126,43 +180,76 @@ final class Filing {
         return Optional.empty();
     }
 
-    /** Keeps the peg in the journal; once this returns, it is on the disk. */
-    void keep(Peg peg) throws InputException {
-        if (journal.isPresent()) {
-            journal.get().append(new Journal.Entry(peg, fingerprint));
+    /** A journal that is open nowhere else and holds something; one that can't be read is passed over. */
+    private Optional<Journal> readable(String name) {
+        try {
+            Optional<Journal> found = Journal.open(journals, name);
+            if (found.isEmpty() || holdsAPeg(found.get())) {
+                return found;
+            }
+            found.get().close();
+        } catch (InputException e) {
+            // It stays where it is; another peg may still be taken up.
         }
+        return Optional.empty();
+    }
+
+    private static boolean holdsAPeg(Journal journal) {
+        try {
+            return journal.last().isPresent();
+        } catch (InputException unreadable) {
+            return false;
+        }
+    }
+
+    /** Keeps the peg in the journal, making one where there was none; once this returns, it is on the disk. */
+    void keep(Peg peg) throws InputException {
+        if (journal.isEmpty()) {
+            journal = file.isPresent() ? Journal.open(journals, journalName(file.get())) : unnamedJournal();
+        }
+        if (journal.isEmpty()) {
+            throw new InputException(
+                    "Edits can't be kept safe between saves: another window has the file open. Save under another name.");
+        }
+        journal.get().append(new Journal.Entry(peg, fingerprint));
     }
 
     /** Saves to the peg's own file, unless somebody else has changed it. */
     void save(Peg peg) throws InputException {
         Path path = file.orElseThrow(() -> new InputException("This peg has no file yet; save it under a name."));
         fingerprint = Optional.of(PegFile.save(path, peg, fingerprint));
-        clear();
+        journal.ifPresent(Filing::clearQuietly);
     }
 
     /** Saves under a name, which is the peg's own from then on; what was there becomes an earlier version. */
     void saveAs(Path path, Peg peg) throws InputException {
         if (file.filter(path::equals).isPresent()) {
             fingerprint = Optional.of(PegFile.save(path, peg, Optional.empty()));
-            clear();
+            journal.ifPresent(Filing::clearQuietly);
             return;
         }
-        Optional<Journal> own = Journal.open(journals, journalName(path));
-        if (own.isEmpty()) {
-            throw new InputException(path.getFileName() + " is open in another window; choose another name.");
-        }
+        Claim claim = claim(path, path.getFileName() + " is open in another window; choose another name.");
         Fingerprint saved;
         try {
             saved = PegFile.save(path, peg, Optional.empty());
         } catch (InputException e) {
-            own.get().close();
+            claim.journal().ifPresent(Filing::closeQuietly);
             throw e;
         }
-        own.get().clear();
-        clear();
-        moveTo(own);
+        claim.journal().ifPresent(Filing::clearQuietly);
+        journal.ifPresent(Filing::clearQuietly);
+        moveTo(claim.journal());
         file = Optional.of(path);
         fingerprint = Optional.of(saved);
+    }
+
+    /** The peg is in its file; a journal that can't be emptied holds the same and does no harm. */
+    private static void clearQuietly(Journal journal) {
+        try {
+            journal.clear();
+        } catch (InputException e) {
+            // If edits can't be kept either, the next one says so.
+        }
     }
 
     /** Whether the file no longer holds what it held when it was opened or saved here. */
@@ -188,8 +275,8 @@ final class Filing {
         }
     }
 
-    private void moveTo(Optional<Journal> other) throws InputException {
-        leave();
+    private void moveTo(Optional<Journal> other) {
+        journal.ifPresent(Filing::closeQuietly);
         journal = other;
     }
 

@@ -34,6 +34,7 @@ final class History {
                 && edit.burst().equals(burst)
                 && undone.isEmpty()
                 && !done.isEmpty()
+                && !now.isBefore(last)
                 && now.isBefore(last.plus(BURST));
         burst = edit.burst();
         last = now;

@@ -293,11 +293,13 @@ public final class Session {
 
     private void saving(DiskWork work, Peg peg, Optional<Path> target, Runnable done, Consumer<String> refused) {
         OpenPeg of = open;
+        long revision = open.revision();
         onDisk(
                 work,
                 () -> {
                     if (of == open) {
                         open.saved(peg);
+                        keptRevision = Math.max(keptRevision, revision);
                         file = target;
                         changedByAnother = false;
                         trouble = "";

@@ -1,5 +1,6 @@
 package pegbed.storage;
 
+import java.io.Closeable;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
@@ -87,6 +88,11 @@ final class DiskFiles implements FileOps {
         try (Stream<Path> paths = Files.list(folder)) {
             return paths.toList();
         }
+    }
+
+    @Override
+    public Closeable lock(Path path) throws IOException {
+        return SaveLock.take(path);
     }
 
     @Override

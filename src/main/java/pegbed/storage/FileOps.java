@@ -1,5 +1,6 @@
 package pegbed.storage;
 
+import java.io.Closeable;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
@@ -38,6 +39,14 @@ public interface FileOps {
 
     /** The files in a folder; none if there is no folder. */
     List<Path> list(Path folder) throws IOException;
+
+    /**
+     * Waits until nobody else, in this program or another, holds the lock of this name, and takes it until it is closed.
+     * On a disk that has no locks only this program is kept out.
+     *
+     * @throws IOException if somebody holds it for long
+     */
+    Closeable lock(Path path) throws IOException;
 
     /** Returns once the names in a folder are on the disk, where the system can do that. */
     void forceFolder(Path folder) throws IOException;

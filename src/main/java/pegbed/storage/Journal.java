@@ -4,39 +4,46 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
-import java.nio.channels.FileLock;
-import java.nio.channels.OverlappingFileLockException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import pegbed.model.InputException;
 import pegbed.model.Peg;
 
 /**
  * What was edited since a peg was last saved, so that power lost at any moment loses nothing.
  *
- * <p>Every edit appends the whole peg and forces it to the disk. A record is one line, {@code LENGTH SHA256 BASE}, and
- * that many bytes of peg file; BASE is the fingerprint of the file that the edits began from, or {@code -}. Reading
- * takes the last record that is whole: a record that was cut off is one that was never confirmed. While a journal is
- * open it is locked, by which a second window on the same peg is noticed. Belongs to one thread.
+ * <p>Every edit appends the whole peg, as {@link JournalRecords} tells, and forces it to the disk. Reading takes the last
+ * record that is whole: a record that was cut off is one that was never confirmed. While a journal is open it is locked,
+ * by which a second window on the same peg is noticed. A write that failed spoils no later one. Belongs to one thread.
  */
 public final class Journal implements AutoCloseable {
+    /** How the names of journals begin that belong to pegs without a file. */
+    public static final String UNNAMED = "unsaved-";
+
     private static final String ENDING = ".journal";
+
+    /**
+     * The journals that this program has open. A second look at a lock that the program holds itself would let go of it:
+     * POSIX frees a program's locks on a file when it closes any of its handles of it.
+     */
+    private static final Set<Path> HELD = ConcurrentHashMap.newKeySet();
 
     /** Longer than this, the journal is begun again with its last record alone. */
     private static final long LONGEST_BYTES = 4_000_000;
 
-    private static final int LONGEST_HEADER = 200;
-
     private final Path path;
+    private final Path lockPath;
     private final FileChannel lockFile;
-    private final FileLock lock;
     private FileChannel channel;
+
+    /** Whether something stands at the end that is no record and could not be taken back. */
+    private boolean torn;
 
     /**
      * One state of a peg.
@@ -46,11 +53,25 @@ public final class Journal implements AutoCloseable {
      */
     public record Entry(Peg peg, Optional<Fingerprint> base) {}
 
-    private Journal(Path path, FileChannel lockFile, FileLock lock, FileChannel channel) {
+    private Journal(Path path, Path lockPath, FileChannel lockFile) throws IOException {
         this.path = path;
+        this.lockPath = lockPath;
         this.lockFile = lockFile;
-        this.lock = lock;
-        this.channel = channel;
+        channel = appending(path);
+        boolean ready = false;
+        try {
+            // What was cut off is in nobody's way, but takes room.
+            int whole = JournalRecords.last(FileOps.DISK.read(path))
+                    .map(JournalRecords.Kept::end)
+                    .orElse(0);
+            channel.truncate(whole);
+            forceName(path.getParent());
+            ready = true;
+        } finally {
+            if (!ready) {
+                channel.close();
+            }
+        }
     }
 
     /**
@@ -62,35 +83,56 @@ public final class Journal implements AutoCloseable {
      * @throws InputException if the folder can't be written
      */
     public static Optional<Journal> open(Path folder, String name) throws InputException {
-        Path path = folder.resolve(name + ENDING);
+        Path path = folder.resolve(name + ENDING).toAbsolutePath();
+        if (!HELD.add(path)) {
+            return Optional.empty();
+        }
+        Optional<Journal> journal = Optional.empty();
         try {
             Files.createDirectories(folder);
-            FileChannel lockFile = FileChannel.open(
-                    folder.resolve(name + ".lock"), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
-            FileLock lock = tryLock(lockFile);
-            if (lock == null) {
-                lockFile.close();
-                return Optional.empty();
-            }
-            FileChannel channel = appending(path);
-            // What was cut off would hide all that is written after it.
-            channel.truncate(scan(Files.readAllBytes(path)).wholeBytes());
-            return Optional.of(new Journal(path, lockFile, lock, channel));
+            journal = locked(path, folder.resolve(name + ".lock"));
+            return journal;
         } catch (IOException | SecurityException e) {
             throw trouble(e);
+        } finally {
+            if (journal.isEmpty()) {
+                HELD.remove(path);
+            }
         }
     }
 
-    private static FileLock tryLock(FileChannel file) throws IOException {
+    private static Optional<Journal> locked(Path path, Path lockPath) throws IOException {
+        FileChannel lockFile = FileChannel.open(lockPath, StandardOpenOption.CREATE, StandardOpenOption.WRITE);
+        boolean held = false;
         try {
-            return file.tryLock();
-        } catch (OverlappingFileLockException heldByThisProgram) {
-            return null;
+            held = lockFile.tryLock() != null;
+            return held ? Optional.of(new Journal(path, lockPath, lockFile)) : Optional.empty();
+        } catch (IOException | SecurityException e) {
+            held = false;
+            throw e;
+        } finally {
+            if (!held) {
+                lockFile.close();
+            }
         }
     }
 
     private static FileChannel appending(Path path) throws IOException {
         return FileChannel.open(path, StandardOpenOption.CREATE, StandardOpenOption.APPEND);
+    }
+
+    /** Makes the journal's name last as its bytes do. */
+    private static void forceName(Path folder) {
+        try {
+            FileOps.DISK.forceFolder(folder);
+        } catch (IOException | UnsupportedOperationException | SecurityException e) {
+            // Some systems can't force a folder; they keep names in order by themselves.
+        }
+    }
+
+    /** Whether there is a journal of this name. */
+    public static boolean exists(Path folder, String name) {
+        return Files.exists(folder.resolve(name + ENDING));
     }
 
     /** The names of the journals in a folder, without ending. */
@@ -112,7 +154,7 @@ public final class Journal implements AutoCloseable {
     /** The last state that was kept; empty if none was. */
     public Optional<Entry> last() throws InputException {
         try {
-            Optional<Kept> kept = scan(Files.readAllBytes(path)).last();
+            Optional<JournalRecords.Kept> kept = JournalRecords.last(FileOps.DISK.read(path));
             return kept.isPresent()
                     ? Optional.of(new Entry(
                             PegReader.read("the journal", kept.get().body()).peg(),
@@ -123,56 +165,21 @@ public final class Journal implements AutoCloseable {
         }
     }
 
-    /** A whole record. */
-    private record Kept(byte[] body, Optional<Fingerprint> base) {}
-
-    /**
-     * What a journal holds.
-     *
-     * @param last its last whole record
-     * @param wholeBytes length of the records up to and with that one
-     */
-    private record Scan(Optional<Kept> last, int wholeBytes) {}
-
-    private static Scan scan(byte[] bytes) {
-        Optional<Kept> last = Optional.empty();
-        int at = 0;
-        while (at < bytes.length) {
-            int end = at;
-            while (end < bytes.length && end - at < LONGEST_HEADER && bytes[end] != '\n') {
-                end++;
-            }
-            String[] header = new String(bytes, at, end - at, StandardCharsets.US_ASCII).split(" ", -1);
-            if (header.length != 3 || !header[0].matches("\\d{1,9}")) {
-                break;
-            }
-            long stop = end + 1L + Integer.parseInt(header[0]);
-            if (stop > bytes.length) {
-                break;
-            }
-            byte[] body = Arrays.copyOfRange(bytes, end + 1, (int) stop);
-            if (!Fingerprint.of(body).sha256().equals(header[1])) {
-                break;
-            }
-            last = Optional.of(
-                    new Kept(body, "-".equals(header[2]) ? Optional.empty() : Optional.of(new Fingerprint(header[2]))));
-            at = (int) stop;
-        }
-        return new Scan(last, at);
-    }
-
     /**
      * Keeps a state: once this returns, it is on the disk.
      *
      * @throws InputException if it could not be kept
      */
     public void append(Entry entry) throws InputException {
-        byte[] record = record(entry);
+        byte[] record = JournalRecords.record(entry);
         try {
-            if (channel.size() + record.length > LONGEST_BYTES && channel.size() > 0) {
+            if (!channel.isOpen()) {
+                channel = appending(path);
+            }
+            if (torn || (channel.size() + record.length > LONGEST_BYTES && channel.size() > 0)) {
                 beginAgain(record);
             } else {
-                write(channel, record);
+                write(record);
             }
         } catch (IOException | SecurityException e) {
             throw trouble(e);
@@ -181,69 +188,103 @@ public final class Journal implements AutoCloseable {
 
     private void beginAgain(byte[] record) throws IOException {
         Path fresh = path.resolveSibling(SafeSave.name(path) + ".tmp");
-        try (FileChannel file = FileChannel.open(
-                fresh, StandardOpenOption.CREATE, StandardOpenOption.WRITE, StandardOpenOption.TRUNCATE_EXISTING)) {
-            write(file, record);
-        }
+        Files.deleteIfExists(fresh);
+        FileOps.DISK.write(fresh, record);
         channel.close();
         try {
             Files.move(fresh, path, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+            torn = false;
+            forceName(path.getParent());
         } finally {
             channel = appending(path);
         }
     }
 
-    private static byte[] record(Entry entry) {
-        byte[] body = PegWriter.bytes(entry.peg());
-        String header = body.length + " " + Fingerprint.of(body).sha256() + " "
-                + entry.base().map(Fingerprint::sha256).orElse("-") + "\n";
-        byte[] head = header.getBytes(StandardCharsets.US_ASCII);
-        byte[] record = Arrays.copyOf(head, head.length + body.length);
-        System.arraycopy(body, 0, record, head.length, body.length);
-        return record;
-    }
-
     /** Writes all of it and forces it; a record that could be written only in part is taken back. */
-    private static void write(FileChannel file, byte[] record) throws IOException {
-        long before = file.size();
-        boolean whole = false;
+    private void write(byte[] record) throws IOException {
+        long before = channel.size();
+        torn = true;
         try {
             ByteBuffer rest = ByteBuffer.wrap(record);
             while (rest.hasRemaining()) {
-                file.write(rest);
+                channel.write(rest);
             }
-            file.force(true);
-            whole = true;
+            channel.force(true);
+            torn = false;
         } finally {
-            if (!whole) {
-                file.truncate(before);
+            if (torn) {
+                takeBack(before);
             }
+        }
+    }
+
+    private void takeBack(long before) {
+        try {
+            channel.truncate(before);
+            torn = false;
+        } catch (IOException e) {
+            // The next record begins the journal again; what went wrong first is what the person must hear.
         }
     }
 
     /** Forgets everything: the peg is saved, or its edits were given up. */
     public void clear() throws InputException {
         try {
+            if (!channel.isOpen()) {
+                channel = appending(path);
+            }
             channel.truncate(0);
+            torn = false;
             channel.force(true);
         } catch (IOException | SecurityException e) {
             throw trouble(e);
         }
     }
 
-    /** Lets go of the journal; one that holds nothing leaves no file behind. */
+    /**
+     * Puts what is kept under another name beside the journal and begins it anew, as nobody here can read it.
+     *
+     * @return where it is now
+     */
+    public Path setAside() throws InputException {
+        try {
+            int number = 1;
+            while (Files.exists(aside(number))) {
+                number++;
+            }
+            channel.close();
+            try {
+                Files.move(path, aside(number), StandardCopyOption.ATOMIC_MOVE);
+            } finally {
+                channel = appending(path);
+            }
+            forceName(path.getParent());
+            return aside(number);
+        } catch (IOException | SecurityException e) {
+            throw trouble(e);
+        }
+    }
+
+    private Path aside(int number) {
+        return path.resolveSibling(SafeSave.name(path) + ".unread" + number);
+    }
+
+    /** Lets go of the journal; one that holds nothing leaves no file behind, but for the lock of a peg with a file. */
     @Override
     public void close() throws InputException {
-        try {
-            boolean empty = channel.size() == 0;
+        try (FileChannel unlockedAtLast = lockFile) {
+            boolean empty = channel.isOpen() && channel.size() == 0;
             channel.close();
             if (empty) {
                 Files.deleteIfExists(path);
             }
-            lock.release();
-            lockFile.close();
+            if (empty && SafeSave.name(path).startsWith(UNNAMED)) {
+                Files.deleteIfExists(lockPath);
+            }
         } catch (IOException | SecurityException e) {
             throw trouble(e);
+        } finally {
+            HELD.remove(path);
         }
     }
 

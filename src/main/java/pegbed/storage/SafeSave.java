@@ -1,5 +1,6 @@
 package pegbed.storage;
 
+import java.io.Closeable;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.AccessDeniedException;
@@ -22,7 +23,7 @@ import pegbed.model.InputException;
  *
  * <p>The bytes go to a new file {@code .NAME.<random>.tmp} in the same folder, are forced to the disk, read back and
  * compared; what is there now is kept as {@code .pegbed-earlier/NAME.<n>}, n rising; then the new file takes the name in
- * one step. The latest {@value #KEPT} earlier versions stay. When anything fails before that last step, the new file and
+ * one step. The latest {@value #KEPT} earlier versions stay. Programs that save the same file do so one after the other. When anything fails before that last step, the new file and
  * the copy are removed and the old file stays as it was; after it, nothing can fail but the removal of versions past the
  * tenth, and the next save makes that good.
  */
@@ -69,7 +70,15 @@ public final class SafeSave {
             if (before.isPresent() && !files.mayWrite(target)) {
                 throw new AccessDeniedException(target.toString());
             }
-            replace(name, target, before, bytes);
+            if (before.isPresent()) {
+                Path lock = target.resolveSibling(EARLIER_FOLDER).resolve(name(target) + ".lock");
+                try (Closeable alone = files.lock(lock)) {
+                    sweep(target);
+                    replace(name, target, before, bytes);
+                }
+            } else {
+                replace(name, target, before, bytes);
+            }
             tidy(target);
             return Fingerprint.of(bytes);
         } catch (IOException | UncheckedIOException | UnsupportedOperationException | SecurityException e) {
@@ -132,6 +141,20 @@ public final class SafeSave {
         files.write(fresh, bytes);
         if (!Arrays.equals(files.read(fresh), bytes)) {
             throw new FileSystemException(fresh.toString(), null, "what was written reads back differently");
+        }
+    }
+
+    /** Removes what programs left that were killed while they saved this file; nobody else is saving it now. */
+    private void sweep(Path target) {
+        Pattern left = Pattern.compile("\\." + Pattern.quote(name(target)) + "(\\.\\d{1,15})?\\.[0-9a-f-]{36}\\.tmp");
+        for (Path folder : List.of(target.getParent(), target.resolveSibling(EARLIER_FOLDER))) {
+            try {
+                files.list(folder).stream()
+                        .filter(path -> left.matcher(name(path)).matches())
+                        .forEach(this::deleteQuietly);
+            } catch (IOException | UncheckedIOException | SecurityException e) {
+                // What was left is in nobody's way but takes room; the next save tries again.
+            }
         }
     }
 
@@ -203,7 +226,7 @@ public final class SafeSave {
 
     /** Why the disk refused, in words that end a sentence. */
     static String reason(Exception e) {
-        String words = String.valueOf(e.getMessage());
+        String words = e.getMessage() == null ? "the disk did not answer" : e.getMessage();
         String lower = words.toLowerCase(Locale.ROOT);
         if (lower.contains("no space") || lower.contains("not enough space") || lower.contains("quota")) {
             return "the disk is full; make room or save it elsewhere";

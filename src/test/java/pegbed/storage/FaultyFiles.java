@@ -1,5 +1,6 @@
 package pegbed.storage;
 
+import java.io.Closeable;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -111,6 +112,11 @@ final class FaultyFiles implements FileOps {
     public List<Path> list(Path folder) throws IOException {
         failsNow("list");
         return DISK.list(folder);
+    }
+
+    @Override
+    public Closeable lock(Path path) throws IOException {
+        return DISK.lock(path);
     }
 
     @Override

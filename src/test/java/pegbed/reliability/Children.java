@@ -1,0 +1,26 @@
+package pegbed.reliability;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Programs in processes of their own, quick to start. */
+final class Children {
+    private Children() {}
+
+    static Process start(Class<?> program, String... arguments) throws IOException {
+        List<String> command = new ArrayList<>(List.of(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-XX:TieredStopAtLevel=1",
+                "-XX:+UseSerialGC",
+                "-Xshare:auto",
+                "-cp",
+                System.getProperty("java.class.path"),
+                program.getName()));
+        command.addAll(List.of(arguments));
+        return new ProcessBuilder(command)
+                .redirectError(ProcessBuilder.Redirect.INHERIT)
+                .start();
+    }
+}

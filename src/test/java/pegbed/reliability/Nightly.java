@@ -1,0 +1,69 @@
+package pegbed.reliability;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import pegbed.model.InputException;
+
+/**
+ * The long runs whose short forms are in the tests: {@code kills}, {@code faults}, {@code races}, each with how often
+ * and the seed of the first. Prints a line for each; ends with an error at the first thing lost.
+ */
+public final class Nightly {
+    private Nightly() {}
+
+    /** @param args what to run, how often, a seed, and a folder to run in if it shall not be the usual one */
+    public static void main(String[] args) throws Exception {
+        int times = Integer.parseInt(args[1]);
+        long seed = Long.parseLong(args[2]);
+        Path folder = args.length > 3 ? Path.of(args[3]).resolve("pegbed" + seed) : Files.createTempDirectory("pegbed");
+        Files.createDirectories(folder);
+        switch (args[0]) {
+            case "kills" -> System.out.println(Kills.run(folder, times, seed));
+            case "faults" -> faults(folder, times, seed);
+            case "races" -> System.out.println("confirmed by two processes: " + Races.run(folder, times));
+            default -> throw new IllegalArgumentException("There is no run " + args[0] + ".");
+        }
+        delete(folder);
+    }
+
+    private static void faults(Path folder, int times, long seed) throws IOException, InputException {
+        for (FaultyDisk.Fault fault : FaultyDisk.Fault.values()) {
+            for (boolean powerCut : List.of(false, true)) {
+                if (!powerCut || fault.forcesFolders()) {
+                    faults(folder, fault, powerCut, times, seed);
+                }
+            }
+        }
+    }
+
+    private static void faults(Path folder, FaultyDisk.Fault fault, boolean powerCut, int times, long seed)
+            throws IOException, InputException {
+        Map<String, Long> sums = new TreeMap<>();
+        for (long each = seed; each < seed + times; each++) {
+            Path own = Files.createDirectory(folder.resolve("run"));
+            try {
+                FaultRun run = FaultRun.of(own, fault, powerCut, each % 3 == 0, each);
+                sums.merge("failed", (long) run.failed(), Long::sum);
+                sums.merge("confirmed", (long) run.confirmed(), Long::sum);
+            } catch (AssertionError | RuntimeException e) {
+                throw new AssertionError(fault + ", power cut " + powerCut + ", seed " + each, e);
+            }
+            delete(own);
+        }
+        System.out.println(fault + (powerCut ? " and a power cut" : " and a kill") + ": " + times + " lives, " + sums);
+    }
+
+    private static void delete(Path folder) throws IOException {
+        try (Stream<Path> files = Files.walk(folder)) {
+            for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {
+                Files.delete(file);
+            }
+        }
+    }
+}
