@@ -13,6 +13,9 @@ public final class PegFile {
     /** How the name of a peg file ends. */
     public static final String ENDING = ".peg.json";
 
+    /** The bytes, the text and what was read of it. */
+    private static final int TIMES_IN_MEMORY = 8;
+
     private PegFile() {}
 
     /**
@@ -30,7 +33,7 @@ public final class PegFile {
             throw new InputException(name + " is a folder; give the name of a peg file in it, such as peg9.peg.json.");
         }
         try {
-            return PegReader.read(name, files.read(path));
+            return Memory.reading(path, TIMES_IN_MEMORY, () -> PegReader.read(name, files.read(path)));
         } catch (NoSuchFileException e) {
             throw new InputException("There is no file " + path + ".", e);
         } catch (IOException | SecurityException e) {

@@ -74,7 +74,7 @@ public record ReadingsTable(List<Reading> readings, List<String> ignoredColumns)
                     Precision.PLAIN,
                     depthMetres,
                     bottom.isPresent() ? bottom(bottom.get(), row) : Bottom.UNKNOWN,
-                    note.isPresent() ? note.get().words(row) : "",
+                    note.isPresent() ? Formulas.asTyped(note.get().words(row)) : "",
                     Optional.empty(),
                     Extras.NONE));
         }
@@ -96,6 +96,7 @@ public record ReadingsTable(List<Reading> readings, List<String> ignoredColumns)
     /**
      * Writes readings as CSV (RFC 4180) with the header {@code distance_m,angle_deg,depth_m,bottom,note}, which
      * {@link #read(Reader, String)} reads back the same: what was typed, how well it is known and the time are not in it.
+     * A note that a spreadsheet would take for a formula begins with an apostrophe there.
      */
     public static String write(List<Reading> readings) {
         StringBuilder out = new StringBuilder();
@@ -110,7 +111,7 @@ public record ReadingsTable(List<Reading> readings, List<String> ignoredColumns)
                         reading.bottom() == Bottom.UNKNOWN
                                 ? ""
                                 : reading.bottom().word(),
-                        reading.note());
+                        Formulas.asText(reading.note()));
             }
         } catch (IOException e) {
             throw new UncheckedIOException("Writing to a text can't fail.", e);

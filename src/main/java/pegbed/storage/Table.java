@@ -28,6 +28,9 @@ import pegbed.model.InputException;
 final class Table {
     private static final int LONGEST = 400_000_000;
 
+    /** A row is a list of cells, each a text. */
+    private static final int TIMES_IN_MEMORY = 32;
+
     private final String name;
     private final String example;
     private final List<String> header;
@@ -60,12 +63,7 @@ final class Table {
             throw new InputException(name + " is a folder; give the name of a CSV file.");
         }
         try {
-            byte[] bytes = FileOps.DISK.read(path);
-            String text = StandardCharsets.UTF_8
-                    .newDecoder()
-                    .decode(ByteBuffer.wrap(bytes))
-                    .toString();
-            return parse(name, text, example);
+            return Memory.reading(path, TIMES_IN_MEMORY, () -> parse(name, text(FileOps.DISK.read(path)), example));
         } catch (CharacterCodingException e) {
             throw new InputException(name + " is not UTF-8 text; save it from the spreadsheet as \"CSV UTF-8\".", e);
         } catch (NoSuchFileException e) {
@@ -73,6 +71,13 @@ final class Table {
         } catch (IOException | SecurityException e) {
             throw new InputException(name + " could not be read: " + SafeSave.reason(e) + ".", e);
         }
+    }
+
+    private static String text(byte[] bytes) throws CharacterCodingException {
+        return StandardCharsets.UTF_8
+                .newDecoder()
+                .decode(ByteBuffer.wrap(bytes))
+                .toString();
     }
 
     /** Reads a table from text, to its end. */

@@ -95,7 +95,8 @@ record FaultRun(int failed, int confirmed) {
         }
     }
 
-    private static RandomEditor.Listener listener(Record record) {
+    /** Writes down what an editor tells. */
+    static RandomEditor.Listener listener(Record record) {
         return new RandomEditor.Listener() {
             @Override
             public void tries(String state) {

@@ -12,7 +12,7 @@ import pegbed.model.InputException;
 
 /** Whatever the disk does, what was confirmed is there at the next start. More of it runs at night. */
 class FaultyDiskTest {
-    private static final int RUNS = Integer.getInteger("faults", 25);
+    private static final int RUNS = 20;
 
     @TempDir
     private Path folder;

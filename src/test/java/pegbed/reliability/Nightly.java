@@ -9,9 +9,10 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import pegbed.model.InputException;
+import pegbed.session.LongUse;
 
 /**
- * The long runs whose short forms are in the tests: {@code kills}, {@code faults}, {@code races}, each with how often
+ * The long runs whose short forms are in the tests: {@code kills}, {@code faults}, {@code races}, {@code full} (on a small disk), {@code fuzz}, {@code large}, {@code long}, each with how often
  * and the seed of the first. Prints a line for each; ends with an error at the first thing lost.
  */
 public final class Nightly {
@@ -27,6 +28,10 @@ public final class Nightly {
             case "kills" -> System.out.println(Kills.run(folder, times, seed));
             case "faults" -> faults(folder, times, seed);
             case "races" -> System.out.println("confirmed by two processes: " + Races.run(folder, times));
+            case "full" -> System.out.println(SmallDisk.run(folder, times, seed));
+            case "fuzz" -> System.out.println(Fuzz.run(times, seed, 10_000_000));
+            case "large" -> LargeFiles.run(folder).forEach((what, answer) -> System.out.println(what + ": " + answer));
+            case "long" -> System.out.println(LongUse.run(folder, times));
             default -> throw new IllegalArgumentException("There is no run " + args[0] + ".");
         }
         delete(folder);
@@ -59,7 +64,8 @@ public final class Nightly {
         System.out.println(fault + (powerCut ? " and a power cut" : " and a kill") + ": " + times + " lives, " + sums);
     }
 
-    private static void delete(Path folder) throws IOException {
+    /** Removes a folder with all that is in it. */
+    static void delete(Path folder) throws IOException {
         try (Stream<Path> files = Files.walk(folder)) {
             for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {
                 Files.delete(file);

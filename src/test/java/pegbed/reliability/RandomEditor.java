@@ -127,6 +127,8 @@ final class RandomEditor {
             drain();
             if (session.kept()) {
                 listener.confirms(state);
+            } else if (session.trouble().isBlank()) {
+                throw new AssertionError("An edit is not kept, and nobody is told.");
             } else {
                 refusals.add(session.trouble());
             }
