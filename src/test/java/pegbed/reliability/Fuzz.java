@@ -103,8 +103,7 @@ final class Fuzz {
                     throw new AssertionError("Not one sentence: " + declared.getMessage(), declared);
                 }
             }
-            slowestMilliseconds =
-                    Math.max(slowestMilliseconds, (TIMES.getCurrentThreadCpuTime() - start) / 1_000_000);
+            slowestMilliseconds = Math.max(slowestMilliseconds, (TIMES.getCurrentThreadCpuTime() - start) / 1_000_000);
         }
     }
 }

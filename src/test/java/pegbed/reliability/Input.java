@@ -110,8 +110,14 @@ enum Input {
         @Override
         List<byte[]> corpus() {
             return texts(
-                    "11 20L 4'6 silt soft here", "s6+0.5 11:30 2'9 firm", "36ft @post+1 5ft 6in", "11m -20 1.68m",
-                    "edge 13 20L 1'6", "snag 9 20R 0.5 branch", "s6 @leaning post-3deg 66in gravel", "11,5 -20 5.5ft");
+                    "11 20L 4'6 silt soft here",
+                    "s6+0.5 11:30 2'9 firm",
+                    "36ft @post+1 5ft 6in",
+                    "11m -20 1.68m",
+                    "edge 13 20L 1'6",
+                    "snag 9 20R 0.5 branch",
+                    "s6 @leaning post-3deg 66in gravel",
+                    "11,5 -20 5.5ft");
         }
 
         @Override

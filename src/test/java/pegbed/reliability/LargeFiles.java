@@ -68,7 +68,11 @@ final class LargeFiles {
             rows(out, i -> "[[[[[[[[[[", MILLION);
         });
         run.read("a million columns", "h.csv", ReadingsTable::read, out -> rows(out, i -> "c" + i + ",", MILLION));
-        run.read("300 MB of blank lines", "i.csv", ReadingsTable::read, out -> rows(out, i -> "\n".repeat(300), MILLION));
+        run.read(
+                "300 MB of blank lines",
+                "i.csv",
+                ReadingsTable::read,
+                out -> rows(out, i -> "\n".repeat(300), MILLION));
         return run.answers;
     }
 

@@ -19,16 +19,63 @@ final class Mutator {
     private static final Pattern TEXT = Pattern.compile("\"[^\"\n]*\"");
 
     private static final List<String> NUMBERS = List.of(
-            "1e999", "-1e999", "1e-999", "-0", "0.0", "NaN", "Infinity", "9".repeat(400), "0." + "1".repeat(2000),
-            "1E+308", "4.9e-324", "-1", "2147483648", "9223372036854775808", "1,5", "0x10", "1_000", "١٢", "1e", "--1");
+            "1e999",
+            "-1e999",
+            "1e-999",
+            "-0",
+            "0.0",
+            "NaN",
+            "Infinity",
+            "9".repeat(400),
+            "0." + "1".repeat(2000),
+            "1E+308",
+            "4.9e-324",
+            "-1",
+            "2147483648",
+            "9223372036854775808",
+            "1,5",
+            "0x10",
+            "1_000",
+            "١٢",
+            "1e",
+            "--1");
 
     private static final List<String> TEXTS = List.of(
-            "", "\u0000", "\\u0000", "\\uD800", "\uD800", "\uDFFF\uD800", "\uFEFF", "\u202E", "../../../etc/passwd",
-            "C:\\\\CON", "NUL", "a/b", "~", "%s%n%x", "${x}", "<script>alert(1)</script>", "]]>", "&amp;", "=1+1",
-            "-2+3", "@SUM(A1)", "'; DROP", "\\\"", "\\", "\"", "\r", "\n", "\r\n", "\t", "\u2028", "é", "\uD83D\uDC1F");
+            "",
+            "\u0000",
+            "\\u0000",
+            "\\uD800",
+            "\uD800",
+            "\uDFFF\uD800",
+            "\uFEFF",
+            "\u202E",
+            "../../../etc/passwd",
+            "C:\\\\CON",
+            "NUL",
+            "a/b",
+            "~",
+            "%s%n%x",
+            "${x}",
+            "<script>alert(1)</script>",
+            "]]>",
+            "&amp;",
+            "=1+1",
+            "-2+3",
+            "@SUM(A1)",
+            "'; DROP",
+            "\\\"",
+            "\\",
+            "\"",
+            "\r",
+            "\n",
+            "\r\n",
+            "\t",
+            "\u2028",
+            "é",
+            "\uD83D\uDC1F");
 
-    private static final List<String> STRUCTURES =
-            List.of("{", "}", "[", "]", ",", ":", "\"", "null", "true", "[]", "{}", "{\"a\":", "[[[[", "]]]]", ";", "/*");
+    private static final List<String> STRUCTURES = List.of(
+            "{", "}", "[", "]", ",", ":", "\"", "null", "true", "[]", "{}", "{\"a\":", "[[[[", "]]]]", ";", "/*");
 
     private final List<byte[]> corpus;
     private final int longest;
@@ -181,11 +228,12 @@ final class Mutator {
                     && i + 1 < text.length()
                     && Character.isLowSurrogate(text.charAt(i + 1));
             if (Character.isSurrogate(c) && !pair) {
-                bytes.append((char) (0xE0 | c >> 12)).append((char) (0x80 | c >> 6 & 63)).append((char) (0x80 | c & 63));
+                bytes.append((char) (0xE0 | c >> 12))
+                        .append((char) (0x80 | c >> 6 & 63))
+                        .append((char) (0x80 | c & 63));
             } else {
                 String letter = pair ? text.substring(i, ++i + 1) : String.valueOf(c);
-                bytes.append(
-                        new String(letter.getBytes(StandardCharsets.UTF_8), StandardCharsets.ISO_8859_1));
+                bytes.append(new String(letter.getBytes(StandardCharsets.UTF_8), StandardCharsets.ISO_8859_1));
             }
         }
         return bytes.toString().getBytes(StandardCharsets.ISO_8859_1);

@@ -12,8 +12,8 @@ import pegbed.model.InputException;
 import pegbed.session.LongUse;
 
 /**
- * The long runs whose short forms are in the tests: {@code kills}, {@code faults}, {@code races}, {@code full} (on a small disk), {@code fuzz}, {@code large}, {@code long}, each with how often
- * and the seed of the first. Prints a line for each; ends with an error at the first thing lost.
+ * The long runs whose short forms are in the tests: {@code kills}, {@code faults}, {@code races}, {@code full} (on a small disk), {@code fuzz}, {@code large}, {@code long}, each with how often and the seed of the first; {@code all} does them all but
+ * {@code full}, as often as {@code docs/reliability.md} tells. Prints a line for each; ends with an error at the first thing lost.
  */
 public final class Nightly {
     private Nightly() {}
@@ -24,17 +24,31 @@ public final class Nightly {
         long seed = Long.parseLong(args[2]);
         Path folder = args.length > 3 ? Path.of(args[3]).resolve("pegbed" + seed) : Files.createTempDirectory("pegbed");
         Files.createDirectories(folder);
-        switch (args[0]) {
+        if (args[0].equals("all")) {
+            run("kills", folder, 1_000 * times, seed);
+            run("faults", folder, 300 * times, seed);
+            run("races", folder, 1_000 * times, seed);
+            run("fuzz", folder, 1_000_000 * times, seed);
+            run("large", folder, times, seed);
+            run("long", folder, 100_000 * times, seed);
+        } else {
+            run(args[0], folder, times, seed);
+        }
+        delete(folder);
+    }
+
+    private static void run(String what, Path within, int times, long seed) throws Exception {
+        Path folder = Files.createDirectories(within.resolve(what));
+        switch (what) {
             case "kills" -> System.out.println(Kills.run(folder, times, seed));
             case "faults" -> faults(folder, times, seed);
             case "races" -> System.out.println("confirmed by two processes: " + Races.run(folder, times));
             case "full" -> System.out.println(SmallDisk.run(folder, times, seed));
             case "fuzz" -> System.out.println(Fuzz.run(times, seed, 10_000_000));
-            case "large" -> LargeFiles.run(folder).forEach((what, answer) -> System.out.println(what + ": " + answer));
+            case "large" -> LargeFiles.run(folder).forEach((file, answer) -> System.out.println(file + ": " + answer));
             case "long" -> System.out.println(LongUse.run(folder, times));
-            default -> throw new IllegalArgumentException("There is no run " + args[0] + ".");
+            default -> throw new IllegalArgumentException("There is no run " + what + ".");
         }
-        delete(folder);
     }
 
     private static void faults(Path folder, int times, long seed) throws IOException, InputException {

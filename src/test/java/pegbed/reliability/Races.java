@@ -28,9 +28,8 @@ final class Races {
         Process b = Children.start(Adding.class, file.toString(), "b", Integer.toString(each));
         Set<String> confirmed = notes(a);
         confirmed.addAll(notes(b));
-        Set<String> there = PegFile.read(file).peg().readings().stream()
-                .map(Reading::note)
-                .collect(Collectors.toSet());
+        Set<String> there =
+                PegFile.read(file).peg().readings().stream().map(Reading::note).collect(Collectors.toSet());
         if (a.waitFor() != 0 || b.waitFor() != 0 || !there.containsAll(confirmed)) {
             confirmed.removeAll(there);
             throw new AssertionError("Confirmed but not there: " + confirmed);

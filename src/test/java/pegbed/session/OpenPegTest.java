@@ -84,6 +84,15 @@ class OpenPegTest {
     }
 
     @Test
+    void aClockThatWentBackEndsABurst() throws InputException {
+        open.apply(ReadingEdits.target(OptionalDouble.of(0.7)));
+        now = now.minusSeconds(3600);
+        open.apply(ReadingEdits.target(OptionalDouble.of(0.8)));
+        open.undo();
+        assertEquals(OptionalDouble.of(0.7), open.peg().wishes().targetMetres());
+    }
+
+    @Test
     void dragsOfTwoThingsDoNotMerge() throws InputException {
         open.apply(PlaceEdits.moveMark(0, new Place(-2, 13)));
         open.apply(PlaceEdits.moveMark(1, new Place(5, 13)));

@@ -19,6 +19,7 @@ import org.junit.jupiter.api.io.TempDir;
 import pegbed.model.InputException;
 import pegbed.model.Peg;
 import pegbed.model.Reading;
+import pegbed.storage.Fingerprint;
 import pegbed.storage.PegFile;
 import pegbed.storage.PegWriter;
 
@@ -202,5 +203,60 @@ class SessionFilesTest {
         next.open(file, SessionFilesTest::noWay);
         assertEquals(6, next.peg().readings().size());
         assertFalse(next.unsaved());
+    }
+
+    @Test
+    void aPegIsOpenedAndSavedWhereNoJournalCanBeKept() throws IOException, InputException {
+        Files.writeString(folder.resolve("no folder"), "");
+        Session without = new Session(
+                folder.resolve("no folder"), Session.Executors.AT_ONCE, InstantSource.system(), (peg, monitor) -> {
+                    throw new InputException("No bottom is wanted here.");
+                });
+        killed(session);
+        without.open(file, SessionFilesTest::noWay);
+        assertTrue(without.news().startsWith("Edits can't be kept safe between saves"), without.news());
+        without.edit(ReadingEdits.add(Reading.of(5, 5, 1.23)));
+        assertFalse(without.kept());
+        assertTrue(without.trouble().startsWith("Edits can't be kept safe between saves"), without.trouble());
+        without.save(() -> {}, SessionFilesTest::noWay);
+        assertTrue(without.kept());
+        assertEquals(7, PegFile.read(file).peg().readings().size());
+    }
+
+    @Test
+    void aNewPegThatCanNotBeKeptSaysSoAndLeavesTheOldFileAlone() throws IOException, InputException {
+        Files.writeString(folder.resolve("no folder"), "");
+        Session without = new Session(
+                folder.resolve("no folder"), Session.Executors.AT_ONCE, InstantSource.system(), (peg, monitor) -> {
+                    throw new InputException("No bottom is wanted here.");
+                });
+        killed(session);
+        without.open(file, SessionFilesTest::noWay);
+        without.begin(Pegs.bare());
+        without.edit(ReadingEdits.add(Reading.of(5, 5, 1.23)));
+        assertFalse(without.kept());
+        without.save(() -> fail("It has no file."), refused::add);
+        assertEquals(List.of("This peg has no file yet; save it under a name."), refused);
+        assertEquals(6, PegFile.read(file).peg().readings().size());
+    }
+
+    @Test
+    void aJournalThatCanNotBeReadIsSetAsideAndTheFileOpens() throws IOException, InputException {
+        session.edit(ReadingEdits.add(Reading.of(5, 5, 1.23)));
+        killed(session);
+        Path journal;
+        try (var files = Files.list(folder.resolve("journals"))) {
+            journal = files.filter(path -> path.toString().endsWith(".journal"))
+                    .findFirst()
+                    .orElseThrow();
+        }
+        byte[] later = "{\"format\": \"pegbed-peg\", \"version\": 99}".getBytes(StandardCharsets.UTF_8);
+        String head = later.length + " " + Fingerprint.of(later).sha256() + " -\n";
+        Files.writeString(journal, head + new String(later, StandardCharsets.UTF_8));
+        Session next = another();
+        next.open(file, SessionFilesTest::noWay);
+        assertTrue(next.news().contains("were set aside as"), next.news());
+        assertEquals(6, next.peg().readings().size());
+        assertTrue(Files.exists(journal.resolveSibling(journal.getFileName() + ".unread1")));
     }
 }

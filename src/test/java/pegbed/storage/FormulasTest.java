@@ -20,7 +20,15 @@ class FormulasTest {
     @ParameterizedTest
     @CsvSource(
             quoteCharacter = '"',
-            value = {"=1+1, '=1+1", "+7, '+7", "-2, '-2", "@SUM(A1), '@SUM(A1)", "'=x, ''=x", "soft, soft", "'twas, 'twas"})
+            value = {
+                "=1+1, '=1+1",
+                "+7, '+7",
+                "-2, '-2",
+                "@SUM(A1), '@SUM(A1)",
+                "'=x, ''=x",
+                "soft, soft",
+                "'twas, 'twas"
+            })
     void wordsThatWouldBeAFormulaAreMarkedAsText(String words, String cell) {
         assertEquals(cell, Formulas.asText(words));
     }

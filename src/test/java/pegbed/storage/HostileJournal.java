@@ -16,6 +16,8 @@ public final class HostileJournal {
     /** The last state, as the next start would read it. */
     public static Optional<Opened> last(byte[] bytes) throws InputException {
         Optional<JournalRecords.Kept> kept = JournalRecords.last(bytes);
-        return kept.isPresent() ? Optional.of(PegReader.read("the journal", kept.get().body())) : Optional.empty();
+        return kept.isPresent()
+                ? Optional.of(PegReader.read("the journal", kept.get().body()))
+                : Optional.empty();
     }
 }

@@ -121,4 +121,44 @@ class JournalTest {
         }
         assertTrue(Files.size(folder.resolve("nine.journal")) < 4_000_000 + one);
     }
+
+    @Test
+    void rubbishBetweenRecordsHidesNeither() throws InputException, IOException {
+        Path path = folder.resolve("nine.journal");
+        try (Journal journal = open()) {
+            journal.append(new Journal.Entry(peg(1), BASE));
+        }
+        byte[] first = Files.readAllBytes(path);
+        try (Journal journal = open()) {
+            journal.clear();
+            journal.append(new Journal.Entry(peg(2), BASE));
+        }
+        byte[] second = Files.readAllBytes(path);
+        Files.write(path, Arrays.copyOf(first, first.length - 40));
+        Files.write(path, second, StandardOpenOption.APPEND);
+        try (Journal journal = open()) {
+            assertHolds(peg(2), journal);
+            journal.append(new Journal.Entry(peg(3), BASE));
+            assertHolds(peg(3), journal);
+        }
+    }
+
+    @Test
+    void aSecondLookDoesNotLetGoOfTheLock() throws InputException {
+        try (Journal journal = open()) {
+            journal.append(new Journal.Entry(peg(1), BASE));
+            assertEquals(Optional.empty(), Journal.open(folder, "nine"));
+            assertEquals(Optional.empty(), Journal.open(folder, "nine"));
+            assertHolds(peg(1), journal);
+        }
+        open().close();
+    }
+
+    @Test
+    void aPegWithoutAFileLeavesNotEvenALock() throws InputException, IOException {
+        Journal.open(folder, Journal.UNNAMED + "1").orElseThrow().close();
+        try (var files = Files.list(folder)) {
+            assertEquals(List.of(), files.toList());
+        }
+    }
 }

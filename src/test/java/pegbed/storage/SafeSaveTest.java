@@ -40,9 +40,11 @@ class SafeSaveTest {
         return new SafeSave(FileOps.DISK).save(file(), bytes, expected);
     }
 
+    /** All but the lock, which stays for the next save. */
     private List<String> everythingInTheFolder() throws IOException {
         try (Stream<Path> paths = Files.walk(folder, new FileVisitOption[0])) {
             return paths.filter(Files::isRegularFile)
+                    .filter(path -> !path.toString().endsWith(".lock"))
                     .map(path -> folder.relativize(path).toString().replace('\\', '/'))
                     .sorted()
                     .toList();
@@ -54,6 +56,20 @@ class SafeSaveTest {
         assertEquals(Fingerprint.of(NEW), save(NEW, Optional.empty()));
         assertArrayEquals(NEW, Files.readAllBytes(file()));
         assertEquals(List.of("tansy-9.peg.json"), everythingInTheFolder());
+    }
+
+    @Test
+    void whatAKilledSaveLeftIsSweptByTheNext() throws IOException, InputException {
+        Files.write(file(), OLD);
+        String uuid = "123e4567-e89b-12d3-a456-426614174000";
+        Path earlier = Files.createDirectory(folder.resolve(SafeSave.EARLIER_FOLDER));
+        Files.write(folder.resolve(".tansy-9.peg.json." + uuid + ".tmp"), NEW);
+        Files.write(earlier.resolve(".tansy-9.peg.json.3." + uuid + ".tmp"), NEW);
+        Files.write(folder.resolve(".other.peg.json." + uuid + ".tmp"), NEW);
+        save(NEW, Optional.empty());
+        assertEquals(
+                List.of(".other.peg.json." + uuid + ".tmp", ".pegbed-earlier/tansy-9.peg.json.1", "tansy-9.peg.json"),
+                everythingInTheFolder());
     }
 
     @Test
