@@ -205,19 +205,28 @@ public final class Session {
 
     private void onDisk(DiskWork work, Runnable done, Consumer<String> refused) {
         disk.execute(() -> {
-            try {
-                work.run();
-                owner.execute(() -> {
+            String refusal = refusal(work);
+            owner.execute(() -> {
+                if (refusal.isEmpty()) {
                     done.run();
-                    tell();
-                });
-            } catch (InputException e) {
-                owner.execute(() -> {
-                    refused.accept(e.getMessage());
-                    tell();
-                });
-            }
+                } else {
+                    refused.accept(refusal);
+                }
+                tell();
+            });
         });
+    }
+
+    /** Does the work; why it could not be done, one sentence, whatever went wrong; empty if it is done. */
+    private static String refusal(DiskWork work) {
+        try {
+            work.run();
+            return "";
+        } catch (InputException e) {
+            return e.getMessage();
+        } catch (RuntimeException e) {
+            return "The disk's work was not done (" + e + "); save under another name.";
+        }
     }
 
     /** Begins with a peg that has no file. */

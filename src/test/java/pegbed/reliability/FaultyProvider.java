@@ -46,7 +46,9 @@ final class FaultyProvider extends FileSystemProvider {
             throws IOException {
         boolean writes = options.contains(StandardOpenOption.WRITE) || options.contains(StandardOpenOption.APPEND);
         boolean made = writes && !Files.exists(real(path));
-        disk.before(writes ? FaultyDisk.Step.OPEN : FaultyDisk.Step.READ);
+        if (!Files.isDirectory(real(path))) {
+            disk.before(writes ? FaultyDisk.Step.OPEN : FaultyDisk.Step.READ);
+        }
         FileChannel channel = FileChannel.open(real(path), options, attributes);
         if (made) {
             disk.made(real(path));
