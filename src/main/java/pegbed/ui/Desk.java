@@ -47,9 +47,10 @@ record Desk(
     /** Nearer to the seat than this, a place shows no direction. */
     private static final double NO_DIRECTION_METRES = 0.3;
 
-    /** Starts its work a moment later, when the map is drawn; what was overtaken by then is not begun. */
-    static Executor afterwards(Executor worker) {
-        return CompletableFuture.delayedExecutor(AFTER_MILLISECONDS, TimeUnit.MILLISECONDS, worker);
+    /** Starts its work a moment later, and behind the map that is being painted by then. */
+    static Executor behind(Executor painter, Executor worker) {
+        return CompletableFuture.delayedExecutor(
+                AFTER_MILLISECONDS, TimeUnit.MILLISECONDS, work -> painter.execute(() -> worker.execute(work)));
     }
 
     /** Threads that end with the program. */

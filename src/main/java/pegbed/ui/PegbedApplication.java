@@ -27,12 +27,13 @@ public final class PegbedApplication extends Application {
         Path folder = Folders.own(System.getProperty("os.name", ""), home, System.getenv());
         Executor worker = Desk.thread("answers");
         Session.Executors executors = new Session.Executors(Platform::runLater, worker, Desk.thread("disk"));
+        Executor painter = Desk.thread("painter");
         Desk desk = Desk.of(
                 folder,
                 executors,
-                Desk.thread("painter"),
+                painter,
                 Desk.thread("plans"),
-                Desk.afterwards(Desk.thread("guide")),
+                Desk.behind(painter, Desk.thread("guide")),
                 Clock.systemDefaultZone());
         boolean dark = desk.remembered().dark().orElseGet(() -> SystemTheme.dark(home, System.getenv()));
         show(stage, desk, new SystemFileChoice(() -> stage), dark);

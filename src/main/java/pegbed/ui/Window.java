@@ -24,6 +24,7 @@ public final class Window {
         }
         // The map's letters and shapes come from Java's own graphics, which must not open the display a second time.
         System.setProperty("java.awt.headless", "true");
+        WarmUp.begin();
         try {
             Application.launch(PegbedApplication.class, args);
         } catch (UnsupportedOperationException e) {

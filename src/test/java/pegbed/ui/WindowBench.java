@@ -36,15 +36,16 @@ public final class WindowBench {
         Platform.setImplicitExit(false);
         Path home = Files.createTempDirectory("pegbed-bench");
         WindowFrame[] frame = new WindowFrame[1];
+        ExecutorService painter = Desk.thread("painter");
         ExecutorService plans = Desk.thread("plans");
         ExecutorService guide = Desk.thread("guide");
         Desk desk = on(() -> {
             Desk made = Desk.of(
                     home,
                     new Session.Executors(Platform::runLater, Desk.thread("answers"), Desk.thread("disk")),
-                    Desk.thread("painter"),
+                    painter,
                     plans,
-                    Desk.afterwards(guide),
+                    Desk.behind(painter, guide),
                     Clock.systemUTC());
             made.remembered().closeHint();
             frame[0] = PegbedApplication.show(new Stage(), made, new Screenshots.NoFiles(), false);
@@ -70,7 +71,7 @@ public final class WindowBench {
                     && desk.session().answer() instanceof Answer.Ready
                     && map.settled());
             // What is reckoned aside is done long before a person has typed the next reading.
-            rest(plans, guide);
+            rest(painter, plans, guide);
             if (i == WARM) {
                 longest.set(0);
             }
@@ -82,7 +83,7 @@ public final class WindowBench {
             });
             until(() -> desk.session().answer() instanceof Answer.Ready && map.settled());
             double entered = (System.nanoTime() - from) / 1e6;
-            rest(plans, guide);
+            rest(painter, plans, guide);
             double target = 0.5 + i * 0.005;
             from = System.nanoTime();
             on(() -> {
@@ -118,8 +119,9 @@ public final class WindowBench {
         return watch;
     }
 
-    private static void rest(ExecutorService plans, ExecutorService guide) throws Exception {
+    private static void rest(ExecutorService painter, ExecutorService plans, ExecutorService guide) throws Exception {
         Thread.sleep(200);
+        painter.submit(() -> {}).get();
         plans.submit(() -> {}).get();
         guide.submit(() -> {}).get();
     }
