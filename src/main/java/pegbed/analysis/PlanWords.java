@@ -19,6 +19,12 @@ public final class PlanWords {
     /** Doubt above this wants another reading, metres: the map is drawn as a guess above twice as much. */
     private static final double DOUBTFUL_METRES = 0.05;
 
+    /** A reading that moves the odds of a line by less is not worth the walk. */
+    private static final double WORTH_PLUMBING = 0.05;
+
+    /** Places as near as this are one place, metres. */
+    private static final double SAME_METRES = 0.2;
+
     /** Ground less steep than this has no direction worth naming, rise over run. */
     private static final double LEVEL = 0.05;
 
@@ -259,6 +265,28 @@ public final class PlanWords {
         Geometry way =
                 Shapes.FACTORY.createLineString(new Coordinate[] {new Coordinate(0, 0), Shapes.coordinate(place)});
         return hazard.kind() != Hazard.Kind.OTHER && PegWater.around(hazard).intersects(way);
+    }
+
+    /**
+     * The reading that would tell most about a line, one sentence; empty for a line that is sure, and where no reading
+     * would tell much.
+     */
+    public Optional<String> confirming(PlannedLine line) {
+        LineCandidate candidate = line.candidate();
+        if (candidate.confidence() == Confidence.SURE) {
+            return Optional.empty();
+        }
+        double flatAt = isDeep(candidate) ? line.spot().depthMetres() : candidate.flatAtMetres();
+        return ConfirmingReading.of(plan.findings().map(), line.place(), flatAt)
+                .filter(reading -> reading.change() >= WORTH_PLUMBING)
+                .map(reading -> "Best check: " + place(reading.place(), line.place()) + ".");
+    }
+
+    private String place(Place at, Place line) {
+        return at.distanceTo(line) < SAME_METRES
+                ? "plumb the line itself again"
+                : "a reading at " + wording.distance(at.distanceMetres()) + ", " + wording.direction(at.angleDegrees())
+                        + ", " + wording.clock(at.angleDegrees());
     }
 
     /** When to fish it. */

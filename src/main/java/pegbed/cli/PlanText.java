@@ -45,6 +45,7 @@ final class PlanText {
         for (PlannedLine line : plan.lines()) {
             out.println("  " + line.number() + ": " + words.why(line));
             words.checks(line).forEach(check -> out.println("     " + check));
+            words.confirming(line).ifPresent(sentence -> out.println("     " + sentence));
         }
         if (!plan.lines().isEmpty()) {
             out.println("  " + words.order());

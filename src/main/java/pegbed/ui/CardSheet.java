@@ -11,10 +11,12 @@ import javafx.print.Printer;
 import javafx.print.PrinterJob;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
+import javafx.scene.control.ChoiceBox;
 import javafx.scene.control.Label;
 import javafx.scene.image.Image;
 import javafx.scene.image.ImageView;
 import javafx.scene.layout.VBox;
+import javafx.util.StringConverter;
 import pegbed.analysis.Plan;
 import pegbed.model.InputException;
 import pegbed.report.card.Card;
@@ -28,6 +30,7 @@ final class CardSheet {
     private final Plan plan;
     private final FileChoice files;
     private final Image picture;
+    private final ChoiceBox<Printer> printers = new ChoiceBox<>();
     private final Label told = Controls.wrapped("plain");
 
     CardSheet(Plan plan, FileChoice files) {
@@ -35,6 +38,13 @@ final class CardSheet {
         this.files = files;
         picture = new Image(new ByteArrayInputStream(Card.png(plan, Themes.LIGHT)));
         told.setId("card-told");
+        printers.setId("card-printer");
+        printers.setAccessibleText("Printer");
+        printers.getItems().setAll(Printer.getAllPrinters());
+        printers.setValue(Printer.getDefaultPrinter());
+        printers.setConverter(new PrinterNames());
+        printers.setVisible(!printers.getItems().isEmpty());
+        printers.setManaged(printers.isVisible());
     }
 
     Node content() {
@@ -44,7 +54,7 @@ final class CardSheet {
         view.setSmooth(true);
         view.setFitWidth(SHOWN_WIDTH);
         view.setAccessibleText("The card: lines, rigs, map and cautions, as in the Lines panel");
-        return new VBox(8, told, view);
+        return new VBox(8, told, printers, view);
     }
 
     List<Button> buttons(Runnable close) {
@@ -67,11 +77,12 @@ final class CardSheet {
     }
 
     private void print() {
-        PrinterJob job = PrinterJob.createPrinterJob();
+        PrinterJob job = printers.getValue() == null ? null : PrinterJob.createPrinterJob(printers.getValue());
         if (job == null) {
             told.setText("No printer is set up on this computer; save the card as a PDF and print that elsewhere.");
             return;
         }
+        // Where the system has a dialog of its own it asks; on Linux the choice above is all there is.
         if (!job.showPrintDialog(told.getScene().getWindow())) {
             job.cancelJob();
             return;
@@ -84,5 +95,18 @@ final class CardSheet {
         sheet.setFitHeight(page.getPrintableHeight());
         boolean printed = job.printPage(page, sheet) && job.endJob();
         told.setText(printed ? "Sent to the printer." : "The printer did not take the card; save it as a PDF instead.");
+    }
+
+    /** Printers by their names. */
+    private static final class PrinterNames extends StringConverter<Printer> {
+        @Override
+        public String toString(Printer printer) {
+            return printer == null ? "" : printer.getName();
+        }
+
+        @Override
+        public Printer fromString(String name) {
+            throw new UnsupportedOperationException("Printers are chosen, not typed.");
+        }
     }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
@@ -180,7 +181,8 @@ final class PlanModel {
         PlanWords words = PlanWords.of(plan);
         List<LineCard> cards = new ArrayList<>();
         for (PlannedLine line : plan.lines()) {
-            String checks = String.join(" ", words.checks(line));
+            String checks = Stream.concat(words.checks(line).stream(), words.confirming(line).stream())
+                    .collect(Collectors.joining(" "));
             cards.add(new LineCard(
                     line.number(),
                     Words.capital(words.where(line)) + ", " + words.depth(line) + ", rig " + line.rig(),

@@ -1,6 +1,8 @@
 package pegbed.report.card;
 
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import pegbed.analysis.Plan;
 import pegbed.analysis.PlanWords;
 import pegbed.analysis.PlannedLine;
@@ -97,7 +99,8 @@ final class CardText {
                 depth);
         String rig = CardWords.towards(words, line) + ". Rig " + line.rig() + ".";
         flow.paragraph(Role.LEGEND_HEADING, BODY, text, right, rig);
-        String warnings = String.join(" ", words.warnings(line));
+        String warnings = Stream.concat(words.warnings(line).stream(), words.confirming(line).stream())
+                .collect(Collectors.joining(" "));
         if (!warnings.isEmpty()) {
             flow.paragraph(Role.LEGEND_HEADING, NOTE, text, right, warnings);
         }

@@ -112,6 +112,7 @@ final class HtmlCard {
             for (String warning : words.warnings(line)) {
                 page.element("p", " class=\"note\"", warning);
             }
+            words.confirming(line).ifPresent(sentence -> page.element("p", " class=\"note\"", sentence));
             page.raw("<details>\n")
                     .element("summary", "", "Why, and what to check")
                     .element("p", "", words.why(line));
