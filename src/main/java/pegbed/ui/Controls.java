@@ -72,4 +72,10 @@ final class Controls {
         node.visibleProperty().bind(condition);
         node.managedProperty().bind(node.visibleProperty());
     }
+
+    /** Shows a node and gives it room, or neither. */
+    static void setShown(Node node, boolean shown) {
+        node.setVisible(shown);
+        node.setManaged(shown);
+    }
 }

@@ -4,7 +4,6 @@ import java.util.function.Consumer;
 import javafx.beans.binding.Bindings;
 import javafx.collections.ListChangeListener;
 import javafx.geometry.Pos;
-import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.HBox;
@@ -38,7 +37,7 @@ final class FindingsView extends ScrollPane {
     }
 
     private void refresh() {
-        list.getChildren().setAll(model.found().stream().map(this::card).toList());
+        Listed.show(list.getChildren(), model.found(), Card.class, Card::new, Card::tell);
         if (model.found().isEmpty()) {
             Label none = Controls.wrapped("quiet");
             none.setText("The deepest place and the flat spots will stand here.");
@@ -46,36 +45,42 @@ final class FindingsView extends ScrollPane {
         }
     }
 
-    private Node card(FindingsModel.Found found) {
-        Label badge = new Label(found.badge());
-        badge.getStyleClass().add("badge");
-        badge.setMinWidth(javafx.scene.layout.Region.USE_PREF_SIZE);
-        Label title = Controls.wrapped("heading");
-        title.setText(found.title());
-        VBox words = new VBox(title);
-        if (!found.where().isEmpty()) {
-            Label where = Controls.wrapped("plain");
-            where.setText(found.where());
-            words.getChildren().add(where);
+    /** One spot; what it says may change, which is much quicker than a new one. */
+    private final class Card extends HBox {
+        private final Label badge = new Label();
+        private final Label title = Controls.wrapped("heading");
+        private final Label where = Controls.wrapped("plain");
+        private final Label what = Controls.wrapped("quiet");
+        private Place place = new Place(0, 0);
+
+        Card() {
+            badge.getStyleClass().add("badge");
+            badge.setMinWidth(USE_PREF_SIZE);
+            Controls.shownWhile(where, Bindings.isNotEmpty(where.textProperty()));
+            VBox words = new VBox(title, where, what);
+            HBox.setHgrow(words, Priority.ALWAYS);
+            getChildren().addAll(badge, words);
+            setAlignment(Pos.TOP_LEFT);
+            getStyleClass().add("card");
+            setFocusTraversable(true);
+            setAccessibleRole(javafx.scene.AccessibleRole.BUTTON);
+            setOnMouseClicked(event -> show.accept(place));
+            setOnKeyPressed(event -> {
+                if (event.getCode() == javafx.scene.input.KeyCode.ENTER
+                        || event.getCode() == javafx.scene.input.KeyCode.SPACE) {
+                    show.accept(place);
+                    event.consume();
+                }
+            });
         }
-        Label what = Controls.wrapped("quiet");
-        what.setText(found.what());
-        words.getChildren().add(what);
-        HBox.setHgrow(words, Priority.ALWAYS);
-        HBox card = new HBox(badge, words);
-        card.setAlignment(Pos.TOP_LEFT);
-        card.getStyleClass().add("card");
-        card.setFocusTraversable(true);
-        card.setAccessibleRole(javafx.scene.AccessibleRole.BUTTON);
-        card.setAccessibleText(found.title() + ". " + found.where() + ". " + found.what());
-        card.setOnMouseClicked(event -> show.accept(found.place()));
-        card.setOnKeyPressed(event -> {
-            if (event.getCode() == javafx.scene.input.KeyCode.ENTER
-                    || event.getCode() == javafx.scene.input.KeyCode.SPACE) {
-                show.accept(found.place());
-                event.consume();
-            }
-        });
-        return card;
+
+        void tell(FindingsModel.Found found) {
+            badge.setText(found.badge());
+            title.setText(found.title());
+            where.setText(found.where());
+            what.setText(found.what());
+            place = found.place();
+            setAccessibleText(found.title() + ". " + found.where() + ". " + found.what());
+        }
     }
 }

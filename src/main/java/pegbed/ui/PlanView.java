@@ -1,12 +1,13 @@
 package pegbed.ui;
 
 import java.util.HashSet;
+import java.util.List;
 import java.util.Set;
 import java.util.function.Consumer;
 import javafx.geometry.Pos;
-import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
+import javafx.scene.control.Labeled;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.layout.HBox;
@@ -19,6 +20,11 @@ final class PlanView extends ScrollPane {
     private final PlanModel model;
     private final Consumer<Place> show;
     private final VBox list = new VBox();
+    private final Label none = Controls.wrapped("quiet");
+    private final VBox lines = new VBox();
+    private final VBox rigs = new VBox();
+    private final VBox shortfalls = new VBox();
+    private final VBox foot = new VBox();
     private final Button free;
     private final Label error;
     private final Set<Integer> explained = new HashSet<>();
@@ -33,74 +39,109 @@ final class PlanView extends ScrollPane {
         setHbarPolicy(ScrollBarPolicy.NEVER);
         setContent(list);
         list.getStyleClass().add("findings");
+        for (VBox part : List.of(lines, rigs, shortfalls)) {
+            part.getStyleClass().add("findings-part");
+        }
+        none.setText("The lines to fish and their rigs will stand here.");
         getStyleClass().add("edge-to-edge");
         free = Controls.button(
                 "free-lines", "Let all free", "Nothing is pinned or forbidden any more", model::releaseAll);
         free.disableProperty().bind(model.pinnedProperty().not());
         error = Controls.telling("plan-error", "error-words", model.errorProperty());
+        foot.getChildren().addAll(error, free);
+        list.getChildren().addAll(none, lines, rigs, shortfalls, foot);
         model.planProperty().addListener((property, before, now) -> refresh());
         refresh();
     }
 
     private void refresh() {
-        list.getChildren().clear();
-        if (model.lines().isEmpty() && model.shortfalls().isEmpty()) {
-            list.getChildren().add(words("quiet", "The lines to fish and their rigs will stand here."));
-            return;
-        }
-        model.lines().forEach(line -> list.getChildren().add(line(line)));
-        model.rigs()
-                .forEach(rig ->
-                        list.getChildren().add(new VBox(words("heading", rig.title()), words("quiet", rig.what()))));
-        model.shortfalls().forEach(sentence -> list.getChildren().add(words("warning-words", "⚠ " + sentence)));
-        list.getChildren().addAll(error, free);
+        boolean nothing = model.lines().isEmpty() && model.shortfalls().isEmpty();
+        Controls.setShown(none, nothing);
+        Controls.setShown(foot, !nothing);
+        Listed.show(lines.getChildren(), model.lines(), LineView.class, LineView::new, LineView::tell);
+        Listed.show(rigs.getChildren(), model.rigs(), RigView.class, RigView::new, RigView::tell);
+        Listed.show(
+                shortfalls.getChildren(),
+                model.shortfalls(),
+                Label.class,
+                () -> Controls.wrapped("warning-words"),
+                (label, sentence) -> label.setText("⚠ " + sentence));
     }
 
-    private static Label words(String style, String text) {
-        Label label = Controls.wrapped(style);
-        label.setText(text);
-        return label;
+    /** A rig; what it says may change. */
+    private static final class RigView extends VBox {
+        private final Label title = Controls.wrapped("heading");
+        private final Label what = Controls.wrapped("quiet");
+
+        RigView() {
+            getChildren().addAll(title, what);
+        }
+
+        void tell(PlanModel.RigCard rig) {
+            title.setText(rig.title());
+            what.setText(rig.what());
+        }
     }
 
-    private Node line(PlanModel.LineCard line) {
-        Label badge = new Label(String.valueOf(line.number()));
-        badge.getStyleClass().addAll("badge", "line-badge");
-        badge.setMinWidth(USE_PREF_SIZE);
-        Label why = words("plain", line.why());
-        why.setId("why-" + line.number());
-        ToggleButton ask = new ToggleButton("Why");
-        ask.setId("ask-" + line.number());
-        ask.setSelected(explained.contains(line.number()));
-        why.visibleProperty().bind(ask.selectedProperty());
-        why.managedProperty().bind(why.visibleProperty());
-        ask.selectedProperty().addListener((property, before, now) -> {
-            if (now) {
-                explained.add(line.number());
-            } else {
-                explained.remove(line.number());
-            }
-        });
-        Button look = Controls.button("show-" + line.number(), "Show", () -> show.accept(line.place()));
-        Button pin =
-                Controls.button("pin-" + line.number(), line.pinned() ? "📌 Let free" : "Pin", () -> model.pin(line));
-        Button forbid = Controls.button("forbid-" + line.number(), "Not here", () -> model.forbid(line));
-        HBox buttons = new HBox(look, pin, forbid, ask);
-        buttons.getStyleClass().add("row");
-        for (Node button : buttons.getChildren()) {
-            button.getStyleClass().add("small");
-            button.setAccessibleText(((javafx.scene.control.Labeled) button).getText() + ", line " + line.number());
+    /** A line with its buttons; what it says may change. */
+    private final class LineView extends HBox {
+        private final Label badge = new Label();
+        private final Label title = Controls.wrapped("heading");
+        private final Label where = Controls.wrapped("plain");
+        private final Label what = Controls.wrapped("quiet");
+        private final Label why = Controls.wrapped("plain");
+        private final ToggleButton ask = new ToggleButton("Why");
+        private final Button look = Controls.button("", "Show", () -> show.accept(line().place()));
+        private final Button pin = Controls.button("", "Pin", () -> model.pin(line()));
+        private final Button forbid = Controls.button("", "Not here", () -> model.forbid(line()));
+        private PlanModel.LineCard told;
+
+        LineView() {
+            badge.getStyleClass().addAll("badge", "line-badge");
+            badge.setMinWidth(USE_PREF_SIZE);
+            why.visibleProperty().bind(ask.selectedProperty());
+            why.managedProperty().bind(why.visibleProperty());
+            ask.selectedProperty().addListener((property, before, now) -> {
+                if (now) {
+                    explained.add(line().number());
+                } else {
+                    explained.remove(line().number());
+                }
+            });
+            HBox buttons = new HBox(look, pin, forbid, ask);
+            buttons.getStyleClass().add("row");
+            buttons.getChildren().forEach(button -> button.getStyleClass().add("small"));
+            VBox words = new VBox(title, where, what, buttons, why);
+            words.setSpacing(2);
+            HBox.setHgrow(words, Priority.ALWAYS);
+            getChildren().addAll(badge, words);
+            setAlignment(Pos.TOP_LEFT);
+            getStyleClass().add("card");
         }
-        VBox words = new VBox(
-                words("heading", line.title()),
-                words("plain", line.where()),
-                words("quiet", line.what()),
-                buttons,
-                why);
-        words.setSpacing(2);
-        HBox.setHgrow(words, Priority.ALWAYS);
-        HBox card = new HBox(badge, words);
-        card.setAlignment(Pos.TOP_LEFT);
-        card.getStyleClass().add("card");
-        return card;
+
+        private PlanModel.LineCard line() {
+            return told;
+        }
+
+        void tell(PlanModel.LineCard line) {
+            told = line;
+            badge.setText(String.valueOf(line.number()));
+            title.setText(line.title());
+            where.setText(line.where());
+            what.setText(line.what());
+            why.setText(line.why());
+            why.setId("why-" + line.number());
+            ask.setSelected(explained.contains(line.number()));
+            pin.setText(line.pinned() ? "📌 Let free" : "Pin");
+            named(look, "show", line);
+            named(pin, "pin", line);
+            named(forbid, "forbid", line);
+            named(ask, "ask", line);
+        }
+
+        private static void named(Labeled button, String name, PlanModel.LineCard line) {
+            button.setId(name + "-" + line.number());
+            button.setAccessibleText(button.getText() + ", line " + line.number());
+        }
     }
 }

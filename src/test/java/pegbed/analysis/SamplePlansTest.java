@@ -1,10 +1,14 @@
 package pegbed.analysis;
 
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Random;
@@ -14,6 +18,7 @@ import net.jqwik.api.Arbitrary;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
+import org.junit.jupiter.api.Test;
 import pegbed.model.Hazard;
 import pegbed.model.InputException;
 import pegbed.model.LineCounts;
@@ -86,5 +91,25 @@ class SamplePlansTest {
         OptionalDouble target =
                 random.nextBoolean() ? OptionalDouble.empty() : OptionalDouble.of(0.3 + 1.5 * random.nextDouble());
         Invariants.check(Plan.of(Findings.of(map, target), wishes));
+    }
+
+    /** The best check is said of lines that are not sure, and lies on water that the pole reaches. */
+    @Test
+    void theBestCheckIsSaidWhereAReadingWouldTell() {
+        int said = 0;
+        for (PegMap map : MAPS) {
+            Plan plan = Plan.of(Findings.of(map, OptionalDouble.empty()), Wishes.NONE);
+            PlanWords words = PlanWords.of(plan);
+            for (PlannedLine line : plan.lines()) {
+                Optional<String> check = words.confirming(line);
+                said += check.isPresent() ? 1 : 0;
+                assertFalse(check.isPresent() && line.candidate().confidence() == Confidence.SURE, check::toString);
+                assertTrue(
+                        check.map(sentence -> sentence.startsWith("Best check: "))
+                                .orElse(true),
+                        check::toString);
+            }
+        }
+        assertTrue(said > 5, said + " checks");
     }
 }

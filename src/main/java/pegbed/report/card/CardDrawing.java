@@ -36,6 +36,9 @@ public final class CardDrawing {
     /** How far the paper about the map goes beyond the sheet, so that nothing shows at its edge. */
     private static final double BLEED = 4;
 
+    /** Where letters would have to be smaller, the card leaves out which reading would tell most about each line. */
+    private static final double LEAST_SCALE_FOR_CHECKS = 0.85;
+
     private static final double LEAST_MAP_HEIGHT = 150;
     private static final double[] SCALES = {1.12, 1.06, 1, 0.94, 0.88, 0.82, 0.76, 0.70, 0.64, 0.58, 0.52};
 
@@ -78,7 +81,8 @@ public final class CardDrawing {
     private Drawing sheet() {
         double wished = wishedMapHeight();
         for (double scale : SCALES) {
-            CardText text = new CardText(plan, measure, scale, MARGIN, WIDTH_POINTS - MARGIN);
+            boolean bestChecks = scale >= LEAST_SCALE_FOR_CHECKS;
+            CardText text = new CardText(plan, measure, scale, bestChecks, MARGIN, WIDTH_POINTS - MARGIN);
             double above = text.above(MARGIN).y();
             double below = text.below(0).y();
             double room = HEIGHT_POINTS - MARGIN - above - below;

@@ -1,6 +1,7 @@
 package pegbed.report.card;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import pegbed.analysis.Plan;
@@ -34,16 +35,19 @@ final class CardText {
     private final RigWords rigWords;
     private final TextMeasure measure;
     private final double scale;
+    private final boolean bestChecks;
     private final double left;
     private final double right;
 
-    CardText(Plan plan, TextMeasure measure, double scale, double left, double right) {
+    /** @param bestChecks whether it says which reading would tell most about each line */
+    CardText(Plan plan, TextMeasure measure, double scale, boolean bestChecks, double left, double right) {
         this.plan = plan;
         peg = plan.findings().map().peg();
         words = PlanWords.of(plan);
         rigWords = RigWords.of(peg);
         this.measure = measure;
         this.scale = scale;
+        this.bestChecks = bestChecks;
         this.left = left;
         this.right = right;
     }
@@ -99,8 +103,9 @@ final class CardText {
                 depth);
         String rig = CardWords.towards(words, line) + ". Rig " + line.rig() + ".";
         flow.paragraph(Role.LEGEND_HEADING, BODY, text, right, rig);
-        String warnings = Stream.concat(words.warnings(line).stream(), words.confirming(line).stream())
-                .collect(Collectors.joining(" "));
+        Optional<String> check = bestChecks ? words.confirming(line) : Optional.empty();
+        String warnings =
+                Stream.concat(words.warnings(line).stream(), check.stream()).collect(Collectors.joining(" "));
         if (!warnings.isEmpty()) {
             flow.paragraph(Role.LEGEND_HEADING, NOTE, text, right, warnings);
         }
