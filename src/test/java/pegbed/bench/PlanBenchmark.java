@@ -20,6 +20,7 @@ import pegbed.model.InputException;
 import pegbed.model.LineCounts;
 import pegbed.model.Monitor;
 import pegbed.model.Peg;
+import pegbed.model.Place;
 import pegbed.model.Wishes;
 import pegbed.storage.PegFile;
 
@@ -55,6 +56,18 @@ public class PlanBenchmark {
     @Benchmark
     public Plan eightLines() {
         return Plan.of(findings, wishing(new LineCounts(2, 3, 1, 1, 1)));
+    }
+
+    /** Forty candidates: the 36 of this peg, and four lines that the person has fixed. */
+    @Benchmark
+    public Plan fortyCandidates() {
+        Wishes wishes = wishing(new LineCounts(1, 1, 1, 1, 1));
+        var lines = wishes.lines()
+                .fixing(Place.polar(4.5, -30))
+                .fixing(Place.polar(7.5, 40))
+                .fixing(Place.polar(11, 20))
+                .fixing(Place.polar(10, -50));
+        return Plan.of(findings, wishes.withLines(lines));
     }
 
     private static Wishes wishing(LineCounts counts) {
