@@ -3,6 +3,7 @@ package pegbed.analysis;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import pegbed.geometry.PegWater;
 import pegbed.geometry.Shapes;
 import pegbed.model.Mark;
@@ -70,18 +71,29 @@ public record LevelAnswer(
 
     /** The level of the latest visit of a peg whose bottom is fitted. */
     public static LevelAnswer of(Peg peg, PegWater water, FittedBottom bottom) {
-        List<VisitLevel> levels = new ArrayList<>();
-        Optional<VisitLevel> against = Optional.empty();
-        for (int v = 0; v < peg.visits().size() - 1; v++) {
-            VisitLevel level = bottom.level(v);
-            levels.add(level);
-            if (level.readings() > against.map(VisitLevel::readings).orElse(0)) {
-                against = Optional.of(level);
-            }
-        }
+        List<VisitLevel> levels = levels(peg, bottom);
+        Optional<VisitLevel> against = against(levels);
         List<CheckReading> checks =
                 against.map(level -> checks(peg, water, bottom, level)).orElse(List.of());
         return new LevelAnswer(levels, against, checks, bottom.changes());
+    }
+
+    /** The level of the latest visit against the earlier one that counts; empty if none does. */
+    static Optional<VisitLevel> against(Peg peg, FittedBottom bottom) {
+        return against(levels(peg, bottom));
+    }
+
+    private static List<VisitLevel> levels(Peg peg, FittedBottom bottom) {
+        return IntStream.range(0, peg.visits().size() - 1)
+                .mapToObj(bottom::level)
+                .toList();
+    }
+
+    /** The one with the most readings in use, the earliest of several. */
+    private static Optional<VisitLevel> against(List<VisitLevel> levels) {
+        return levels.stream()
+                .filter(level -> level.readings() > 0)
+                .reduce((best, next) -> next.readings() > best.readings() ? next : best);
     }
 
     private static List<CheckReading> checks(Peg peg, PegWater water, FittedBottom bottom, VisitLevel level) {

@@ -1,6 +1,7 @@
 package pegbed.analysis;
 
 import java.time.format.DateTimeFormatter;
+import java.util.List;
 import java.util.Locale;
 import pegbed.analysis.LevelAnswer.CheckReading;
 import pegbed.model.Peg;
@@ -12,9 +13,6 @@ import pegbed.surface.VisitLevel;
 /** Levels, checks and changes in the angler's words. */
 public final class LevelWords {
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM uuuu", Locale.ENGLISH);
-
-    /** Less than this is not told as higher or lower, metres. */
-    private static final double SAME_METRES = 0.005;
 
     /** No steeper than this is called level ground, rise over run. */
     private static final double LEVEL_GROUND = 0.1;
@@ -36,11 +34,25 @@ public final class LevelWords {
     /** How today's water stands: {@code The water stands 3 in higher than on 2 May 2026, known to ½ in.} */
     public String level(VisitLevel level) {
         double higher = level.higherMetres();
-        String how = Math.abs(higher) < SAME_METRES
+        String how = isSame(higher)
                 ? "as high as"
                 : wording.depthToHalfInch(Math.abs(higher)) + (higher > 0 ? " higher than" : " lower than");
         return "The water stands " + how + " on " + visit(level.visit()) + ", known to "
                 + wording.depthToHalfInch(level.sdMetres()) + " (one standard deviation).";
+    }
+
+    /** How one water stands to another in few words: {@code 3 in higher, give or take ¾ in}. */
+    public String stands(VisitLevel level) {
+        double higher = level.higherMetres();
+        String how = isSame(higher)
+                ? "as high"
+                : wording.depthToHalfInch(Math.abs(higher)) + (higher > 0 ? " higher" : " lower");
+        return how + ", give or take " + wording.depthToQuarterInch(level.sdMetres());
+    }
+
+    /** What would be told as nothing is not told as higher or lower. */
+    private boolean isSame(double metres) {
+        return wording.depthToHalfInch(Math.abs(metres)).equals(wording.depthToHalfInch(0));
     }
 
     /** A check to take: where to ship to, what to aim at, and what it should read. */
@@ -78,6 +90,12 @@ public final class LevelWords {
         return comparison.places().isEmpty()
                 ? "Between " + visits + " nothing changed by more than the doubt."
                 : "Between " + visits + " the bottom changed, where it is more than twice the doubt:";
+    }
+
+    /** Where a map shows that the bottom has changed between visits, a sentence each; none where nothing shows it. */
+    public static List<String> changes(PegMap map) {
+        LevelWords words = new LevelWords(map.peg());
+        return map.bottom().changes().stream().map(words::change).toList();
     }
 
     /** A change of the bottom, with place, amount and odds. */

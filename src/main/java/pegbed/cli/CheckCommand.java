@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import pegbed.analysis.DoubtSummary;
+import pegbed.analysis.LevelWords;
 import pegbed.analysis.PegMap;
 import pegbed.geometry.Doubts;
 import pegbed.model.InputException;
@@ -47,12 +48,14 @@ final class CheckCommand implements Callable<Integer> {
         found.addAll(Doubts.sentences(Doubts.misplaced(peg, map.water())));
         Wording wording = Wording.of(peg);
         map.suspicious().forEach(check -> found.add(suspicious(check, wording)));
+        found.addAll(LevelWords.changes(map));
         Optional<DoubtSummary> doubt = DoubtSummary.of(map);
         if (output.json()) {
             ObjectNode node = output.object();
             node.put("readings", map.bottom().soundings());
             ArrayNode list = node.putArray("found");
             found.forEach(list::add);
+            node.set("changes", LevelJson.changes(peg, map.bottom().changes()));
             doubt.ifPresent(d -> {
                 node.put("median_sd_m", Output.rounded(d.medianSdMetres(), 3));
                 node.put("guess_share", Output.rounded(d.guessShare(), 2));

@@ -10,14 +10,13 @@ import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import pegbed.analysis.LevelAnswer;
 import pegbed.analysis.PegMap;
-import pegbed.model.Extras;
 import pegbed.model.InputException;
 import pegbed.model.Monitor;
 import pegbed.model.Peg;
-import pegbed.model.Visit;
 import pegbed.notation.Entry;
 import pegbed.notation.Line;
 import pegbed.notation.Notation;
+import pegbed.session.VisitEdits;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -68,7 +67,8 @@ final class LevelCommand implements Callable<Integer> {
         PegOnDisk file = changes ? PegOnDisk.change(path) : PegOnDisk.look(path, output.err());
         Peg peg = file.peg();
         if (arrive) {
-            peg = arrived(peg, OffsetDateTime.now().truncatedTo(ChronoUnit.SECONDS));
+            OffsetDateTime now = OffsetDateTime.now().truncatedTo(ChronoUnit.SECONDS);
+            peg = VisitEdits.begin(peg, now).change().apply(peg);
         }
         if (board != null) {
             OptionalDouble metres = OptionalDouble.of(Target.metres("--board", board));
@@ -103,23 +103,5 @@ final class LevelCommand implements Callable<Integer> {
             LevelText.print(peg, answer, after, output.out());
         }
         return 0;
-    }
-
-    /** The peg with a new visit that begins now. */
-    private static Peg arrived(Peg peg, OffsetDateTime now) throws InputException {
-        Visit last = peg.today();
-        if (last.readings().isEmpty()
-                && last.boardToWaterMetres().isEmpty()
-                && peg.visits().size() > 1) {
-            throw new InputException(
-                    "The latest visit has nothing in it yet, so it is today's already; leave out --arrive.");
-        }
-        if (last.start().isPresent() && last.start().get().isAfter(now)) {
-            throw new InputException("The latest visit begins on "
-                    + last.start().get() + ", which is not yet; look at this machine's clock.");
-        }
-        List<Visit> visits = new ArrayList<>(peg.visits());
-        visits.add(new Visit(Optional.of(now), OptionalDouble.empty(), List.of(), "", Extras.NONE));
-        return peg.withVisits(visits);
     }
 }

@@ -49,12 +49,19 @@ final class LevelJson {
             node.put("words", words.check(check));
             node.put("why", words.why(check));
         }
-        ArrayNode changes = root.putArray("changes");
-        answer.changes().forEach(change -> changes.add(change(change, words)));
+        root.set("changes", changes(peg, answer.changes()));
         return root;
     }
 
-    static ObjectNode change(BottomChange change, LevelWords words) {
+    /** Where the bottom has changed. */
+    static ArrayNode changes(Peg peg, List<BottomChange> changes) {
+        LevelWords words = new LevelWords(peg);
+        ArrayNode list = NODES.arrayNode();
+        changes.forEach(change -> list.add(change(change, words)));
+        return list;
+    }
+
+    private static ObjectNode change(BottomChange change, LevelWords words) {
         ObjectNode node = NODES.objectNode();
         node.put("x_m", Output.rounded(change.xMetres(), 2));
         node.put("y_m", Output.rounded(change.yMetres(), 2));

@@ -32,6 +32,9 @@ final class LinesJson {
         findings.slopes().forEach(slope -> slopes.add(slope(slope)));
         ArrayNode suspicious = root.putArray("suspicious");
         findings.map().suspicious().forEach(check -> suspicious.add(suspicious(check)));
+        root.set(
+                "changes",
+                LevelJson.changes(findings.map().peg(), findings.map().bottom().changes()));
         ArrayNode warnings = root.putArray("warnings");
         Doubts.sentences(Doubts.misplaced(findings.map().peg(), findings.map().water()))
                 .forEach(warnings::add);

@@ -6,6 +6,7 @@ import pegbed.analysis.Confidence;
 import pegbed.analysis.Deepest;
 import pegbed.analysis.Findings;
 import pegbed.analysis.FlatSpot;
+import pegbed.analysis.LevelWords;
 import pegbed.analysis.Plan;
 import pegbed.analysis.Spot;
 import pegbed.analysis.SteepestSlope;
@@ -53,6 +54,7 @@ final class LinesText {
         out.println();
         PlanText.print(plan, out);
         findings.map().suspicious().forEach(this::suspicious);
+        LevelWords.changes(findings.map()).forEach(change -> out.println("! " + change));
         Doubts.sentences(Doubts.misplaced(peg, findings.map().water())).forEach(odd -> out.println("! " + odd));
         out.println();
         out.println("For choosing where to fish. Not for navigation, swimming, wading or building.");

@@ -1,10 +1,12 @@
 package pegbed.cli;
 
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import pegbed.analysis.Findings;
+import pegbed.analysis.LevelWords;
 import pegbed.analysis.PegMap;
 import pegbed.model.InputException;
 import pegbed.model.Monitor;
@@ -101,9 +103,12 @@ final class MapCommand implements Callable<Integer> {
                 : SvgWriter.write(drawing, theme, peg.name().title(), scale);
         WholeFile.write(picture, bytes);
         if (output.json()) {
-            output.print(output.object().put("picture", picture.toString()));
+            ObjectNode node = output.object().put("picture", picture.toString());
+            node.set("changes", LevelJson.changes(peg, map.bottom().changes()));
+            output.print(node);
         } else {
             output.out().println("Drew " + picture + ".");
+            LevelWords.changes(map).forEach(change -> output.out().println("! " + change));
         }
         return 0;
     }

@@ -113,6 +113,27 @@ public final class Notation {
         }
     }
 
+    /**
+     * Reads a height alone, such as the board's above the water: {@code 15in}, {@code 38cm}, a bare number in the peg's
+     * unit of depths.
+     *
+     * @return metres, 0 to 30
+     * @throws NotationException when it can't be read, or something follows it
+     */
+    public double height(String typed) throws NotationException {
+        Text text = new Text(typed);
+        if (text.atEnd()) {
+            throw NotationException.saying("", "The height is missing; type it like 15in, 1'3 or 38cm.");
+        }
+        double metres = depth(text);
+        text.skipSeparators();
+        if (!text.atEnd()) {
+            throw NotationException.about(
+                    text.rest(), "has no place behind a height, which is like 15in, 1'3 or 38cm.");
+        }
+        return metres;
+    }
+
     private Line reading(Text text) throws NotationException {
         Spot spot = spot(text, "11 20L 4'6");
         if (text.atEnd()) {

@@ -18,6 +18,9 @@ public final class Wording {
 
     private static final double JOINT_TOLERANCE_METRES = 0.05;
 
+    /** Quarters of an inch. */
+    private static final String[] FRACTIONS = {"", "¼", "½", "¾"};
+
     private final Units units;
     private final Pole pole;
     private final List<Mark> marks;
@@ -45,6 +48,11 @@ public final class Wording {
         return depth(metres, 2);
     }
 
+    /** As {@link #depth}, feet and inches to the quarter inch, for small things such as a doubt: {@code ¾ in}. */
+    public String depthToQuarterInch(double metres) {
+        return depth(metres, 4);
+    }
+
     private String depth(double metres, int partsOfInch) {
         return switch (units.depth()) {
             case FEET -> feetAndInches(metres, partsOfInch);
@@ -58,12 +66,12 @@ public final class Wording {
         String sign = metres < 0 && parts > 0 ? "-" : "";
         long feet = parts / (12L * partsOfInch);
         long inches = parts / partsOfInch % 12;
-        boolean half = parts % partsOfInch != 0;
-        String inchWords = (inches > 0 || !half ? inches : "") + (half ? "½" : "") + " in";
+        String part = FRACTIONS[(int) (parts % partsOfInch * FRACTIONS.length / partsOfInch)];
+        String inchWords = (inches > 0 || part.isEmpty() ? inches : "") + part + " in";
         if (feet == 0) {
             return sign + inchWords;
         }
-        return sign + feet + " ft" + (inches > 0 || half ? " " + inchWords : "");
+        return sign + feet + " ft" + (inches > 0 || !part.isEmpty() ? " " + inchWords : "");
     }
 
     /**

@@ -96,24 +96,38 @@ public final class FittedBottom {
 
     /** How the water of the visit that is shown stands to that of another, from all readings and board measures. */
     public VisitLevel level(int visit) {
-        double[] c = levelCovariances(visit);
-        double higher = survey.levels().mean(survey.shown())
-                - survey.levels().mean(visit)
-                - Conditioned.dot(c, conditioned.alpha());
+        return level(survey.shown(), visit);
+    }
+
+    /** How the water of one visit stands to that of another, from all readings and board measures. */
+    public VisitLevel level(int of, int against) {
+        double[] c = observations.levelCovariances(of);
+        double[] other = observations.levelCovariances(against);
+        for (int j = 0; j < c.length; j++) {
+            c[j] -= other[j];
+        }
+        double higher =
+                survey.levels().mean(of) - survey.levels().mean(against) + Conditioned.dot(c, conditioned.alpha());
+        double prior = survey.levels().covariance(of, of)
+                - 2 * survey.levels().covariance(of, against)
+                + survey.levels().covariance(against, against);
         conditioned.whiten(c);
-        double variance = conditioned.covariance(levelVariance(visit), c, c, 0, 0);
+        double variance = conditioned.covariance(prior, c, c, 0, 0);
         long readings = survey.soundings().stream()
-                .filter(s -> s.visit() == visit && s.isUsed())
+                .filter(s -> s.visit() == against && s.isUsed())
                 .count();
-        double sd =
-                LevelDoubt.sd(levelVariance(visit), variance, shownSteepness().orElse(1));
-        return new VisitLevel(visit, higher, sd, (int) readings);
+        double sd = LevelDoubt.sd(prior, variance, steepness(of).orElse(1));
+        return new VisitLevel(against, higher, sd, (int) readings);
     }
 
     /** Mean steepness of the ground that was read at the visit that is shown. */
     OptionalDouble shownSteepness() {
+        return steepness(survey.shown());
+    }
+
+    private OptionalDouble steepness(int visit) {
         return survey.soundings().stream()
-                .filter(s -> s.visit() == survey.shown() && s.isUsed())
+                .filter(s -> s.visit() == visit && s.isUsed())
                 .mapToDouble(s -> {
                     Gradient g = gradient(s.xMetres(), s.yMetres());
                     return Math.hypot(g.dx(), g.dy());

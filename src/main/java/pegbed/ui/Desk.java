@@ -24,6 +24,9 @@ import pegbed.session.Session;
  * @param guide where to plumb next
  * @param profile the bottom along a direction
  * @param map what the pointer does
+ * @param visits visits and today's level
+ * @param board today's board measure
+ * @param comparison two visits beside each other
  * @param place banks, marks, hazards, pole
  * @param bankside the large-button view
  */
@@ -40,6 +43,9 @@ record Desk(
         GuideModel guide,
         ProfileModel profile,
         MapModel map,
+        VisitsModel visits,
+        BoardModel board,
+        ComparisonModel comparison,
         PlaceModel place,
         BanksideModel bankside) {
     private static final int AFTER_MILLISECONDS = 120;
@@ -68,7 +74,7 @@ record Desk(
      * @param folder the program's own folder
      * @param executors who does what takes time
      * @param painter paints
-     * @param planner makes plans, one after the other
+     * @param planner makes plans and tells levels, one after the other
      * @param guide reckons where to plumb next, which may come a little later than all else
      */
     static Desk of(
@@ -99,6 +105,9 @@ record Desk(
                 next,
                 profile,
                 map,
+                new VisitsModel(session, clock, planner, executors.owner(), box::fillFrom),
+                new BoardModel(session),
+                new ComparisonModel(session, planner, executors.owner()),
                 new PlaceModel(session),
                 new BanksideModel(session, box, next));
     }

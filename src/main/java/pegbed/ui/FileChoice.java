@@ -3,7 +3,7 @@ package pegbed.ui;
 import java.nio.file.Path;
 import java.util.Optional;
 
-/** Asks the person for the name of a file; empty if none was chosen. */
+/** Asks the person for a file or a folder; empty if none was chosen. */
 interface FileChoice {
     Optional<Path> toOpen();
 
@@ -12,6 +12,9 @@ interface FileChoice {
 
     /** The card, as PDF, PNG, SVG or HTML. */
     Optional<Path> toSaveCard(String suggested);
+
+    /** @param title what the folder is for */
+    Optional<Path> toFolder(String title);
 
     /** A table of readings. */
     Optional<Path> toBringIn();

@@ -13,7 +13,7 @@ import java.util.Optional;
 import java.util.Properties;
 
 /**
- * What the window remembers between runs: the files that were open last, the theme, whether the hint was closed. Nothing
+ * What the window remembers between runs: the files that were open last, the shelf's folder, the theme, whether the hint was closed. Nothing
  * here is worth a sentence when it can't be read or written; the window then begins as new.
  */
 final class Remembered {
@@ -66,6 +66,20 @@ final class Remembered {
         for (int i = 0; i < MOST_RECENT; i++) {
             values.setProperty("recent." + i, i < paths.size() ? paths.get(i).toString() : "");
         }
+        write();
+    }
+
+    /** The folder that the shelf looks at; empty where none was chosen. */
+    Optional<Path> shelf() {
+        try {
+            return Optional.ofNullable(values.getProperty("shelf")).map(Path::of);
+        } catch (InvalidPathException notAPathHere) {
+            return Optional.empty();
+        }
+    }
+
+    void setShelf(Path folder) {
+        values.setProperty("shelf", folder.toString());
         write();
     }
 

@@ -17,6 +17,8 @@ import javafx.scene.layout.VBox;
  * and Escape puts them away.
  */
 final class Sheets extends StackPane {
+    private static final double WIDTH = 660;
+
     private Runnable closed = () -> {};
 
     Sheets() {
@@ -43,6 +45,11 @@ final class Sheets extends StackPane {
      * @param buttons its foot; the first one takes Enter
      */
     void open(String id, String title, Node content, List<Button> buttons) {
+        open(id, title, content, buttons, WIDTH);
+    }
+
+    /** Shows a sheet that may be wider than others. */
+    void open(String id, String title, Node content, List<Button> buttons, double mostWidth) {
         Label heading = new Label(title);
         heading.getStyleClass().add("sheet-title");
         heading.setWrapText(true);
@@ -63,7 +70,7 @@ final class Sheets extends StackPane {
         VBox sheet = new VBox(heading, scroll, foot);
         sheet.setId(id);
         sheet.getStyleClass().add("sheet");
-        sheet.setMaxWidth(660);
+        sheet.setMaxWidth(mostWidth);
         sheet.setMaxHeight(USE_PREF_SIZE);
         sheet.setAccessibleRole(javafx.scene.AccessibleRole.DIALOG);
         sheet.setAccessibleText(title);

@@ -4,6 +4,7 @@ import java.io.File;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.Supplier;
+import javafx.stage.DirectoryChooser;
 import javafx.stage.FileChooser;
 import javafx.stage.Window;
 
@@ -44,6 +45,13 @@ final class SystemFileChoice implements FileChoice {
     @Override
     public Optional<Path> toBringIn() {
         return chosen(chooser("Bring in readings", TABLES).showOpenDialog(owner.get()));
+    }
+
+    @Override
+    public Optional<Path> toFolder(String title) {
+        DirectoryChooser chooser = new DirectoryChooser();
+        chooser.setTitle(title);
+        return chosen(chooser.showDialog(owner.get()));
     }
 
     private static FileChooser chooser(String title, FileChooser.ExtensionFilter kind) {

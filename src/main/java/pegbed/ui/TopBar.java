@@ -66,6 +66,7 @@ final class TopBar extends HBox {
                 .setAll(
                         item("New peg", "Shortcut+N", frame::newPeg),
                         item("Open", "Shortcut+O", frame::chooseAndOpen),
+                        item("Shelf…", "Shortcut+Shift+O", frame::showShelf),
                         item("Open the sample peg", "", frame::openSample),
                         new SeparatorMenuItem(),
                         item("Save", "Shortcut+S", frame::save),

@@ -3,6 +3,7 @@ package pegbed.ui;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import javafx.application.Platform;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.SimpleBooleanProperty;
 import javafx.geometry.Pos;
@@ -24,10 +25,14 @@ import pegbed.storage.ReadingsTable;
 
 /** All of the window: bar, news, the view in use, and the sheets over it. */
 final class WindowFrame extends StackPane {
+    private static final double SHELF_WIDTH = 840;
+
     private final Desk desk;
     private final FileChoice files;
     private final MainView main;
     private final Sheets sheets = new Sheets();
+    private final ShelfModel shelf;
+    private final ShelfSheet shelfSheet;
     private final BorderPane page = new BorderPane();
     private final VBox top = new VBox();
     private final TopBar bar;
@@ -41,6 +46,8 @@ final class WindowFrame extends StackPane {
     WindowFrame(Desk desk, FileChoice files) {
         this.desk = desk;
         this.files = files;
+        shelf = new ShelfModel(desk.session(), desk.remembered(), Desk.thread("shelf"), Platform::runLater);
+        shelfSheet = new ShelfSheet(shelf, files, this::openFromShelf);
         main = new MainView(desk);
         main.darkProperty().bind(dark);
         bar = new TopBar(this, desk, main.map());
@@ -94,6 +101,8 @@ final class WindowFrame extends StackPane {
             action = this::saveAs;
         } else if (is(event, KeyCode.O)) {
             action = this::chooseAndOpen;
+        } else if (isShifted(event, KeyCode.O)) {
+            action = this::showShelf;
         } else if (is(event, KeyCode.N)) {
             action = this::newPeg;
         } else if (is(event, KeyCode.P)) {
@@ -151,6 +160,18 @@ final class WindowFrame extends StackPane {
 
     void open(Path path) {
         askAboutUnsaved(() -> desk.document().open(path));
+    }
+
+    /** The person's own pegs in a folder, looked at afresh. */
+    void showShelf() {
+        sheets.open("shelf", "Shelf", shelfSheet.content(), shelfSheet.buttons(sheets::close), SHELF_WIDTH);
+        shelfSheet.focus();
+        shelf.look();
+    }
+
+    private void openFromShelf(Path path) {
+        sheets.close();
+        open(path);
     }
 
     private void openAgain() {

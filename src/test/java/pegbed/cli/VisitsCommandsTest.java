@@ -8,9 +8,13 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import pegbed.model.InputException;
+import pegbed.session.VisitedPegs;
+import pegbed.storage.PegFile;
 
 class VisitsCommandsTest {
     private static final ObjectMapper JSON = new ObjectMapper();
@@ -122,5 +126,38 @@ class VisitsCommandsTest {
         assertEquals(
                 0, Ran.pegbed("shelf", folder, "--find", "nine", "--delete").status());
         assertTrue(Files.exists(folder.resolve("deleted/nine.peg.json")));
+    }
+
+    /** Lines, map and check say it of a peg whose bottom was dug, and only of such a one. */
+    @Test
+    void whereTheBottomChangedIsSaidWhereverThePegIsLookedAt() throws IOException, InputException {
+        Path dug = folder.resolve("dug.peg.json");
+        PegFile.save(dug, VisitedPegs.dugOut(), Optional.empty());
+        Path picture = folder.resolve("dug.png");
+        JsonNode change = json("lines", dug, "--json").path("changes").get(0);
+        assertEquals(VisitedPegs.HOLE.xMetres(), change.path("x_m").asDouble(), 1);
+        assertEquals(VisitedPegs.HOLE.yMetres(), change.path("y_m").asDouble(), 1);
+        assertEquals(3, change.path("since_visit").asInt());
+        assertEquals(
+                change,
+                json("map", dug, "--out", picture, "--json").path("changes").get(0));
+        String sentence = "! " + change.path("words").asText();
+        assertTrue(Ran.pegbed("lines", dug).out().lines().anyMatch(sentence::equals));
+        assertTrue(Ran.pegbed("map", dug, "--out", picture).out().lines().anyMatch(sentence::equals));
+        Ran check = Ran.pegbed("check", dug);
+        assertEquals(1, check.status());
+        assertTrue(check.out().contains(change.path("words").asText()));
+        JsonNode checked = JSON.readTree(Ran.pegbed("check", dug, "--json").out());
+        assertEquals(change, checked.path("changes").get(0));
+        assertEquals(0, json("lines", peg, "--json").path("changes").size());
+        assertTrue(!Ran.pegbed("lines", peg).out().contains("The bottom has changed"));
+    }
+
+    @Test
+    void arrivingTwiceIsRefused() {
+        assertEquals(0, Ran.pegbed("level", peg, "--arrive").status());
+        Ran again = Ran.pegbed("level", peg, "--arrive");
+        assertEquals(2, again.status());
+        assertTrue(again.err().contains("it is today's already"), again.err());
     }
 }

@@ -109,4 +109,10 @@ class WordingTest {
 
         assertEquals("0.8 m left of leaning post", USUAL.aim(there));
     }
+
+    @ParameterizedTest
+    @CsvSource({"0.0191, ¾ in", "0.0125, ½ in", "0.006, ¼ in", "0.0254, 1 in", "0.1207, 4¾ in", "0.3112, 1 ft ¼ in"})
+    void smallDepthsToTheQuarterInch(double metres, String words) {
+        assertEquals(words, USUAL.depthToQuarterInch(metres));
+    }
 }

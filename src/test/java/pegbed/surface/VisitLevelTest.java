@@ -186,4 +186,21 @@ class VisitLevelTest {
         assertTrue(!elsewhere.isShown(), elsewhere.toString());
         assertEquals(0.15, field.at(12, 1).sdMetres(), 0.01);
     }
+
+    /** One water against another is what both are against a third, whichever visit is shown. */
+    @Test
+    void anyTwoVisitsAreToldAgainstEachOther() throws InputException {
+        Peg peg = TestPegs.bend()
+                .withVisits(List.of(
+                        TestPegs.visit(OptionalDouble.empty(), fan(0, 3, 5, 7, 9)),
+                        TestPegs.visit(OptionalDouble.empty(), fan(0.08, 3, 5, 7, 9)),
+                        TestPegs.visit(OptionalDouble.empty(), fan(-0.05, 3, 5, 7, 9))));
+        FittedBottom bottom = TestPegs.fit(peg);
+        VisitLevel second = bottom.level(1, 0);
+        assertEquals(0.08, second.higherMetres(), 0.004);
+        assertTrue(second.sdMetres() > 0 && second.sdMetres() < 0.02, "sd " + second.sdMetres());
+        assertEquals(-second.higherMetres(), bottom.level(0, 1).higherMetres(), 1e-12);
+        assertEquals(bottom.level(0).higherMetres() - bottom.level(1).higherMetres(), second.higherMetres(), 1e-12);
+        assertEquals(0, bottom.level(1, 1).sdMetres(), 1e-12);
+    }
 }

@@ -14,7 +14,11 @@ final class Desks {
     private Desks() {}
 
     static Desk atOnce(Path folder, Peg peg) {
-        Desk desk = Desk.of(folder, Session.Executors.AT_ONCE, Runnable::run, Runnable::run, Runnable::run, CLOCK);
+        return atOnce(folder, peg, CLOCK);
+    }
+
+    static Desk atOnce(Path folder, Peg peg, Clock clock) {
+        Desk desk = Desk.of(folder, Session.Executors.AT_ONCE, Runnable::run, Runnable::run, Runnable::run, clock);
         desk.document().begin(peg);
         return desk;
     }

@@ -46,6 +46,9 @@ final class Scenes implements FileChoice {
     private Stage stage;
     private WindowFrame frame;
 
+    /** The session's clock. */
+    Clock clock = Clock.systemUTC();
+
     /** What the person chooses when asked for a file. */
     Optional<Path> chosen = Optional.empty();
 
@@ -79,13 +82,7 @@ final class Scenes implements FileChoice {
         ExecutorService aside = Desk.thread("aside");
         threads.addAll(List.of(disk, answers, painter, aside));
         on(() -> {
-            desk = Desk.of(
-                    own,
-                    new Session.Executors(Platform::runLater, answers, disk),
-                    painter,
-                    aside,
-                    aside,
-                    Clock.systemUTC());
+            desk = Desk.of(own, new Session.Executors(Platform::runLater, answers, disk), painter, aside, aside, clock);
             stage = new Stage();
             frame = PegbedApplication.show(stage, desk, this, false);
             stage.setWidth(1366);
@@ -335,6 +332,11 @@ final class Scenes implements FileChoice {
 
     @Override
     public Optional<Path> toSaveCard(String suggested) {
+        return chosen;
+    }
+
+    @Override
+    public Optional<Path> toFolder(String title) {
         return chosen;
     }
 

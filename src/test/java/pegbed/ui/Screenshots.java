@@ -161,6 +161,11 @@ public final class Screenshots {
         }
 
         @Override
+        public Optional<Path> toFolder(String title) {
+            return Optional.empty();
+        }
+
+        @Override
         public Optional<Path> toBringIn() {
             return Optional.empty();
         }
