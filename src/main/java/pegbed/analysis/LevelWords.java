@@ -31,14 +31,14 @@ public final class LevelWords {
         return visit.start().map(DAY::format).orElse("visit " + (index + 1));
     }
 
-    /** How today's water stands: {@code The water stands 3 in higher than on 2 May 2026, known to ½ in.} */
+    /** How today's water stands: {@code The water stands 3 in higher than on 2 May 2026, known to ¾ in.} */
     public String level(VisitLevel level) {
         double higher = level.higherMetres();
         String how = isSame(higher)
                 ? "as high as"
                 : wording.depthToHalfInch(Math.abs(higher)) + (higher > 0 ? " higher than" : " lower than");
         return "The water stands " + how + " on " + visit(level.visit()) + ", known to "
-                + wording.depthToHalfInch(level.sdMetres()) + " (one standard deviation).";
+                + wording.depthToQuarterInch(level.sdMetres()) + " (one standard deviation).";
     }
 
     /** How one water stands to another in few words: {@code 3 in higher, give or take ¾ in}. */
@@ -69,7 +69,8 @@ public final class LevelWords {
         return (check.slope() <= LEVEL_GROUND
                         ? "The ground there is level"
                         : "The ground there is " + Steepness.oneIn(check.slope()))
-                + " and well plumbed; with it the level is known to " + wording.depthToHalfInch(check.sdAfterMetres())
+                + " and well plumbed; with it the level is known to "
+                + wording.depthToQuarterInch(check.sdAfterMetres())
                 + ".";
     }
 

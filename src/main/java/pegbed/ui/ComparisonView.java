@@ -26,7 +26,7 @@ final class ComparisonView extends VBox {
                 "compare", "Compare", "Tells what silted up and what was dug out between the two", model::compare);
         Label and = new Label("and");
         and.setMinWidth(USE_PREF_SIZE);
-        HBox row = new HBox(earlier, and, later, compare);
+        HBox row = new HBox(earlier, and, later);
         row.setAlignment(Pos.CENTER_LEFT);
         row.getStyleClass().add("row");
         Label title = new Label("Compare two visits");
@@ -41,6 +41,7 @@ final class ComparisonView extends VBox {
                 .addAll(
                         title,
                         row,
+                        compare,
                         Controls.telling("compare-heading", "plain", model.headingProperty()),
                         Controls.telling("compare-error", "error-words", model.errorProperty()),
                         places);

@@ -125,8 +125,7 @@ final class LevelTeller {
         });
         List<String> told = new ArrayList<>();
         for (int i = 0; i < levels.size(); i++) {
-            told.add("After " + form.printReading(peg.today().readings().get(i)) + ": " + words.stands(levels.get(i))
-                    + ".");
+            told.add(form.printReading(peg.today().readings().get(i)) + ": " + words.stands(levels.get(i)) + ".");
         }
         return told;
     }

@@ -83,6 +83,8 @@ final class Sheets extends StackPane {
         getChildren().setAll(sheet);
         setVisible(true);
         setManaged(true);
+        // What stands in a scroll pane is in the window, and can be focused, only once the pane has its skin.
+        sheet.applyCss();
         buttons.get(0).requestFocus();
     }
 

@@ -45,7 +45,7 @@ final class ShelfSheet {
                         folder(),
                         searching(),
                         table(),
-                        Controls.telling("shelf-count", "quiet", model.countProperty()),
+                        count(),
                         trouble(),
                         question,
                         deeds(),
@@ -171,6 +171,14 @@ final class ShelfSheet {
             }
         });
         return made;
+    }
+
+    /** Takes its room from the start, so that nothing below it moves when the folder has been looked at. */
+    private Node count() {
+        Label words = Controls.wrapped("quiet");
+        words.setId("shelf-count");
+        words.textProperty().bind(model.countProperty());
+        return words;
     }
 
     private Node trouble() {

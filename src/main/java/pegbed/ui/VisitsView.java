@@ -44,9 +44,9 @@ final class VisitsView extends ScrollPane {
                 dugOut(),
                 Controls.telling("visits-error", "error-words", model.errorProperty()),
                 Controls.telling("level", "heading", model.levelProperty()),
-                list("To know it better, plumb here", model.checks(), this::check),
-                list("", model.steps(), VisitsView::step),
                 list("The bottom has changed", model.changes(), changed -> Cards.changed(changed, show)),
+                list("To know it better, plumb here", model.checks(), this::check),
+                list("After each of today's readings", model.steps(), VisitsView::step),
                 list("Visits", model.rows(), VisitsView::visit),
                 new ComparisonView(desk.comparison(), show));
         content.getStyleClass().add("visits");
@@ -113,11 +113,9 @@ final class VisitsView extends ScrollPane {
         VBox box = new VBox();
         Runnable fill = () -> {
             box.getChildren().clear();
-            if (!title.isEmpty()) {
-                Label heading = Controls.wrapped("section");
-                heading.setText(title);
-                box.getChildren().add(heading);
-            }
+            Label heading = Controls.wrapped("section");
+            heading.setText(title);
+            box.getChildren().add(heading);
             items.forEach(item -> box.getChildren().add(row.apply(item)));
             box.setVisible(!items.isEmpty());
             box.setManaged(!items.isEmpty());
@@ -169,7 +167,7 @@ final class VisitsView extends ScrollPane {
         VBox box = new VBox(first, level);
         box.setId("visit-" + row.number());
         box.setFocusTraversable(true);
-        box.getStyleClass().add("card");
+        box.getStyleClass().add("visit");
         box.setAccessibleRole(javafx.scene.AccessibleRole.TEXT);
         box.setAccessibleText(
                 "Visit " + row.number() + ", " + row.day() + ", " + readings.getText() + ", " + row.level());

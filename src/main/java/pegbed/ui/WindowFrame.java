@@ -66,6 +66,14 @@ final class WindowFrame extends StackPane {
         return dark;
     }
 
+    Desk desk() {
+        return desk;
+    }
+
+    ShelfModel shelf() {
+        return shelf;
+    }
+
     MainView main() {
         return main;
     }

@@ -4,7 +4,8 @@ import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Clock;
+import java.nio.file.StandardCopyOption;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.FutureTask;
@@ -12,14 +13,17 @@ import java.util.concurrent.TimeUnit;
 import javafx.application.Platform;
 import javafx.scene.Scene;
 import javafx.scene.SnapshotParameters;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TabPane;
 import javafx.scene.image.PixelFormat;
 import javafx.scene.image.WritableImage;
 import javafx.scene.transform.Transform;
 import javafx.stage.Stage;
 import javax.imageio.ImageIO;
+import pegbed.model.InputException;
 import pegbed.session.Answer;
 import pegbed.session.Session;
+import pegbed.session.VisitedPegs;
 
 /**
  * Makes the documentation's pictures of the window, with the window's own code and without a display: {@code mvn -P
@@ -28,6 +32,9 @@ import pegbed.session.Session;
  */
 public final class Screenshots {
     private static final Path OUT = Path.of("docs", "images");
+
+    /** Only the pictures whose names contain this, all if it is empty. */
+    private static final String ONLY = System.getProperty("pegbed.only", "");
 
     private Screenshots() {}
 
@@ -50,8 +57,11 @@ public final class Screenshots {
         take("window-bankside.png", 1280, 752, 1, false, WindowFrame::toBankside);
         take("window-readings.png", 1366, 740, 1, false, frame -> tab(frame, 2));
         take("window-lines.png", 1366, 740, 1, false, frame -> tab(frame, 1));
+        take("window-visits.png", 1366, 740, 1, false, Screenshots::visits);
+        take("window-compare.png", 1366, 740, 1, false, Screenshots::compare);
+        take("window-shelf.png", 1366, 740, 1, false, Screenshots::shelf);
         take("window-place.png", 1366, 740, 1, false, frame -> {
-            tab(frame, 3);
+            tab(frame, 4);
             frame.main().map().requestFocus();
         });
         take("window-new-peg.png", 1366, 740, 1, false, WindowFrame::newPeg);
@@ -59,16 +69,45 @@ public final class Screenshots {
         Platform.exit();
     }
 
+    /** A third visit to peg 9, with one check read. */
+    private static void visits(WindowFrame frame) {
+        tab(frame, 3);
+        frame.desk().visits().begin();
+        frame.desk().box().textProperty().set("s3 @leaning 5'5");
+        frame.desk().box().enter();
+    }
+
+    /** A third visit to peg 9 that found a hole. */
+    private static void compare(WindowFrame frame) throws InputException {
+        tab(frame, 3);
+        frame.desk().document().begin(VisitedPegs.dugOut());
+        frame.desk().comparison().compare();
+        ((ScrollPane) frame.lookup("#visits")).setVvalue(1);
+    }
+
+    private static void shelf(WindowFrame frame) throws IOException {
+        Path pegs = Files.createDirectories(Path.of(System.getProperty("java.io.tmpdir"), "pegs"));
+        for (String name : List.of("tansy-cut-14", "tansy-cut-9", "brick-pond-3")) {
+            Path copy = pegs.resolve(name + ".peg.json");
+            Files.copy(Path.of("sample-pegs", name + ".peg.json"), copy, StandardCopyOption.REPLACE_EXISTING);
+        }
+        frame.showShelf();
+        frame.shelf().choose(pegs);
+    }
+
     private static void tab(WindowFrame frame, int index) {
         ((TabPane) frame.lookup("#tabs")).getSelectionModel().select(index);
     }
 
     private interface Setting {
-        void set(WindowFrame frame);
+        void set(WindowFrame frame) throws Exception;
     }
 
     private static void take(String name, int width, int height, int scale, boolean dark, Setting setting)
             throws Exception {
+        if (!name.contains(ONLY)) {
+            return;
+        }
         Path home = Files.createTempDirectory("pegbed-pictures");
         Session.Executors executors =
                 new Session.Executors(Platform::runLater, Desk.thread("answers"), Desk.thread("disk"));
@@ -80,15 +119,19 @@ public final class Screenshots {
                     Desk.thread("painter"),
                     Desk.thread("plans"),
                     Desk.thread("guide"),
-                    Clock.systemUTC());
+                    VisitedPegs.MORNING);
             made.remembered().closeHint();
             Stage stage = new Stage();
             frame[0] = PegbedApplication.show(stage, made, new NoFiles(), dark);
             stage.setWidth(width);
             stage.setHeight(height);
             made.document().begin(Samples.first());
-            setting.set(frame[0]);
             return made;
+        });
+        waitFor(desk, frame[0]);
+        onToolkit(() -> {
+            setting.set(frame[0]);
+            return null;
         });
         waitFor(desk, frame[0]);
         onToolkit(() -> {

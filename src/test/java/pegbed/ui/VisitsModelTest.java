@@ -58,8 +58,7 @@ class VisitsModelTest {
         read(desk, "s2 80R 2'5");
         assertEquals(2, visits.steps().size());
         assertTrue(
-                visits.steps().get(0).startsWith("After s4 0 5'2: "),
-                visits.steps().get(0));
+                visits.steps().get(0).startsWith("s4 0 5'2: "), visits.steps().get(0));
         assertFalse(before.equals(visits.levelProperty().get()));
         desk.document().undo();
         desk.document().undo();

@@ -196,18 +196,28 @@ class VisitsWindowTest {
         return pegs;
     }
 
-    @Test
-    void theShelfFindsWhileTypingAndOpensWithEnter() throws IOException {
-        scenes.chosen = Optional.of(shelf());
+    private TableView<ShelfModel.Row> openShelf(Path pegs) {
+        scenes.chosen = Optional.of(pegs);
         scenes.on(scenes.frame()::showShelf);
-        assertTrue(scenes.<TextField>find("#shelf-search").isFocused());
+        scenes.settle();
         scenes.click("#shelf-choose");
         TableView<ShelfModel.Row> table = scenes.find("#shelf-pegs");
         scenes.waitUntil(() -> table.getItems().size() == 3);
+        scenes.settle();
+        return table;
+    }
+
+    @Test
+    void theShelfFindsWhileTypingAndOpensWithEnter() throws IOException {
+        openShelf(shelf());
+        scenes.press(KeyCode.ESCAPE);
+        assertFalse(scenes.there("#shelf"));
+        scenes.on(scenes.frame()::showShelf);
+        scenes.settle();
+        assertTrue(scenes.<TextField>find("#shelf-search").isFocused());
         assertEquals(List.of(), scenes.nameless());
         scenes.resize(960, 510);
         assertEquals(List.of(), scenes.cutOff());
-        scenes.click("#shelf-search");
         scenes.write(List.of("brick"));
         scenes.waitUntil(() -> scenes.peg().name().water().equals("Brick Pond"));
         assertFalse(scenes.there("#shelf"));
@@ -217,11 +227,7 @@ class VisitsWindowTest {
     @Test
     void theShelfDeletesOnlyWhenToldTwice() throws IOException {
         Path pegs = shelf();
-        scenes.chosen = Optional.of(pegs);
-        scenes.on(scenes.frame()::showShelf);
-        scenes.click("#shelf-choose");
-        TableView<ShelfModel.Row> table = scenes.find("#shelf-pegs");
-        scenes.waitUntil(() -> table.getItems().size() == 3);
+        TableView<ShelfModel.Row> table = openShelf(pegs);
         scenes.click("#shelf-delete");
         assertTrue(scenes.<Label>find("#shelf-asked").getText().startsWith("Delete Brick Pond, peg 3?"));
         scenes.press(KeyCode.ESCAPE);
@@ -239,11 +245,7 @@ class VisitsWindowTest {
 
     @Test
     void aPegIsRenamedOnTheShelf() throws IOException {
-        scenes.chosen = Optional.of(shelf());
-        scenes.on(scenes.frame()::showShelf);
-        scenes.click("#shelf-choose");
-        TableView<ShelfModel.Row> table = scenes.find("#shelf-pegs");
-        scenes.waitUntil(() -> table.getItems().size() == 3);
+        TableView<ShelfModel.Row> table = openShelf(shelf());
         scenes.click("#shelf-rename");
         scenes.on(() -> scenes.<TextField>find("#shelf-number").setText("30"));
         scenes.click("#shelf-rename-yes");
