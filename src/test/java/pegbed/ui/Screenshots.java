@@ -58,7 +58,7 @@ public final class Screenshots {
         take("window-readings.png", 1366, 740, 1, false, frame -> tab(frame, 2));
         take("window-lines.png", 1366, 740, 1, false, frame -> tab(frame, 1));
         take("window-visits.png", 1366, 740, 1, false, Screenshots::visits);
-        take("window-compare.png", 1366, 740, 1, false, Screenshots::compare);
+        take("window-compare.png", 1366, 740, 1, false, Screenshots::dugOut, Screenshots::compare);
         take("window-shelf.png", 1366, 740, 1, false, Screenshots::shelf);
         take("window-place.png", 1366, 740, 1, false, frame -> {
             tab(frame, 4);
@@ -78,11 +78,22 @@ public final class Screenshots {
     }
 
     /** A third visit to peg 9 that found a hole. */
-    private static void compare(WindowFrame frame) throws InputException {
+    private static void dugOut(WindowFrame frame) throws InputException {
         tab(frame, 3);
         frame.desk().document().begin(VisitedPegs.dugOut());
+    }
+
+    private static void compare(WindowFrame frame) {
         frame.desk().comparison().compare();
-        ((ScrollPane) frame.lookup("#visits")).setVvalue(1);
+        frame.desk().map().point(VisitedPegs.HOLE);
+    }
+
+    /** What stands lowest can be scrolled to only once all of it is there. */
+    private static void scrollDown(WindowFrame frame) {
+        ScrollPane visits = (ScrollPane) frame.lookup("#visits");
+        if (visits != null && !frame.desk().comparison().places().isEmpty()) {
+            visits.setVvalue(1);
+        }
     }
 
     private static void shelf(WindowFrame frame) throws IOException {
@@ -104,6 +115,18 @@ public final class Screenshots {
     }
 
     private static void take(String name, int width, int height, int scale, boolean dark, Setting setting)
+            throws Exception {
+        take(name, width, height, scale, dark, setting, Screenshots::typing);
+    }
+
+    /** A reading about to be added. */
+    private static void typing(WindowFrame frame) {
+        frame.desk().box().textProperty().set("s7 @post+1 2'9 firm");
+        frame.desk().map().point(pegbed.model.Place.polar(9.4, 14));
+    }
+
+    private static void take(
+            String name, int width, int height, int scale, boolean dark, Setting setting, Setting afterwards)
             throws Exception {
         if (!name.contains(ONLY)) {
             return;
@@ -135,12 +158,16 @@ public final class Screenshots {
         });
         waitFor(desk, frame[0]);
         onToolkit(() -> {
-            desk.box().textProperty().set("s7 @post+1 2'9 firm");
-            desk.map().point(pegbed.model.Place.polar(9.4, 14));
+            afterwards.set(frame[0]);
             return null;
         });
         Thread.sleep(400);
         waitFor(desk, frame[0]);
+        onToolkit(() -> {
+            scrollDown(frame[0]);
+            return null;
+        });
+        Thread.sleep(400);
         onToolkit(() -> {
             write(frame[0].getScene(), scale, OUT.resolve(name));
             frame[0].getScene().getWindow().hide();
