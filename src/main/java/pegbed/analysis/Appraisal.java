@@ -33,16 +33,14 @@ final class Appraisal {
 
     private final double[] total;
 
-    private Appraisal(PegMap map, List<Candidate> candidates, Blend blend) {
+    private Appraisal(PegMap map, List<Candidate> candidates, List<Choice> choices) {
         this.map = map;
         this.candidates = candidates;
+        this.choices = choices;
         int visit = map.peg().visits().size() - 1;
         Lookahead lookahead = Lookahead.of(
                 map.bottom(),
                 candidates.stream().map(candidate -> candidate.planned(visit)).toList());
-        double target =
-                map.peg().wishes().targetMetres().orElse(map.deepest().spot().depthMetres() / 2);
-        choices = Choices.of(map, target, blend);
         GridFrame frame = map.grid().frame();
         shortlist = roughly(lookahead, frame);
         Lookahead some = lookahead.only(shortlist);
@@ -71,7 +69,14 @@ final class Appraisal {
 
     /** Appraises candidates at the target that the person set, else at half the deepest. */
     static Appraisal of(PegMap map, List<Candidate> candidates, Blend blend) {
-        return new Appraisal(map, candidates, blend);
+        double target =
+                map.peg().wishes().targetMetres().orElse(map.deepest().spot().depthMetres() / 2);
+        return new Appraisal(map, candidates, Choices.of(map, target, blend));
+    }
+
+    /** Appraises candidates for the deepest place alone. */
+    static Appraisal ofDeepest(PegMap map, List<Candidate> candidates, Blend blend) {
+        return new Appraisal(map, candidates, List.of(Choices.deepest(map, blend)));
     }
 
     private int[] roughly(Lookahead lookahead, GridFrame frame) {

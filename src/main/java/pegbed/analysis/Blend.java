@@ -5,6 +5,8 @@ package pegbed.analysis;
  * docs/decisions/0010-where-to-plumb-next.md}.
  *
  * @param spreadUntil up to this many readings the map alone counts
+ * @param deepestUntil after that, up to this many readings, the deepest place alone counts
+ * @param deepestLeast as long as a reading is expected to gain so much for it: worth, as {@link #deepestWeight}
  * @param mapEvery after that every so many readings one is for the map; 0 for never
  * @param deepShare how much more a place that may prove the deepest counts for the map, 0 or more
  * @param deepestWeight worth of the deepest place, per {@value #DEPTH_METRES} m gained
@@ -12,9 +14,16 @@ package pegbed.analysis;
  * @param tie share of the greatest gain by which a nearer place may fall short and still be preferred
  */
 public record Blend(
-        int spreadUntil, int mapEvery, double deepShare, double deepestWeight, double ownDepthWeight, double tie) {
+        int spreadUntil,
+        int deepestUntil,
+        double deepestLeast,
+        int mapEvery,
+        double deepShare,
+        double deepestWeight,
+        double ownDepthWeight,
+        double tie) {
     /** A gain in depth that is worth as much as a flat spot won, metres. */
     static final double DEPTH_METRES = 0.15;
 
-    public static final Blend USUAL = new Blend(14, 3, 2, 1, 0.5, 0.05);
+    public static final Blend USUAL = new Blend(10, 20, 0.035, 3, 4, 1, 0.5, 0.05);
 }

@@ -51,6 +51,11 @@ final class Choices {
         return found;
     }
 
+    /** The choice of the deepest place. */
+    static Choice deepest(PegMap map, Blend blend) {
+        return new Choices(map, blend).deepest();
+    }
+
     private record Node(int index, Disc disc, double worth, double hope) {}
 
     private Choice deepest() {

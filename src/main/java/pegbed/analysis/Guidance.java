@@ -12,8 +12,9 @@ import pegbed.model.Reading;
 import pegbed.surface.Lookahead;
 
 /**
- * Which reading to take next: an opening of seven; then what lowers the doubt of the whole map; then two of three for the
- * deepest place and the flat spots and one for the map. The same peg gets the same answer.
+ * Which reading to take next: an opening of seven; then what lowers the doubt of the whole map; then what finds deeper
+ * water, because half its depth is what is sought afterwards; then two of three for the deepest place and the flat spots
+ * and one for the map. The same peg gets the same answer.
  */
 public final class Guidance {
     /** A gain below this is none. */
@@ -90,11 +91,19 @@ public final class Guidance {
         if (readings < blend.spreadUntil()) {
             return forMap(Double.NaN, false);
         }
+        if (readings < blend.deepestUntil()) {
+            Appraisal deepest = Appraisal.ofDeepest(map, open, blend);
+            if (deepest.most() >= blend.deepestLeast()) {
+                Place place = open.get(nearest(deepest.total())).place();
+                return new NextReading(
+                        place, NextReading.Purpose.DEEPEST, Reasons.deepest(map, place), Double.NaN, false);
+            }
+        }
         Appraisal appraisal = Appraisal.of(map, open, blend);
         double most = appraisal.most();
         boolean stop = StopRule.stops(map, most, blend);
-        boolean mapsTurn =
-                blend.mapEvery() > 0 && (readings - blend.spreadUntil()) % blend.mapEvery() == blend.mapEvery() - 1;
+        boolean mapsTurn = blend.mapEvery() > 0
+                && Math.floorMod(readings - blend.deepestUntil(), blend.mapEvery()) == blend.mapEvery() - 1;
         if (mapsTurn || most < NOTHING) {
             return forMap(most, stop);
         }

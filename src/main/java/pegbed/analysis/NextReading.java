@@ -10,7 +10,8 @@ import pegbed.notation.Wording;
  * @param purpose what it serves most
  * @param why one sentence, in the trade's words
  * @param gain what the best next reading is expected to gain for the deepest place and the flat spots together: 1 is a
- *     flat spot won, or 15 cm at the deepest place; NaN while it is not reckoned (the opening and the spread)
+ *     flat spot won, or 15 cm at the deepest place; NaN while it is not reckoned (the opening, the spread, and
+ *     while the deepest place alone counts)
  * @param stop whether another reading would hardly change the lines
  */
 public record NextReading(Place place, Purpose purpose, String why, double gain, boolean stop) {

@@ -149,22 +149,59 @@ class GuidanceTest {
     }
 
     @Test
-    void afterTheSpreadTwoOfThreeServeTheDecisionsAndOneTheMap() throws InputException {
-        Peg peg = InventedWater.guided(InventedWater.cut(), InventedWater::cutDepth, 13);
+    void afterTheSpreadComesTheDeepestAndThenTwoOfThreeForTheDecisionsAndOneForTheMap() throws InputException {
+        Peg peg = InventedWater.guided(InventedWater.cut(), InventedWater::cutDepth, 9);
         List<NextReading.Purpose> purposes = new ArrayList<>();
-        for (int i = 13; i < 20; i++) {
+        for (int i = 9; i < 26; i++) {
             NextReading next = Guidance.next(InventedWater.map(peg));
             purposes.add(next.purpose());
             peg = peg.withReading(InventedWater.read(next.place(), InventedWater::cutDepth));
         }
 
-        assertEquals(NextReading.Purpose.MAP, purposes.get(0), "before 14 readings the map alone counts");
-        for (int i : new int[] {3, 6}) {
-            assertEquals(NextReading.Purpose.MAP, purposes.get(i), "the third of three");
+        assertEquals(NextReading.Purpose.MAP, purposes.get(0), "before 10 readings the map alone counts");
+        for (int i = 10; i < 13; i++) {
+            assertEquals(NextReading.Purpose.DEEPEST, purposes.get(i - 9), "then the deepest place: " + i);
         }
-        for (int i : new int[] {1, 2, 4, 5}) {
-            assertFalse(purposes.get(i) == NextReading.Purpose.MAP, "one of the other two");
+        for (int i = 20; i < 26; i++) {
+            assertEquals(
+                    i == 22 || i == 25,
+                    purposes.get(i - 9) == NextReading.Purpose.MAP,
+                    "then the third of three is for the map: " + i);
         }
+    }
+
+    @Test
+    void whereHardlyDeeperWaterIsExpectedTheFlatSpotsComeSooner() throws InputException {
+        PegMap map = InventedWater.map(InventedWater.guided(InventedWater.cut(), InventedWater::cutDepth, 12));
+        List<Candidate> open = Candidates.of(map.peg(), map.water()).open();
+        double least = Appraisal.ofDeepest(map, open, Blend.USUAL).most();
+
+        assertEquals(NextReading.Purpose.DEEPEST, Guidance.next(map, withLeast(0.9 * least)).purpose());
+        NextReading sooner = Guidance.next(map, withLeast(1.1 * least));
+        assertTrue(sooner.gain() > 0, "all decisions count again");
+        assertTrue(Double.isNaN(Guidance.next(map, withLeast(0.9 * least)).gain()));
+    }
+
+    private static Blend withLeast(double deepestLeast) {
+        Blend usual = Blend.USUAL;
+        return new Blend(
+                usual.spreadUntil(),
+                usual.deepestUntil(),
+                deepestLeast,
+                usual.mapEvery(),
+                usual.deepShare(),
+                usual.deepestWeight(),
+                usual.ownDepthWeight(),
+                usual.tie());
+    }
+
+    @Test
+    void theSideToWhichTheTrackDeepensIsLookedAtByTwentyReadings() throws InputException {
+        Peg peg = InventedWater.guided(InventedWater.cut(), InventedWater::cutDepth, 20);
+        Place named = InventedWater.map(peg).deepest().spot().place();
+
+        assertTrue(named.xMetres() < -6, "named " + named);
+        assertTrue(peg.readings().stream().anyMatch(r -> r.place().distanceTo(named) < 1.5), "read near " + named);
     }
 
     @Test
