@@ -9,11 +9,19 @@ import pegbed.surface.Disc;
  * @param zone the zone in which a flat spot is sought; empty for the deepest place
  * @param targetMetres depth at which it is sought, metres; NaN for the deepest place
  * @param weight what one unit of worth counts
+ * @param followed by how many times as much as it does a reading is taken to move what is expected, 1 or more
  * @param nodes the nodes that may be named, best first
  * @param discs the disc about each
  * @param worth what each is worth now
  */
-record Choice(Optional<Zone> zone, double targetMetres, double weight, int[] nodes, Disc[] discs, double[] worth) {
+record Choice(
+        Optional<Zone> zone,
+        double targetMetres,
+        double weight,
+        double followed,
+        int[] nodes,
+        Disc[] discs,
+        double[] worth) {
     /** Moves smaller than these can't change a worth by much: depth in metres, slope. */
     private static final double LEAST_DEPTH = 0.002;
 
@@ -22,7 +30,7 @@ record Choice(Optional<Zone> zone, double targetMetres, double weight, int[] nod
     /** Worths of node k after a planned reading, one an outcome z (standard deviations). */
     void after(int k, double moveD, double moveX, double moveY, double[] z, double[] result) {
         if (zone.isEmpty()) {
-            new DeepWorth().after(discs[k], moveD, moveX, moveY, z, result);
+            new DeepWorth().after(discs[k], followed * moveD, followed * moveX, followed * moveY, z, result);
         } else if (Math.abs(moveD) < LEAST_DEPTH && Math.hypot(moveX, moveY) < LEAST_SLOPE) {
             java.util.Arrays.fill(result, worth[k]);
         } else {

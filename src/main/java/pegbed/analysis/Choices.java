@@ -38,7 +38,7 @@ final class Choices {
     static List<Choice> of(PegMap map, double targetMetres, Blend blend) {
         Choices choices = new Choices(map, blend);
         List<Choice> found = new ArrayList<>();
-        found.add(choices.deepest());
+        found.add(choices.deepest(1));
         for (Zone zone : FlatSearch.SOUGHT) {
             choices.flat(zone, targetMetres, 1).ifPresent(found::add);
             if (blend.ownDepthWeight() > 0) {
@@ -51,14 +51,14 @@ final class Choices {
         return found;
     }
 
-    /** The choice of the deepest place. */
+    /** The choice of the deepest place, with a view to the readings that follow the next. */
     static Choice deepest(PegMap map, Blend blend) {
-        return new Choices(map, blend).deepest();
+        return new Choices(map, blend).deepest(blend.followed());
     }
 
     private record Node(int index, Disc disc, double worth, double hope) {}
 
-    private Choice deepest() {
+    private Choice deepest(double followed) {
         DeepWorth worth = new DeepWorth();
         double floor = map.deepest().spot().depthMetres() - DEEP_METRES;
         List<Node> nodes = new ArrayList<>();
@@ -72,7 +72,7 @@ final class Choices {
             }
         }
         nodes.sort(order());
-        return choice(Optional.empty(), Double.NaN, blend.deepestWeight(), nodes, DEEP_NODES);
+        return choice(Optional.empty(), Double.NaN, blend.deepestWeight(), followed, nodes, DEEP_NODES);
     }
 
     private Optional<Choice> flat(Zone zone, double target, double weight) {
@@ -91,7 +91,7 @@ final class Choices {
         nodes.sort(order());
         return nodes.isEmpty()
                 ? Optional.empty()
-                : Optional.of(choice(Optional.of(zone), target, weight, nodes, FLAT_NODES));
+                : Optional.of(choice(Optional.of(zone), target, weight, 1, nodes, FLAT_NODES));
     }
 
     /** The depth, about the target, at which a zone is most likely flat. */
@@ -114,12 +114,14 @@ final class Choices {
         return best;
     }
 
-    private static Choice choice(Optional<Zone> zone, double target, double weight, List<Node> nodes, int most) {
+    private static Choice choice(
+            Optional<Zone> zone, double target, double weight, double followed, List<Node> nodes, int most) {
         List<Node> kept = nodes.subList(0, Math.min(most, nodes.size()));
         return new Choice(
                 zone,
                 target,
                 weight,
+                followed,
                 kept.stream().mapToInt(Node::index).toArray(),
                 kept.stream().map(Node::disc).toArray(Disc[]::new),
                 kept.stream().mapToDouble(Node::worth).toArray());

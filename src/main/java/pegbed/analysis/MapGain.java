@@ -7,8 +7,8 @@ import pegbed.surface.Lookahead;
 
 /**
  * By how much a planned reading lowers the doubt of the whole map: Σ w_k·cov(f_k, f_c)² / (var_c + τ_c²) over nodes k that
- * fill the water in front, divided by their number, in square metres. Places that may prove the deepest weigh more: w_k =
- * 1 + a·P(D_k > D_deepest − 5 cm).
+ * fill the water in front, divided by their number, in square metres. Until the deepest place has had its readings, places
+ * that may prove the deepest weigh more: w_k = 1 + a·P(D_k > D_deepest − 5 cm).
  */
 final class MapGain {
     /** Every which node counts: 75 cm apart. */
@@ -37,9 +37,10 @@ final class MapGain {
                         .mapToDouble(i -> frame.y(i / frame.columns()))
                         .toArray());
         double nearly = map.deepest().spot().depthMetres() - NEARLY_METRES;
+        double share = map.peg().readings().size() < blend.deepestUntil() ? blend.deepShare() : 0;
         double[] gains = new double[lookahead.size()];
         for (int k = 0; k < nodes.length; k++) {
-            double weight = (1 + blend.deepShare() * deeper(map.grid().disc(nodes[k]), nearly)) / nodes.length;
+            double weight = (1 + share * deeper(map.grid().disc(nodes[k]), nearly)) / nodes.length;
             for (int c = 0; c < gains.length; c++) {
                 gains[c] += weight * moves[k][c] * moves[k][c];
             }

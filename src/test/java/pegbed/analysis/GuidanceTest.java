@@ -150,33 +150,35 @@ class GuidanceTest {
 
     @Test
     void afterTheSpreadComesTheDeepestAndThenTwoOfThreeForTheDecisionsAndOneForTheMap() throws InputException {
-        Peg peg = InventedWater.guided(InventedWater.cut(), InventedWater::cutDepth, 9);
+        Peg peg = InventedWater.guided(InventedWater.cut(), InventedWater::cutDepth, 13);
         List<NextReading.Purpose> purposes = new ArrayList<>();
-        for (int i = 9; i < 26; i++) {
+        for (int i = 13; i < 26; i++) {
             NextReading next = Guidance.next(InventedWater.map(peg));
             purposes.add(next.purpose());
             peg = peg.withReading(InventedWater.read(next.place(), InventedWater::cutDepth));
         }
 
-        assertEquals(NextReading.Purpose.MAP, purposes.get(0), "before 10 readings the map alone counts");
-        for (int i = 10; i < 13; i++) {
-            assertEquals(NextReading.Purpose.DEEPEST, purposes.get(i - 9), "then the deepest place: " + i);
+        assertEquals(NextReading.Purpose.MAP, purposes.get(0), "before 14 readings the map alone counts");
+        for (int i = 14; i < 17; i++) {
+            assertEquals(NextReading.Purpose.DEEPEST, purposes.get(i - 13), "then the deepest place: " + i);
         }
-        for (int i = 20; i < 26; i++) {
+        for (int i = 18; i < 26; i++) {
             assertEquals(
-                    i == 22 || i == 25,
-                    purposes.get(i - 9) == NextReading.Purpose.MAP,
+                    i == 20 || i == 23,
+                    purposes.get(i - 13) == NextReading.Purpose.MAP,
                     "then the third of three is for the map: " + i);
         }
     }
 
     @Test
     void whereHardlyDeeperWaterIsExpectedTheFlatSpotsComeSooner() throws InputException {
-        PegMap map = InventedWater.map(InventedWater.guided(InventedWater.cut(), InventedWater::cutDepth, 12));
+        PegMap map = InventedWater.map(InventedWater.guided(InventedWater.cut(), InventedWater::cutDepth, 15));
         List<Candidate> open = Candidates.of(map.peg(), map.water()).open();
         double least = Appraisal.ofDeepest(map, open, Blend.USUAL).most();
 
-        assertEquals(NextReading.Purpose.DEEPEST, Guidance.next(map, withLeast(0.9 * least)).purpose());
+        assertEquals(
+                NextReading.Purpose.DEEPEST,
+                Guidance.next(map, withLeast(0.9 * least)).purpose());
         NextReading sooner = Guidance.next(map, withLeast(1.1 * least));
         assertTrue(sooner.gain() > 0, "all decisions count again");
         assertTrue(Double.isNaN(Guidance.next(map, withLeast(0.9 * least)).gain()));
@@ -188,6 +190,7 @@ class GuidanceTest {
                 usual.spreadUntil(),
                 usual.deepestUntil(),
                 deepestLeast,
+                usual.followed(),
                 usual.mapEvery(),
                 usual.deepShare(),
                 usual.deepestWeight(),

@@ -14,6 +14,10 @@ class KnowledgeGradientTest {
     }
 
     private static Choice deepest(double... depths) {
+        return deepestFollowed(1, depths);
+    }
+
+    private static Choice deepestFollowed(double followed, double... depths) {
         int[] nodes = new int[depths.length];
         Disc[] discs = new Disc[depths.length];
         double[] worth = new double[depths.length];
@@ -21,7 +25,7 @@ class KnowledgeGradientTest {
             discs[k] = level(depths[k]);
             worth[k] = new DeepWorth().now(discs[k]);
         }
-        return new Choice(Optional.empty(), Double.NaN, 1, nodes, discs, worth);
+        return new Choice(Optional.empty(), Double.NaN, 1, followed, nodes, discs, worth);
     }
 
     private static double gain(Choice choice, double... movesOfDepth) {
@@ -49,6 +53,14 @@ class KnowledgeGradientTest {
     @Test
     void whatMovesAllPlacesAlikeSettlesNothing() {
         assertEquals(0, gain(deepest(1.5, 1.45, 1.4), 0.1, 0.1, 0.1), 1e-12);
+    }
+
+    @Test
+    void aReadingThatOthersFollowIsTakenToMoveMore() {
+        assertEquals(gain(deepest(1.5, 1.4), 0.034, 0.102), gain(deepestFollowed(1.7, 1.5, 1.4), 0.02, 0.06), 1e-12);
+        // Settled for one reading, open for two: the second place would need to come out by five deviations deeper.
+        assertEquals(0, gain(deepest(1.5, 1.4), 0, 0.02), 1e-12);
+        assertTrue(gain(deepestFollowed(2, 1.5, 1.4), 0, 0.02) > 0);
     }
 
     @Test
