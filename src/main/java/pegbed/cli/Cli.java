@@ -3,7 +3,9 @@ package pegbed.cli;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import pegbed.model.InputException;
+import pegbed.storage.Folders;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 
@@ -38,11 +40,29 @@ public final class Cli {
     /** The answer is no. */
     public static final int NO = 1;
 
-    private Cli() {}
+    private final Path ownFolder;
+
+    private Cli(Path ownFolder) {
+        this.ownFolder = ownFolder;
+    }
+
+    /** The program's own folder. */
+    Path ownFolder() {
+        return ownFolder;
+    }
 
     /** Runs one command and returns its exit status. */
     public static int run(String[] args, PrintStream out, PrintStream err) {
-        CommandLine line = new CommandLine(new Cli());
+        return run(args, out, err, Folders.own());
+    }
+
+    /**
+     * Runs one command with another program's folder, such as a test's.
+     *
+     * @param ownFolder the program's own folder, see {@link Folders}
+     */
+    public static int run(String[] args, PrintStream out, PrintStream err, Path ownFolder) {
+        CommandLine line = new CommandLine(new Cli(ownFolder));
         line.setOut(new PrintWriter(out, true, StandardCharsets.UTF_8));
         line.setErr(new PrintWriter(err, true, StandardCharsets.UTF_8));
         line.setParameterExceptionHandler((e, words) -> {

@@ -11,11 +11,13 @@ import pegbed.model.PegName;
 import pegbed.model.Pole;
 import pegbed.model.Visit;
 import pegbed.storage.BanksTable;
+import pegbed.storage.OwnRigs;
 import pegbed.storage.ReadingsTable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
 
 /** {@code pegbed new}: a peg file from a table of readings and a table of bank points. */
 @Command(
@@ -55,6 +57,14 @@ final class NewCommand implements Callable<Integer> {
     @Option(names = "--replace", description = "Write over a peg file that is there; it is kept as an earlier version.")
     private boolean replace;
 
+    @Option(
+            names = "--usual-rigs",
+            description = "Leaves your own rigs out, which a new peg otherwise begins with; the usual ones are tied.")
+    private boolean usualRigs;
+
+    @ParentCommand
+    private Cli cli;
+
     @Mixin
     private Output output;
 
@@ -73,6 +83,9 @@ final class NewCommand implements Callable<Integer> {
                 .withToday(visit -> Visit.EMPTY.withReadings(table.readings()));
         warnIgnored(readings, table.ignoredColumns());
         warnIgnored(banks, lines.ignoredColumns());
+        if (!usualRigs) {
+            peg = withOwnRigs(peg);
+        }
         PegOnDisk.save(path, peg, Optional.empty(), output.err());
         if (output.json()) {
             output.print(output.object()
@@ -83,6 +96,16 @@ final class NewCommand implements Callable<Integer> {
             output.out().println("Made " + path + " with " + count + (count == 1 ? " reading." : " readings."));
         }
         return 0;
+    }
+
+    /** With the person's own rigs; where these can't be read that is said, and the usual ones are tied. */
+    private Peg withOwnRigs(Peg peg) {
+        try {
+            return new OwnRigs(cli.ownFolder()).into(peg);
+        } catch (InputException e) {
+            output.err().println("Warning: " + e.getMessage() + " This peg begins with the usual rigs.");
+            return peg;
+        }
     }
 
     private Pole pole() throws InputException {

@@ -1,8 +1,10 @@
 package pegbed.session;
 
+import java.util.List;
 import java.util.function.UnaryOperator;
 import pegbed.model.LineWishes;
 import pegbed.model.Place;
+import pegbed.model.RigTemplate;
 
 /** Edits of what is wanted of the lines to fish. */
 public final class PlanEdits {
@@ -25,9 +27,19 @@ public final class PlanEdits {
 
     /** Nothing is fixed or forbidden anywhere. */
     public static Edit releaseAll() {
-        return lines(
-                "Let all lines free",
-                lines -> new LineWishes(lines.counts(), lines.most(), java.util.List.of(), java.util.List.of()));
+        return lines("Let all lines free", lines -> new LineWishes(lines.counts(), lines.most(), List.of(), List.of()));
+    }
+
+    /**
+     * Rigs are tied by these templates.
+     *
+     * @param templates empty for {@link RigTemplate#USUAL}
+     */
+    public static Edit rigs(List<RigTemplate> templates) {
+        List<RigTemplate> kept = List.copyOf(templates);
+        return Edit.of(
+                "Change rigs",
+                peg -> peg.withWishes(peg.wishes().withRigs(peg.wishes().rigs().withTemplates(kept))));
     }
 
     private static Edit lines(String label, UnaryOperator<LineWishes> change) {

@@ -8,6 +8,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.TimeUnit;
 import pegbed.session.Session;
+import pegbed.storage.OwnRigs;
 
 /**
  * The session of one window with all its view models.
@@ -21,6 +22,7 @@ import pegbed.session.Session;
  * @param target the target depth
  * @param findings deepest and flats
  * @param plan lines and rigs
+ * @param rigs how rigs are tied
  * @param guide where to plumb next
  * @param profile the bottom along a direction
  * @param map what the pointer does
@@ -40,6 +42,7 @@ record Desk(
         TargetModel target,
         FindingsModel findings,
         PlanModel plan,
+        RigsModel rigs,
         GuideModel guide,
         ProfileModel profile,
         MapModel map,
@@ -102,6 +105,7 @@ record Desk(
                 new TargetModel(session),
                 findings,
                 new PlanModel(session, planner, executors.owner()),
+                new RigsModel(session, new OwnRigs(folder), executors.disk(), executors.owner()),
                 next,
                 profile,
                 map,

@@ -15,6 +15,7 @@ import javafx.stage.Stage;
 import javafx.util.Duration;
 import pegbed.model.InputException;
 import pegbed.session.Session;
+import pegbed.storage.Folders;
 
 /** Puts the window together and shows it. */
 public final class PegbedApplication extends Application {
@@ -24,7 +25,7 @@ public final class PegbedApplication extends Application {
     @Override
     public void start(Stage stage) {
         Path home = Path.of(System.getProperty("user.home", "."));
-        Path folder = Folders.own(System.getProperty("os.name", ""), home, System.getenv());
+        Path folder = Folders.own();
         Executor worker = Desk.thread("answers");
         Session.Executors executors = new Session.Executors(Platform::runLater, worker, Desk.thread("disk"));
         Executor painter = Desk.thread("painter");

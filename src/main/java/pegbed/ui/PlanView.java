@@ -29,8 +29,11 @@ final class PlanView extends ScrollPane {
     private final Label error;
     private final Set<Integer> explained = new HashSet<>();
 
-    /** @param show points at a place on the map */
-    PlanView(PlanModel model, Consumer<Place> show) {
+    /**
+     * @param show points at a place on the map
+     * @param changeRigs opens the sheet on which rigs are changed
+     */
+    PlanView(PlanModel model, Consumer<Place> show, Runnable changeRigs) {
         this.model = model;
         this.show = show;
         setId("plan");
@@ -48,7 +51,11 @@ final class PlanView extends ScrollPane {
                 "free-lines", "Let all free", "Nothing is pinned or forbidden any more", model::releaseAll);
         free.disableProperty().bind(model.pinnedProperty().not());
         error = Controls.telling("plan-error", "error-words", model.errorProperty());
-        foot.getChildren().addAll(error, free);
+        HBox buttons = new HBox(
+                Controls.button("edit-rigs", "Change rigs", "Floats, hook lengths and shotting (Ctrl+R)", changeRigs),
+                free);
+        buttons.getStyleClass().add("row");
+        foot.getChildren().addAll(error, buttons);
         list.getChildren().addAll(none, lines, rigs, shortfalls, foot);
         model.planProperty().addListener((property, before, now) -> refresh());
         refresh();
@@ -57,7 +64,6 @@ final class PlanView extends ScrollPane {
     private void refresh() {
         boolean nothing = model.lines().isEmpty() && model.shortfalls().isEmpty();
         Controls.setShown(none, nothing);
-        Controls.setShown(foot, !nothing);
         Listed.show(lines.getChildren(), model.lines(), LineView.class, LineView::new, LineView::tell);
         Listed.show(rigs.getChildren(), model.rigs(), RigView.class, RigView::new, RigView::tell);
         Listed.show(

@@ -50,6 +50,16 @@ final class Sheets extends StackPane {
 
     /** Shows a sheet that may be wider than others. */
     void open(String id, String title, Node content, List<Button> buttons, double mostWidth) {
+        open(id, title, content, List.of(), buttons, mostWidth);
+    }
+
+    /**
+     * As {@link #open(String, String, Node, List, double)}, with words above the buttons.
+     *
+     * @param said what stands above the buttons and does not scroll
+     * @param mostWidth as wide as this where the window is, points
+     */
+    void open(String id, String title, Node content, List<Label> said, List<Button> buttons, double mostWidth) {
         Label heading = new Label(title);
         heading.getStyleClass().add("sheet-title");
         heading.setWrapText(true);
@@ -67,7 +77,9 @@ final class Sheets extends StackPane {
         foot.getChildren().addAll(buttons);
         buttons.get(0).setDefaultButton(true);
         buttons.get(0).getStyleClass().add("accent");
-        VBox sheet = new VBox(heading, scroll, foot);
+        VBox sheet = new VBox(heading, scroll);
+        sheet.getChildren().addAll(said);
+        sheet.getChildren().add(foot);
         sheet.setId(id);
         sheet.getStyleClass().add("sheet");
         sheet.setMaxWidth(mostWidth);

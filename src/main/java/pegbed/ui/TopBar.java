@@ -73,6 +73,7 @@ final class TopBar extends HBox {
                         item("Save as", "Shortcut+Shift+S", frame::saveAs),
                         item("Bring in readings from a table", "", frame::bringIn),
                         new SeparatorMenuItem(),
+                        item("Rigs", "Shortcut+R", frame::showRigs),
                         item("Card", "Shortcut+P", frame::showCard));
         if (!desk.document().recent().isEmpty()) {
             menu.getItems().add(new SeparatorMenuItem());

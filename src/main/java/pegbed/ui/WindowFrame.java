@@ -57,6 +57,7 @@ final class WindowFrame extends StackPane {
         getStyleClass().add("window");
         getChildren().addAll(page, sheets);
         sheets.onClosed(this::focusBox);
+        desk.rigs().onAsked(this::showRigs);
         page.disableProperty().bind(sheets.visibleProperty());
         addEventFilter(KeyEvent.KEY_PRESSED, this::shortcut);
         dark.addListener((property, before, now) -> desk.remembered().setDark(now));
@@ -115,6 +116,8 @@ final class WindowFrame extends StackPane {
             action = this::newPeg;
         } else if (is(event, KeyCode.P)) {
             action = this::showCard;
+        } else if (is(event, KeyCode.R)) {
+            action = this::showRigs;
         } else if (event.getCode() == KeyCode.F8) {
             action = bankside.isPresent() ? this::toMain : this::toBankside;
         } else if (event.getCode() == KeyCode.F6 || event.getCode() == KeyCode.ESCAPE && bankside.isEmpty()) {
@@ -217,8 +220,8 @@ final class WindowFrame extends StackPane {
                     sheet.content(),
                     sheet.buttons(
                             () -> sheet.peg().ifPresent(peg -> {
-                                desk.document().begin(peg);
                                 sheets.close();
+                                desk.rigs().begin(peg, desk.document());
                             }),
                             sheets::close));
             sheet.focus();
@@ -249,6 +252,13 @@ final class WindowFrame extends StackPane {
                         },
                         () -> desk.document()
                                 .refuse("There are no lines yet to make a card of; add banks and readings first."));
+    }
+
+    /** How rigs are tied. */
+    void showRigs() {
+        RigsSheet sheet = new RigsSheet(desk.rigs());
+        sheets.open("rigs", "Rigs", sheet.content(), sheet.said(), sheet.buttons(sheets::close), RigsSheet.WIDTH);
+        sheet.focus();
     }
 
     void showCautions() {

@@ -3,6 +3,7 @@ package pegbed.cli;
 import java.io.ByteArrayOutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 
 /**
  * What one command did.
@@ -12,7 +13,15 @@ import java.nio.charset.StandardCharsets;
  * @param err standard error
  */
 record Ran(int status, String out, String err) {
+    /** The program's own folder of somebody who has kept nothing there. */
+    private static final Path NOTHING_KEPT = Path.of("target", "nothing-kept");
+
     static Ran pegbed(Object... words) {
+        return by(NOTHING_KEPT, words);
+    }
+
+    /** @param ownFolder the program's own folder */
+    static Ran by(Path ownFolder, Object... words) {
         String[] args = new String[words.length];
         for (int i = 0; i < args.length; i++) {
             args[i] = words[i].toString();
@@ -22,7 +31,8 @@ record Ran(int status, String out, String err) {
         int status = Cli.run(
                 args,
                 new PrintStream(out, true, StandardCharsets.UTF_8),
-                new PrintStream(err, true, StandardCharsets.UTF_8));
+                new PrintStream(err, true, StandardCharsets.UTF_8),
+                ownFolder);
         return new Ran(status, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
     }
 }

@@ -52,7 +52,10 @@ public final class Offline {
                 List.of("card", peg, "--out", folder.resolve("card.pdf").toString()),
                 List.of("card", peg, "--out", folder.resolve("card.html").toString()))) {
             int status = Cli.run(
-                    command.toArray(String[]::new), new PrintStream(PrintStream.nullOutputStream()), System.out);
+                    command.toArray(String[]::new),
+                    new PrintStream(PrintStream.nullOutputStream()),
+                    System.out,
+                    folder.resolve("own"));
             System.out.println(command.get(0) + ": " + status);
         }
         Session session = new Session(folder.resolve("journals"), Session.Executors.AT_ONCE, InstantSource.system());

@@ -11,10 +11,12 @@ import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.FutureTask;
 import java.util.concurrent.TimeUnit;
 import javafx.application.Platform;
+import javafx.event.ActionEvent;
 import javafx.scene.Scene;
 import javafx.scene.SnapshotParameters;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TabPane;
+import javafx.scene.control.TextField;
 import javafx.scene.image.PixelFormat;
 import javafx.scene.image.WritableImage;
 import javafx.scene.transform.Transform;
@@ -65,6 +67,7 @@ public final class Screenshots {
             frame.main().map().requestFocus();
         });
         take("window-new-peg.png", 1366, 740, 1, false, WindowFrame::newPeg);
+        take("window-rigs.png", 1366, 740, 1, false, Screenshots::rigs);
         take("window-first-start.png", 960, 510, 1, false, frame -> frame.welcomeUnless(false));
         Platform.exit();
     }
@@ -108,6 +111,14 @@ public final class Screenshots {
 
     private static void tab(WindowFrame frame, int index) {
         ((TabPane) frame.lookup("#tabs")).getSelectionModel().select(index);
+    }
+
+    private static void rigs(WindowFrame frame) {
+        tab(frame, 1);
+        frame.showRigs();
+        TextField hookLength = (TextField) frame.lookup("#rig-2-hook-length");
+        hookLength.setText("4 inchs");
+        hookLength.fireEvent(new ActionEvent());
     }
 
     private interface Setting {

@@ -13,8 +13,6 @@ import org.junit.jupiter.api.io.TempDir;
 import pegbed.model.InputException;
 
 class StartTest {
-    private static final Path HOME = Path.of("home");
-
     @TempDir
     private Path folder;
 
@@ -26,15 +24,6 @@ class StartTest {
         assertTrue(Window.hasDisplay("Linux", Map.of(), "Monocle"));
         assertTrue(Window.hasDisplay("Windows 11", Map.of(), ""));
         assertTrue(Window.hasDisplay("Mac OS X", Map.of(), ""));
-    }
-
-    @Test
-    void theProgramsOwnFolderIsWhereTheSystemWantsIt() {
-        assertEquals(Path.of("here"), Folders.own("Linux", HOME, Map.of("PEGBED_HOME", "here")));
-        assertEquals(HOME.resolve(".local/share/pegbed"), Folders.own("Linux", HOME, Map.of()));
-        assertEquals(Path.of("data", "pegbed"), Folders.own("Linux", HOME, Map.of("XDG_DATA_HOME", "data")));
-        assertEquals(Path.of("roaming", "Pegbed"), Folders.own("Windows 11", HOME, Map.of("APPDATA", "roaming")));
-        assertEquals(HOME.resolve("Library/Application Support/Pegbed"), Folders.own("Mac OS X", HOME, Map.of()));
     }
 
     @Test

@@ -1,12 +1,18 @@
-package pegbed.ui;
+package pegbed.storage;
 
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Map;
 
 /** Where the program keeps what is the person's but in no peg file. */
-final class Folders {
+public final class Folders {
     private Folders() {}
+
+    /** The program's own folder on this machine, as {@link #own(String, Path, Map)} tells. */
+    public static Path own() {
+        Path home = Path.of(System.getProperty("user.home", "."));
+        return own(System.getProperty("os.name", ""), home, System.getenv());
+    }
 
     /**
      * The program's own folder: {@code PEGBED_HOME} where it is set, else where the system wants such things.
@@ -15,7 +21,7 @@ final class Folders {
      * @param home the person's home folder
      * @param environment the variables of the environment
      */
-    static Path own(String system, Path home, Map<String, String> environment) {
+    public static Path own(String system, Path home, Map<String, String> environment) {
         String set = environment.getOrDefault("PEGBED_HOME", "");
         if (!set.isBlank()) {
             return Path.of(set);

@@ -1,0 +1,83 @@
+package pegbed.notation;
+
+import java.util.Optional;
+import pegbed.model.Units;
+
+/**
+ * Lengths on a rig, as they are typed and printed: a hook length, the height of a shot. They are short, so a bare number
+ * that would mean feet is not taken: four inches are far likelier than four feet.
+ *
+ * @param unit the person's unit of depths
+ */
+public record RigLength(Units.Depth unit) {
+    /** Half of the last printed digit where it is the half inch, and a little for arithmetic. */
+    private static final double PRINTED_METRES = Numbers.INCH_METRES / 4 + 1e-9;
+
+    /** As it is typed, to the half inch or the millimetre: {@code 4in}, {@code 1'5.5}, {@code 10cm}, {@code 0.1m}. */
+    public String print(double metres) {
+        return switch (unit) {
+            case FEET -> {
+                long halves = Math.round(metres / Numbers.INCH_METRES * 2);
+                String inches = Numbers.print(halves % 24 / 2.0, 0, 1);
+                yield halves < 24 ? inches + "in" : halves / 24 + "'" + inches;
+            }
+            case CENTIMETRES -> Numbers.print(metres * 100, 0, 1) + "cm";
+            case METRES -> Numbers.print(metres, 0, 3) + "m";
+        };
+    }
+
+    /**
+     * Reads a length. One that is past a limit by no more than printing rounds is that limit.
+     *
+     * @param what it is, as a sentence begins: {@code The hook length}
+     * @param leastMetres the shortest, metres
+     * @param mostMetres the longest, metres
+     * @param usualMetres an example, metres
+     * @return metres, from least to most
+     * @throws NotationException if it is not a length, or not between the limits
+     */
+    public double parse(String typed, String what, double leastMetres, double mostMetres, double usualMetres)
+            throws NotationException {
+        String right = what + " is a length like " + print(usualMetres);
+        Text text = new Text(typed);
+        if (text.atEnd()) {
+            throw NotationException.saying("", right + "; nothing stands there.");
+        }
+        Optional<Double> read = take(text);
+        if (read.isEmpty() || !text.atEnd()) {
+            throw NotationException.saying(
+                    typed.strip(), right + "; " + NotationException.quoted(typed.strip()) + " is none.");
+        }
+        double metres = read.get();
+        double limited = Math.max(leastMetres, Math.min(mostMetres, metres));
+        if (Math.abs(limited - metres) > PRINTED_METRES) {
+            throw NotationException.saying(
+                    typed.strip(),
+                    right + ", from " + print(leastMetres) + " to " + print(mostMetres) + "; "
+                            + NotationException.quoted(typed.strip()) + " is too "
+                            + (metres < limited ? "short" : "long")
+                            + ".");
+        }
+        return limited;
+    }
+
+    /** Reads a length here; empty, with nothing read, where there is none. */
+    Optional<Double> take(Text text) throws NotationException {
+        int from = text.at();
+        double bareMetres = switch (unit) {
+            case FEET -> Numbers.FOOT_METRES;
+            case CENTIMETRES -> 0.01;
+            case METRES -> 1;
+        };
+        Optional<Length> length = Length.take(text, bareMetres);
+        if (length.isPresent()
+                && length.get().form() == Length.Form.BARE
+                && unit == Units.Depth.FEET
+                && length.get().metres() > 0) {
+            String number = text.since(from);
+            throw NotationException.about(
+                    number, "could be feet or inches; type " + number + "in for inches, or 1'5 for feet and inches.");
+        }
+        return length.map(Length::metres);
+    }
+}
