@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import javafx.collections.ListChangeListener;
 import javafx.collections.MapChangeListener;
+import javafx.collections.WeakListChangeListener;
 import javafx.css.PseudoClass;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -68,12 +69,10 @@ final class RigsSheet {
         more.getStyleClass().add("row");
         content.getChildren().addAll(help, grid, more);
         fill();
-        model.rows().addListener(new javafx.collections.WeakListChangeListener<>(onRows));
+        model.rows().addListener(new WeakListChangeListener<>(onRows));
     }
 
     Node content() {
-        // The listener lives as long as what it fills.
-        content.getProperties().put("rows", onRows);
         return content;
     }
 
