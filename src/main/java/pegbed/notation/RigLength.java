@@ -43,12 +43,12 @@ public record RigLength(Units.Depth unit) {
         if (text.atEnd()) {
             throw NotationException.saying("", right + "; nothing stands there.");
         }
-        Optional<Double> read = take(text);
+        Optional<Length> read = length(text);
         if (read.isEmpty() || !text.atEnd()) {
             throw NotationException.saying(
                     typed.strip(), right + "; " + NotationException.quoted(typed.strip()) + " is none.");
         }
-        double metres = read.get();
+        double metres = sure(read.get(), typed.strip());
         double limited = Math.max(leastMetres, Math.min(mostMetres, metres));
         if (Math.abs(limited - metres) > PRINTED_METRES) {
             throw NotationException.saying(
@@ -64,20 +64,26 @@ public record RigLength(Units.Depth unit) {
     /** Reads a length here; empty, with nothing read, where there is none. */
     Optional<Double> take(Text text) throws NotationException {
         int from = text.at();
-        double bareMetres = switch (unit) {
-            case FEET -> Numbers.FOOT_METRES;
-            case CENTIMETRES -> 0.01;
-            case METRES -> 1;
-        };
-        Optional<Length> length = Length.take(text, bareMetres);
-        if (length.isPresent()
-                && length.get().form() == Length.Form.BARE
-                && unit == Units.Depth.FEET
-                && length.get().metres() > 0) {
-            String number = text.since(from);
+        Optional<Length> length = length(text);
+        return length.isEmpty() ? Optional.empty() : Optional.of(sure(length.get(), text.since(from)));
+    }
+
+    private Optional<Length> length(Text text) throws NotationException {
+        return Length.take(
+                text,
+                switch (unit) {
+                    case FEET -> Numbers.FOOT_METRES;
+                    case CENTIMETRES -> 0.01;
+                    case METRES -> 1;
+                });
+    }
+
+    /** The metres of a length, unless nobody can be sure which unit was meant. */
+    private double sure(Length length, String typed) throws NotationException {
+        if (unit == Units.Depth.FEET && length.form() == Length.Form.BARE && length.metres() > 0) {
             throw NotationException.about(
-                    number, "could be feet or inches; type " + number + "in for inches, or 1'5 for feet and inches.");
+                    typed, "could be feet or inches; type " + typed + "in for inches, or 1'5 for feet and inches.");
         }
-        return length.map(Length::metres);
+        return length.metres();
     }
 }

@@ -15,7 +15,6 @@ import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
-import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import javafx.util.StringConverter;
@@ -27,6 +26,7 @@ final class RigsSheet {
     /** As wide as all columns want, points. */
     static final double WIDTH = 1180;
 
+    private static final double GROUND_WIDTH = 92;
     private static final PseudoClass WRONG = PseudoClass.getPseudoClass("wrong");
     private static final List<Cell> BEFORE_GROUND = List.of(Cell.NAME, Cell.UP_TO);
     private static final List<Cell> AFTER_GROUND =
@@ -63,11 +63,7 @@ final class RigsSheet {
         Label help = Controls.wrapped("quiet");
         help.setText("A rig is tied like the first of these that is deep enough for its lines, level or slope as their"
                 + " ground is. Shot is typed like " + model.example() + "; a comma parts the groups.");
-        HBox more = new HBox(
-                Controls.button("rigs-add", "Add a rig", "Another row, tied like the last", this::add),
-                Controls.button("rigs-usual", "The usual ones", "Shows the rigs to start from", model::showUsual));
-        more.getStyleClass().add("row");
-        content.getChildren().addAll(help, grid, more);
+        content.getChildren().addAll(help, grid);
         fill();
         model.rows().addListener(new WeakListChangeListener<>(onRows));
     }
@@ -95,6 +91,8 @@ final class RigsSheet {
                             model.useForNewPegs();
                             focusWrong();
                         }),
+                Controls.button("rigs-add", "Add a rig", "Another row, tied like the last", this::add),
+                Controls.button("rigs-usual", "The usual ones", "Shows the rigs to start from", model::showUsual),
                 Controls.button("rigs-close", "Close", close));
     }
 
@@ -215,7 +213,8 @@ final class RigsSheet {
         });
         choice.setValue(row.ground());
         choice.setOnAction(event -> row.setGround(choice.getValue()));
-        choice.setMinWidth(javafx.scene.layout.Region.USE_PREF_SIZE);
+        choice.setPrefWidth(GROUND_WIDTH);
+        choice.setMinWidth(GROUND_WIDTH);
         return choice;
     }
 }

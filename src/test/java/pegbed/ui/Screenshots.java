@@ -116,6 +116,8 @@ public final class Screenshots {
     private static void rigs(WindowFrame frame) {
         tab(frame, 1);
         frame.showRigs();
+        frame.applyCss();
+        frame.layout();
         TextField hookLength = (TextField) frame.lookup("#rig-2-hook-length");
         hookLength.setText("4 inchs");
         hookLength.fireEvent(new ActionEvent());
