@@ -61,8 +61,9 @@ final class RigsSheet {
             grid.getColumnConstraints().add(width);
         }
         Label help = Controls.wrapped("quiet");
-        help.setText("A rig is tied like the first of these that is deep enough for its lines, level or slope as their"
-                + " ground is. Shot is typed like " + model.example() + "; a comma parts the groups.");
+        help.setText(
+                "A rig is tied like the first of these that is deep enough for its lines, and for their ground. Shot: "
+                        + model.example() + ".");
         content.getChildren().addAll(help, grid);
         fill();
         model.rows().addListener(new WeakListChangeListener<>(onRows));

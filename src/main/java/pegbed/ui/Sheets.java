@@ -1,6 +1,7 @@
 package pegbed.ui;
 
 import java.util.List;
+import javafx.application.Platform;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -69,6 +70,8 @@ final class Sheets extends StackPane {
         scroll.setFitToWidth(true);
         // Wrapped words are as high as the width makes them, which a scroll pane does not ask for by itself.
         scroll.prefViewportHeightProperty().bind(inside.heightProperty().add(2));
+        // What grows while the sheet is laid out, such as a sentence beside a field, is seen by the next layout only.
+        inside.heightProperty().addListener((property, before, now) -> Platform.runLater(scroll::requestLayout));
         scroll.getStyleClass().add("edge-to-edge");
         scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
         VBox.setVgrow(scroll, Priority.SOMETIMES);
