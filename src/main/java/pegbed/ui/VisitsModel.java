@@ -171,7 +171,8 @@ final class VisitsModel {
         Peg peg = session.peg();
         Optional<PegMap> map =
                 session.answer() instanceof Answer.Ready ready ? Optional.of(ready.map()) : Optional.empty();
-        if (map.isPresent() && asked.filter(before -> before == map.get()).isEmpty()) {
+        if (map.isPresent()
+                && asked.filter(before -> before.differsInWishesOnly(map.get())).isEmpty()) {
             asked = map;
             teller.ask(map.get(), this::show);
         } else if (map.isEmpty()

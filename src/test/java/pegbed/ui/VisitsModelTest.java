@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import pegbed.model.InputException;
@@ -199,5 +200,33 @@ class VisitsModelTest {
         assertTrue(desk.visits().whyNotProperty().get().startsWith("Nothing was read at this peg yet"));
         desk.visits().begin();
         assertFalse(desk.visits().errorProperty().get().isEmpty());
+    }
+
+    /** The level does not depend on the depth that is looked for. */
+    @Test
+    void anotherTargetAsksForNoLevels() throws InputException {
+        Desk desk = desk(Peg.EMPTY);
+        AtomicInteger asked = new AtomicInteger();
+        VisitsModel visits = new VisitsModel(
+                desk.session(),
+                VisitedPegs.MORNING,
+                work -> {
+                    asked.incrementAndGet();
+                    work.run();
+                },
+                Runnable::run,
+                place -> {});
+        desk.document().begin(VisitedPegs.nine());
+        assertEquals(1, asked.get());
+        List<VisitsModel.Row> rows = List.copyOf(visits.rows());
+        String level = visits.levelProperty().get();
+        assertFalse(level.isEmpty());
+        desk.target().metresProperty().set(0.6);
+        assertTrue(desk.session().answer() instanceof Answer.Ready);
+        assertEquals(1, asked.get());
+        assertEquals(level, visits.levelProperty().get());
+        assertEquals(rows, visits.rows());
+        read(desk, "s4 0 5'2");
+        assertEquals(2, asked.get());
     }
 }
