@@ -1,6 +1,5 @@
 package pegbed.analysis;
 
-import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
 import pegbed.analysis.LevelAnswer.CheckReading;
@@ -12,8 +11,6 @@ import pegbed.surface.VisitLevel;
 
 /** Levels, checks and changes in the angler's words. */
 public final class LevelWords {
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM uuuu", Locale.ENGLISH);
-
     /** No steeper than this is called level ground, rise over run. */
     private static final double LEVEL_GROUND = 0.1;
 
@@ -28,7 +25,7 @@ public final class LevelWords {
     /** A visit by its day, such as {@code 2 May 2026}, or by its number where that is not known. */
     public String visit(int index) {
         Visit visit = peg.visits().get(index);
-        return visit.start().map(DAY::format).orElse("visit " + (index + 1));
+        return visit.start().map(Wording::day).orElse("visit " + (index + 1));
     }
 
     /** How today's water stands: {@code The water stands 3 in higher than on 2 May 2026, known to ¾ in.} */

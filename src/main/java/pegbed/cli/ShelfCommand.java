@@ -5,7 +5,6 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.file.Path;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
-import java.util.Locale;
 import java.util.concurrent.Callable;
 import pegbed.model.InputException;
 import pegbed.model.Peg;
@@ -28,8 +27,6 @@ import picocli.CommandLine.Parameters;
 final class ShelfCommand implements Callable<Integer> {
     /** So many files of the same peg are named; more are counted only. */
     private static final int MOST_TWINS = 6;
-
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM uuuu", Locale.ENGLISH);
 
     @Parameters(paramLabel = "FOLDER", description = "The folder; folders in it are listed too.")
     private Path folder;
@@ -146,7 +143,7 @@ final class ShelfCommand implements Callable<Integer> {
         }
         line.append(peg.name().title())
                 .append("  ")
-                .append(peg.lastVisit().map(DAY::format).orElse("no date"))
+                .append(peg.lastVisit().map(Wording::day).orElse("no date"))
                 .append("  ")
                 .append(peg.readings())
                 .append(peg.readings() == 1 ? " reading" : " readings");

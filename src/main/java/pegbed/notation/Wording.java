@@ -1,6 +1,9 @@
 package pegbed.notation;
 
+import java.time.format.DateTimeFormatter;
+import java.time.temporal.TemporalAccessor;
 import java.util.List;
+import java.util.Locale;
 import java.util.OptionalDouble;
 import pegbed.model.Mark;
 import pegbed.model.Peg;
@@ -20,6 +23,8 @@ public final class Wording {
 
     /** Quarters of an inch. */
     private static final String[] FRACTIONS = {"", "¼", "½", "¾"};
+
+    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM uuuu", Locale.ENGLISH);
 
     private final Units units;
     private final Pole pole;
@@ -46,6 +51,11 @@ public final class Wording {
     /** As {@link #depth}, feet and inches to the half inch: {@code 5 ft 6½ in}. */
     public String depthToHalfInch(double metres) {
         return depth(metres, 2);
+    }
+
+    /** A day, such as {@code 2 May 2026}. */
+    public static String day(TemporalAccessor day) {
+        return DAY.format(day);
     }
 
     /** As {@link #depth}, feet and inches to the quarter inch, for small things such as a doubt: {@code ¾ in}. */

@@ -101,16 +101,10 @@ public final class FittedBottom {
 
     /** How the water of one visit stands to that of another, from all readings and board measures. */
     public VisitLevel level(int of, int against) {
-        double[] c = observations.levelCovariances(of);
-        double[] other = observations.levelCovariances(against);
-        for (int j = 0; j < c.length; j++) {
-            c[j] -= other[j];
-        }
+        double[] c = levelCovariances(of, against);
         double higher =
                 survey.levels().mean(of) - survey.levels().mean(against) + Conditioned.dot(c, conditioned.alpha());
-        double prior = survey.levels().covariance(of, of)
-                - 2 * survey.levels().covariance(of, against)
-                + survey.levels().covariance(against, against);
+        double prior = levelVariance(of, against);
         conditioned.whiten(c);
         double variance = conditioned.covariance(prior, c, c, 0, 0);
         long readings = survey.soundings().stream()
@@ -148,16 +142,26 @@ public final class FittedBottom {
 
     /** Covariance of each observation with the offset of a visit's depths against those of the visit that is shown. */
     double[] levelCovariances(int visit) {
-        double[] c = observations.levelCovariances(visit);
+        return levelCovariances(visit, survey.shown());
+    }
+
+    private double[] levelCovariances(int of, int against) {
+        double[] c = observations.levelCovariances(of);
+        double[] other = against == survey.shown() ? shownLevel : observations.levelCovariances(against);
         for (int j = 0; j < c.length; j++) {
-            c[j] -= shownLevel[j];
+            c[j] -= other[j];
         }
         return c;
     }
 
     /** Variance of that offset before any sounding, square metres. */
     double levelVariance(int visit) {
-        return survey.levels().covariance(visit, visit) - 2 * levelWithShown(visit) + levelWithShown(survey.shown());
+        return levelVariance(visit, survey.shown());
+    }
+
+    private double levelVariance(int of, int against) {
+        Levels levels = survey.levels();
+        return levels.covariance(of, of) - 2 * levels.covariance(of, against) + levels.covariance(against, against);
     }
 
     /** Covariance of a visit's level with that of the visit that is shown, square metres. */

@@ -66,16 +66,12 @@ final class GridNodes {
         return node.length;
     }
 
-    /** Slot of the node so many places after another in the frame's arrays; -1 if it is not computed. */
-    int slotAt(int node, int offset) {
-        int at = node + offset;
-        return at < 0 || at >= slot.length ? -1 : slot[at];
-    }
-
     /** Slot of the node so many columns and rows from that of a slot; -1 if it is not computed. */
     int neighbour(int slot, int columns, int rows) {
         int column = node[slot] % frame.columns() + columns;
-        return column < 0 || column >= frame.columns() ? -1 : slotAt(node[slot], columns + rows * frame.columns());
+        int at = node[slot] + columns + rows * frame.columns();
+        boolean within = column >= 0 && column < frame.columns() && at >= 0 && at < this.slot.length;
+        return within ? this.slot[at] : -1;
     }
 
     /** Coordinates of the slots' nodes: x, then y, metres. */

@@ -1,9 +1,7 @@
 package pegbed.ui;
 
 import java.nio.file.Path;
-import java.time.format.DateTimeFormatter;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Executor;
 import javafx.beans.property.ReadOnlyBooleanProperty;
@@ -25,8 +23,6 @@ import pegbed.storage.ShelfPeg;
 
 /** The person's own pegs in a folder: listed, found, and put in order. Nothing of the disk is waited for here. */
 final class ShelfModel {
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM uuuu", Locale.ENGLISH);
-
     /**
      * A peg on the shelf.
      *
@@ -209,7 +205,7 @@ final class ShelfModel {
                 read ? peg.name().venue() : peg.file().getFileName().toString(),
                 peg.name().water(),
                 peg.name().number(),
-                peg.lastVisit().map(DAY::format).orElse(""),
+                peg.lastVisit().map(Wording::day).orElse(""),
                 read ? String.valueOf(peg.readings()) : "",
                 peg.deepestReadingMetres().isPresent()
                         ? wording.depth(peg.deepestReadingMetres().getAsDouble())
