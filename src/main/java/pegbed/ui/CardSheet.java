@@ -16,7 +16,6 @@ import javafx.scene.control.Label;
 import javafx.scene.image.Image;
 import javafx.scene.image.ImageView;
 import javafx.scene.layout.VBox;
-import javafx.util.StringConverter;
 import pegbed.analysis.Plan;
 import pegbed.model.InputException;
 import pegbed.report.card.Card;
@@ -42,9 +41,8 @@ final class CardSheet {
         printers.setAccessibleText("Printer");
         printers.getItems().setAll(Printer.getAllPrinters());
         printers.setValue(Printer.getDefaultPrinter());
-        printers.setConverter(new PrinterNames());
-        printers.setVisible(!printers.getItems().isEmpty());
-        printers.setManaged(printers.isVisible());
+        printers.setConverter(Controls.chosenBy(Printer::getName));
+        Controls.setShown(printers, !printers.getItems().isEmpty());
     }
 
     Node content() {
@@ -95,18 +93,5 @@ final class CardSheet {
         sheet.setFitHeight(page.getPrintableHeight());
         boolean printed = job.printPage(page, sheet) && job.endJob();
         told.setText(printed ? "Sent to the printer." : "The printer did not take the card; save it as a PDF instead.");
-    }
-
-    /** Printers by their names. */
-    private static final class PrinterNames extends StringConverter<Printer> {
-        @Override
-        public String toString(Printer printer) {
-            return printer == null ? "" : printer.getName();
-        }
-
-        @Override
-        public Printer fromString(String name) {
-            throw new UnsupportedOperationException("Printers are chosen, not typed.");
-        }
     }
 }

@@ -35,7 +35,7 @@ final class ComparisonView extends VBox {
         places.setId("compared");
         model.places().addListener((ListChangeListener<VisitsModel.Changed>) change -> places.getChildren()
                 .setAll(model.places().stream()
-                        .map(changed -> Cards.changed(changed, show))
+                        .map(changed -> new ChangedCard(changed, show))
                         .toList()));
         getChildren()
                 .addAll(

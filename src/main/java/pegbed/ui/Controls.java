@@ -1,5 +1,6 @@
 package pegbed.ui;
 
+import java.util.function.Function;
 import javafx.animation.PauseTransition;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.value.ObservableBooleanValue;
@@ -7,8 +8,10 @@ import javafx.beans.value.ObservableStringValue;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
 import javafx.scene.control.Tooltip;
 import javafx.util.Duration;
+import javafx.util.StringConverter;
 
 /** Controls as this window makes them: each with an id, a name for screen readers and, where useful, a tip. */
 final class Controls {
@@ -77,5 +80,37 @@ final class Controls {
     static void setShown(Node node, boolean shown) {
         node.setVisible(shown);
         node.setManaged(shown);
+    }
+
+    /** The name of a control, to stand beside it. */
+    static Label named(String words, Node control) {
+        Label label = new Label(words);
+        label.setLabelFor(control);
+        label.setMinWidth(javafx.scene.layout.Region.USE_PREF_SIZE);
+        return label;
+    }
+
+    /** A field with a name for screen readers. */
+    static TextField field(String id, String name, int columns) {
+        TextField field = new TextField();
+        field.setId(id);
+        field.setAccessibleText(name);
+        field.setPrefColumnCount(columns);
+        return field;
+    }
+
+    /** Things to choose from by their words; nothing is typed, so that words are never turned back. */
+    static <T> StringConverter<T> chosenBy(Function<T, String> words) {
+        return new StringConverter<>() {
+            @Override
+            public String toString(T thing) {
+                return thing == null ? "" : words.apply(thing);
+            }
+
+            @Override
+            public T fromString(String typed) {
+                throw new UnsupportedOperationException("It is chosen, not typed.");
+            }
+        };
     }
 }

@@ -3,11 +3,8 @@ package pegbed.ui;
 import java.util.function.Consumer;
 import javafx.beans.binding.Bindings;
 import javafx.collections.ListChangeListener;
-import javafx.geometry.Pos;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
-import javafx.scene.layout.HBox;
-import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import pegbed.model.Place;
 
@@ -37,7 +34,7 @@ final class FindingsView extends ScrollPane {
     }
 
     private void refresh() {
-        Listed.show(list.getChildren(), model.found(), Card.class, Card::new, Card::tell);
+        Listed.show(list.getChildren(), model.found(), SpotCard.class, SpotCard::new, SpotCard::tell);
         if (model.found().isEmpty()) {
             Label none = Controls.wrapped("quiet");
             none.setText("The deepest place and the flat spots will stand here.");
@@ -45,42 +42,31 @@ final class FindingsView extends ScrollPane {
         }
     }
 
-    /** One spot; what it says may change, which is much quicker than a new one. */
-    private final class Card extends HBox {
-        private final Label badge = new Label();
-        private final Label title = Controls.wrapped("heading");
-        private final Label where = Controls.wrapped("plain");
-        private final Label what = Controls.wrapped("quiet");
+    private final class SpotCard extends Card {
+        private final Label title;
+        private final Label where;
+        private final Label what;
         private Place place = new Place(0, 0);
 
-        Card() {
-            badge.getStyleClass().add("badge");
-            badge.setMinWidth(USE_PREF_SIZE);
+        SpotCard() {
+            this(Controls.wrapped("heading"), Controls.wrapped("plain"), Controls.wrapped("quiet"));
+        }
+
+        private SpotCard(Label title, Label where, Label what) {
+            super(title, where, what);
+            this.title = title;
+            this.where = where;
+            this.what = what;
             Controls.shownWhile(where, Bindings.isNotEmpty(where.textProperty()));
-            VBox words = new VBox(title, where, what);
-            HBox.setHgrow(words, Priority.ALWAYS);
-            getChildren().addAll(badge, words);
-            setAlignment(Pos.TOP_LEFT);
-            getStyleClass().add("card");
-            setFocusTraversable(true);
-            setAccessibleRole(javafx.scene.AccessibleRole.BUTTON);
-            setOnMouseClicked(event -> show.accept(place));
-            setOnKeyPressed(event -> {
-                if (event.getCode() == javafx.scene.input.KeyCode.ENTER
-                        || event.getCode() == javafx.scene.input.KeyCode.SPACE) {
-                    show.accept(place);
-                    event.consume();
-                }
-            });
+            onTaken(() -> show.accept(place));
         }
 
         void tell(FindingsModel.Found found) {
-            badge.setText(found.badge());
             title.setText(found.title());
             where.setText(found.where());
             what.setText(found.what());
             place = found.place();
-            setAccessibleText(found.title() + ". " + found.where() + ". " + found.what());
+            name(found.badge(), found.title() + ". " + found.where() + ". " + found.what());
         }
     }
 }

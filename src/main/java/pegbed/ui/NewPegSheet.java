@@ -48,12 +48,17 @@ final class NewPegSheet {
         }
         GridPane grid = new GridPane();
         grid.getStyleClass().add("form");
-        grid.addRow(0, named("Venue", venue), venue, named("Water", water), water);
-        grid.addRow(1, named("Peg", number), number, named("Pole joints, m", joints), joints);
-        grid.addRow(2, named("Near bank, left", nearLeft), nearLeft, named("right", nearRight), nearRight);
+        grid.addRow(0, Controls.named("Venue", venue), venue, Controls.named("Water", water), water);
+        grid.addRow(1, Controls.named("Peg", number), number, Controls.named("Pole joints, m", joints), joints);
+        grid.addRow(
+                2,
+                Controls.named("Near bank, left", nearLeft),
+                nearLeft,
+                Controls.named("right", nearRight),
+                nearRight);
         grid.add(hasFar, 1, 3, 3, 1);
-        grid.addRow(4, named("Far bank, left", farLeft), farLeft, named("right", farRight), farRight);
-        grid.addRow(5, named("straight out", farOut), farOut);
+        grid.addRow(4, Controls.named("Far bank, left", farLeft), farLeft, Controls.named("right", farRight), farRight);
+        grid.addRow(5, Controls.named("straight out", farOut), farOut);
         Label help = Controls.wrapped("quiet");
         help.setText("A bank is told as distance and direction from your seat to the water's edge: 14 30L is 14 m out,"
                 + " 30 degrees left. Rough is good enough; all of it can be moved on the map later.");
@@ -105,18 +110,8 @@ final class NewPegSheet {
     }
 
     private static TextField field(String id, String name, String usual) {
-        TextField field = new TextField();
-        field.setId(id);
-        field.setAccessibleText(name);
+        TextField field = Controls.field(id, name, 11);
         field.setPromptText(usual);
-        field.setPrefColumnCount(11);
         return field;
-    }
-
-    private static Label named(String words, Node node) {
-        Label label = new Label(words);
-        label.setLabelFor(node);
-        label.setMinWidth(javafx.scene.layout.Region.USE_PREF_SIZE);
-        return label;
     }
 }

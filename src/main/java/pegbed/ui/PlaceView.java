@@ -17,7 +17,6 @@ import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
-import javafx.util.StringConverter;
 import pegbed.model.Hazard;
 import pegbed.model.PegName;
 import pegbed.model.Units;
@@ -35,16 +34,16 @@ final class PlaceView extends VBox {
     }
 
     private Node peg() {
-        TextField venue = field("venue", "Venue", 10);
-        TextField water = field("water", "Water", 10);
-        TextField number = field("number", "Peg", 4);
+        TextField venue = Controls.field("venue", "Venue", 10);
+        TextField water = Controls.field("water", "Water", 10);
+        TextField number = Controls.field("number", "Peg", 4);
         Runnable name = () -> model.setName(new PegName(
                 venue.getText().strip(),
                 water.getText().strip(),
                 number.getText().strip()));
-        TextField joints = field("joints", "Pole joints in metres", 14);
-        TextField left = field("left-limit", "Own water to the left, metres", 4);
-        TextField right = field("right-limit", "Own water to the right, metres", 4);
+        TextField joints = Controls.field("joints", "Pole joints in metres", 14);
+        TextField left = Controls.field("left-limit", "Own water to the left, metres", 4);
+        TextField right = Controls.field("right-limit", "Own water to the right, metres", 4);
         Runnable limits = () -> model.setLimits(left.getText(), right.getText());
         commit(venue, name);
         commit(water, name);
@@ -73,16 +72,16 @@ final class PlaceView extends VBox {
             width.setHgrow(column % 2 == 1 ? Priority.ALWAYS : Priority.NEVER);
             grid.getColumnConstraints().add(width);
         }
-        grid.addRow(0, named("Venue", venue), venue, named("Water", water), water);
-        grid.addRow(1, named("Peg", number), number, named("Depths", depth), depth);
-        grid.add(named("Joints, m", joints), 0, 2);
+        grid.addRow(0, Controls.named("Venue", venue), venue, Controls.named("Water", water), water);
+        grid.addRow(1, Controls.named("Peg", number), number, Controls.named("Depths", depth), depth);
+        grid.add(Controls.named("Joints, m", joints), 0, 2);
         grid.add(joints, 1, 2, 3, 1);
-        HBox own = new HBox(left, named("m left,", left), right, named("m right", right));
+        HBox own = new HBox(left, Controls.named("m left,", left), right, Controls.named("m right", right));
         own.setAlignment(Pos.CENTER_LEFT);
         own.getStyleClass().add("row");
-        grid.add(named("Own water", left), 0, 3);
+        grid.add(Controls.named("Own water", left), 0, 3);
         grid.add(own, 1, 3, 3, 1);
-        grid.add(named("Distances", distance), 0, 4);
+        grid.add(Controls.named("Distances", distance), 0, 4);
         grid.add(distance, 1, 4);
         return grid;
     }
@@ -99,20 +98,7 @@ final class PlaceView extends VBox {
         box.setId(id);
         box.setAccessibleText(name);
         box.setMaxWidth(Double.MAX_VALUE);
-        box.setConverter(new StringConverter<>() {
-            @Override
-            public String toString(T unit) {
-                return unit == null ? "" : unitWords(unit);
-            }
-
-            @Override
-            public T fromString(String words) {
-                return Arrays.stream(values)
-                        .filter(unit -> unitWords(unit).equals(words))
-                        .findFirst()
-                        .orElse(null);
-            }
-        });
+        box.setConverter(Controls.chosenBy(PlaceView::unitWords));
         return box;
     }
 
@@ -122,21 +108,6 @@ final class PlaceView extends VBox {
             case "SECTIONS" -> "sections";
             default -> unit.name().toLowerCase(java.util.Locale.ROOT);
         };
-    }
-
-    private static TextField field(String id, String name, int columns) {
-        TextField field = new TextField();
-        field.setId(id);
-        field.setAccessibleText(name);
-        field.setPrefColumnCount(columns);
-        return field;
-    }
-
-    private static Label named(String words, Node node) {
-        Label label = new Label(words);
-        label.setLabelFor(node);
-        label.setMinWidth(USE_PREF_SIZE);
-        return label;
     }
 
     private static void show(TextField field, String words) {
@@ -210,10 +181,10 @@ final class PlaceView extends VBox {
         kind.getItems().addAll("near bank", "far bank", "mark");
         Arrays.stream(Hazard.Kind.values()).map(Hazard.Kind::word).forEach(kind.getItems()::add);
         kind.setValue("near bank");
-        TextField name = field("new-name", "Name of the mark", 7);
+        TextField name = Controls.field("new-name", "Name of the mark", 7);
         name.setPromptText("name");
         name.disableProperty().bind(kind.valueProperty().isNotEqualTo("mark"));
-        TextField where = field("new-where", "Distance and direction", 7);
+        TextField where = Controls.field("new-where", "Distance and direction", 7);
         where.setPromptText("13 20L");
         Runnable add = () -> {
             if (add(kind.getValue(), name.getText(), where.getText())) {

@@ -17,7 +17,6 @@ import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
-import javafx.util.StringConverter;
 import pegbed.model.RigTemplate.Ground;
 import pegbed.ui.RigRow.Cell;
 
@@ -174,10 +173,9 @@ final class RigsSheet {
     }
 
     private TextField field(RigRow row, Cell cell, String id, int number) {
-        TextField field = new TextField();
-        field.setId(id + cell.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-'));
-        field.setAccessibleText(Words.capital(cell.words()) + " of rig " + number);
-        field.setPrefColumnCount(
+        TextField field = Controls.field(
+                id + cell.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-'),
+                Words.capital(cell.words()) + " of rig " + number,
                 switch (cell) {
                     case NAME -> 7;
                     case SHOTS -> 26;
@@ -201,17 +199,7 @@ final class RigsSheet {
         choice.setId(id + "ground");
         choice.setAccessibleText("Ground of rig " + number);
         choice.getItems().setAll(Ground.values());
-        choice.setConverter(new StringConverter<>() {
-            @Override
-            public String toString(Ground ground) {
-                return ground == null ? "" : ground.word();
-            }
-
-            @Override
-            public Ground fromString(String word) {
-                throw new UnsupportedOperationException("Ground is chosen, not typed.");
-            }
-        });
+        choice.setConverter(Controls.chosenBy(Ground::word));
         choice.setValue(row.ground());
         choice.setOnAction(event -> row.setGround(choice.getValue()));
         choice.setPrefWidth(GROUND_WIDTH);

@@ -44,8 +44,7 @@ final class ShelfQuestion extends VBox {
     void close() {
         yes = () -> {};
         getChildren().clear();
-        setVisible(false);
-        setManaged(false);
+        Controls.setShown(this, false);
     }
 
     /** Asks before a peg is deleted. */
@@ -92,23 +91,17 @@ final class ShelfQuestion extends VBox {
                         Controls.button(id, deedWords, this::answerYes),
                         Controls.button("shelf-keep", "Leave it as it is", this::close));
         getChildren().setAll(label, row);
-        setVisible(true);
-        setManaged(true);
+        Controls.setShown(this, true);
     }
 
     private static TextField field(String id, String name, String words, int columns) {
-        TextField field = new TextField(words);
-        field.setId(id);
-        field.setAccessibleText(name);
-        field.setPrefColumnCount(columns);
+        TextField field = Controls.field(id, name, columns);
+        field.setText(words);
         return field;
     }
 
     private static Node named(String words, TextField field) {
-        Label label = new Label(words);
-        label.setLabelFor(field);
-        label.setMinWidth(USE_PREF_SIZE);
-        HBox box = new HBox(label, field);
+        HBox box = new HBox(Controls.named(words, field), field);
         box.setAlignment(Pos.CENTER_LEFT);
         box.getStyleClass().add("row");
         return box;

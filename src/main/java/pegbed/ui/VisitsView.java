@@ -1,6 +1,5 @@
 package pegbed.ui;
 
-import java.util.List;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import javafx.beans.binding.Bindings;
@@ -44,7 +43,7 @@ final class VisitsView extends ScrollPane {
                 dugOut(),
                 Controls.telling("visits-error", "error-words", model.errorProperty()),
                 Controls.telling("level", "heading", model.levelProperty()),
-                list("The bottom has changed", model.changes(), changed -> Cards.changed(changed, show)),
+                list("The bottom has changed", model.changes(), changed -> new ChangedCard(changed, show)),
                 list("To know it better, plumb here", model.checks(), this::check),
                 list("After each of today's readings", model.steps(), VisitsView::step),
                 list("Visits", model.rows(), VisitsView::visit),
@@ -76,9 +75,7 @@ final class VisitsView extends ScrollPane {
                 board.enter();
             }
         });
-        Label name = new Label("Board to water");
-        name.setLabelFor(field);
-        name.setMinWidth(USE_PREF_SIZE);
+        Label name = Controls.named("Board to water", field);
         HBox.setHgrow(field, Priority.ALWAYS);
         HBox row = new HBox(name, field);
         row.setAlignment(Pos.CENTER_LEFT);
@@ -117,8 +114,7 @@ final class VisitsView extends ScrollPane {
             heading.setText(title);
             box.getChildren().add(heading);
             items.forEach(item -> box.getChildren().add(row.apply(item)));
-            box.setVisible(!items.isEmpty());
-            box.setManaged(!items.isEmpty());
+            Controls.setShown(box, !items.isEmpty());
         };
         items.addListener((ListChangeListener<T>) change -> fill.run());
         fill.run();
@@ -134,18 +130,19 @@ final class VisitsView extends ScrollPane {
                 "take-check-" + check.number(),
                 "Into the box",
                 "Puts this place into the reading box; the depth is all that is left to type",
-                () -> {
-                    show.accept(check.place());
-                    model.take(check);
-                    toBox.run();
-                });
+                () -> take(check));
         take.setFocusTraversable(false);
         take.getStyleClass().add("small");
-        return Cards.card(String.valueOf(check.number()), List.of(where, why, take), check.where(), () -> {
-            show.accept(check.place());
-            model.take(check);
-            toBox.run();
-        });
+        Card card = new Card(where, why, take);
+        card.name(String.valueOf(check.number()), check.where());
+        card.onTaken(() -> take(check));
+        return card;
+    }
+
+    private void take(VisitsModel.Check check) {
+        show.accept(check.place());
+        model.take(check);
+        toBox.run();
     }
 
     private static Node step(String words) {
