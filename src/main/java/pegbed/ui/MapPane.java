@@ -13,6 +13,7 @@ import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.SimpleBooleanProperty;
 import javafx.scene.AccessibleRole;
 import javafx.scene.Cursor;
+import javafx.scene.Scene;
 import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.input.MouseButton;
@@ -21,6 +22,7 @@ import javafx.scene.input.ScrollEvent;
 import javafx.scene.input.ZoomEvent;
 import javafx.scene.layout.Region;
 import javafx.scene.paint.Color;
+import javafx.stage.Window;
 import javafx.util.Duration;
 import pegbed.analysis.Plan;
 import pegbed.model.Place;
@@ -141,13 +143,18 @@ final class MapPane extends Region {
                 drawAbove();
             }
         }));
-        sceneProperty().addListener((property, before, now) -> {
-            if (now == null) {
-                pulse.stop();
-            } else {
-                pulse.play();
-            }
-        });
+        // A running animation keeps all that it moves, so that it must end with the window.
+        sceneProperty()
+                .flatMap(Scene::windowProperty)
+                .flatMap(Window::showingProperty)
+                .orElse(false)
+                .addListener((property, before, showing) -> {
+                    if (showing) {
+                        pulse.play();
+                    } else {
+                        pulse.stop();
+                    }
+                });
         model.toolProperty().addListener((property, before, now) -> {
             setCursor(now == Tool.READ ? Cursor.CROSSHAIR : Cursor.DEFAULT);
             drawAbove();

@@ -19,7 +19,8 @@ final class Children {
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                 "-XX:TieredStopAtLevel=1",
                 "-XX:+UseSerialGC",
-                "-Xshare:auto"));
+                "-Xshare:auto",
+                "-Xmx256m"));
         command.addAll(options);
         command.addAll(List.of("-cp", System.getProperty("java.class.path"), program.getName()));
         command.addAll(List.of(arguments));

@@ -49,6 +49,7 @@ class KillTest {
                         Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                         "-XX:TieredStopAtLevel=1",
                         "-Xshare:auto",
+                        "-Xmx256m",
                         "-cp",
                         System.getProperty("java.class.path"),
                         KilledWindow.class.getName(),

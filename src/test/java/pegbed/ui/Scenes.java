@@ -162,6 +162,15 @@ final class Scenes implements FileChoice {
         return keys;
     }
 
+    /** Gives readings as {@link #write} does, each line put into the reading box at once, where typing is not the matter. */
+    void give(List<String> lines) {
+        for (String line : lines) {
+            on(() -> this.<TextInputControl>find("#reading").setText(line));
+            robot.type(KeyCode.ENTER);
+        }
+        settle();
+    }
+
     void press(KeyCode key) {
         robot.type(key);
         settle();

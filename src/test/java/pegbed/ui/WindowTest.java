@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.lang.ref.WeakReference;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -118,7 +119,7 @@ class WindowTest {
 
     @Test
     void aClickOnTheMapFillsTheBoxAndTheDepthIsAllThatIsLeftToType() {
-        scenes.write(TWELVE.subList(0, 3));
+        scenes.give(TWELVE.subList(0, 3));
         scenes.waitForAnswers();
         scenes.clickMap(Place.polar(7, 20));
         String filled = scenes.<TextField>find("#reading").getText();
@@ -132,7 +133,7 @@ class WindowTest {
 
     @Test
     void upBringsBackTheLineBefore() {
-        scenes.write(TWELVE.subList(0, 2));
+        scenes.give(TWELVE.subList(0, 2));
         scenes.press(KeyCode.UP);
         assertEquals("s3 0 5'1", scenes.<TextField>find("#reading").getText());
     }
@@ -178,7 +179,7 @@ class WindowTest {
 
     @Test
     void closingWithUnsavedEditsAsks() {
-        scenes.write(TWELVE.subList(0, 1));
+        scenes.give(TWELVE.subList(0, 1));
         scenes.askToClose();
         assertTrue(scenes.there("#ask-unsaved"));
         scenes.click("#unsaved-stay");
@@ -194,7 +195,7 @@ class WindowTest {
 
     @Test
     void givingEditsUpClosesWithoutAFile() {
-        scenes.write(TWELVE.subList(0, 1));
+        scenes.give(TWELVE.subList(0, 1));
         scenes.askToClose();
         scenes.click("#unsaved-drop");
         scenes.waitUntil(() -> !scenes.isShowing());
@@ -203,7 +204,7 @@ class WindowTest {
 
     @Test
     void theCardIsLookedAtAndSavedAsTheKindThatItsNameAsksFor() throws Exception {
-        scenes.write(TWELVE);
+        scenes.give(TWELVE);
         scenes.waitForAnswers();
         scenes.waitUntil(() -> scenes.desk().plan().planProperty().get().isPresent());
         scenes.shortcut(KeyCode.P);
@@ -246,7 +247,7 @@ class WindowTest {
 
     @Test
     void theMapShowsDeepWaterDarkerThanShallowAndLandAsLand() {
-        scenes.write(TWELVE);
+        scenes.give(TWELVE);
         scenes.waitForAnswers();
         scenes.waitUntil(() -> scenes.frame().main().map().settled());
         double deep = scenes.lightness(Place.polar(6.2, 3));
@@ -258,7 +259,7 @@ class WindowTest {
 
     @Test
     void theLinesTabShowsLinesOnTheMapInsteadOfFlatSpots() {
-        scenes.write(TWELVE);
+        scenes.give(TWELVE);
         scenes.waitForAnswers();
         scenes.waitUntil(() -> !scenes.desk().plan().lines().isEmpty());
         scenes.waitUntil(() -> scenes.frame().main().map().settled());
@@ -271,7 +272,7 @@ class WindowTest {
 
     @Test
     void theMapFollowsAMarkThatIsDragged() {
-        scenes.write(TWELVE);
+        scenes.give(TWELVE);
         scenes.waitForAnswers();
         scenes.click("#tool-mark");
         scenes.dragMap(new Place(4, 13.1), new Place(5.5, 13.3));
@@ -282,7 +283,7 @@ class WindowTest {
 
     @Test
     void aDrawnLineTurnsTheProfile() {
-        scenes.write(TWELVE);
+        scenes.give(TWELVE);
         scenes.waitForAnswers();
         scenes.click("#tool-course");
         scenes.dragMap(new Place(-4, 6), new Place(4, 6));
@@ -294,7 +295,7 @@ class WindowTest {
 
     @Test
     void theMapWorksByKeyboard() {
-        scenes.write(TWELVE);
+        scenes.give(TWELVE);
         scenes.waitForAnswers();
         scenes.on(() -> scenes.frame().main().map().requestFocus());
         scenes.on(() -> scenes.desk().map().point(Place.polar(6, 0)));
@@ -358,7 +359,7 @@ class WindowTest {
 
     @Test
     void everyControlHasANameForScreenReaders() {
-        scenes.write(TWELVE);
+        scenes.give(TWELVE);
         scenes.waitForAnswers();
         TabPane tabs = scenes.find("#tabs");
         for (int i = 0; i < tabs.getTabs().size(); i++) {
@@ -372,7 +373,7 @@ class WindowTest {
 
     @Test
     void nothingIsCutOffOnASmallScreen() {
-        scenes.write(TWELVE);
+        scenes.give(TWELVE);
         scenes.waitForAnswers();
         for (double[] size : new double[][] {{1366, 740}, {960, 510}}) {
             scenes.resize(size[0], size[1]);
@@ -392,11 +393,29 @@ class WindowTest {
 
     @Test
     void answersThatAreOldAreMarkedAsOld() {
-        scenes.write(TWELVE);
+        scenes.give(TWELVE);
         scenes.waitForAnswers();
         scenes.on(
                 () -> scenes.desk().place().change(scenes.desk().place().rows().get(1), "16 0"));
         scenes.waitUntil(() -> scenes.desk().session().answer() instanceof Answer.Failed);
         assertTrue(scenes.<Label>find("#state").getText().endsWith("The map is the one before."));
+    }
+
+    @Test
+    void aClosedWindowIsLetGo() {
+        scenes.give(TWELVE);
+        scenes.waitForAnswers();
+        WeakReference<Object> window = new WeakReference<>(scenes.frame());
+        // The toolkit itself keeps hold of the last window that had the focus.
+        for (int later = 0; later < 2; later++) {
+            scenes.close();
+            scenes = new Scenes(folder.resolve("own"));
+            scenes.open(Pegs.bare());
+            scenes.give(TWELVE.subList(0, 1));
+        }
+        scenes.waitUntil(() -> {
+            System.gc();
+            return window.refersTo(null);
+        });
     }
 }
