@@ -3,6 +3,7 @@ package pegbed.analysis;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import pegbed.model.Place;
 import pegbed.surface.GridFrame;
@@ -26,7 +27,11 @@ final class Appraisal {
     private final List<Choice> choices;
     /** Candidates whose discs were looked at, as indices. */
     private final int[] shortlist;
-    /** Moves of the disc quantities by decision, node, quantity and place in the shortlist. */
+    /** The view on the shortlist and, where {@link #seesLast}, on the last reading that was taken. */
+    private final Lookahead some;
+
+    private final boolean seesLast;
+    /** Moves of the disc quantities by decision, node, quantity and reading that {@link #some} looks at. */
     private final double[][][][] moves;
     /** Weighted, by decision and place in the shortlist. */
     private final double[][] gains;
@@ -43,23 +48,17 @@ final class Appraisal {
                 candidates.stream().map(candidate -> candidate.planned(visit)).toList());
         GridFrame frame = map.grid().frame();
         shortlist = roughly(lookahead, frame);
-        Lookahead some = lookahead.only(shortlist);
+        Lookahead these = lookahead.only(shortlist);
+        Optional<Lookahead> withLast = these.withTaken(last());
+        some = withLast.orElse(these);
+        seesLast = withLast.isPresent();
         moves = new double[choices.size()][][][];
-        double[] stir = new double[shortlist.length];
         for (int d = 0; d < moves.length; d++) {
-            Choice choice = choices.get(d);
-            moves[d] = some.discs(frame, choice.nodes());
-            for (int c = 0; c < stir.length; c++) {
-                double most = 0;
-                for (int k = 0; k < moves[d].length; k++) {
-                    most = Math.max(most, choice.stir(k, moves[d][k][0][c], moves[d][k][1][c], moves[d][k][2][c]));
-                }
-                stir[c] += choice.weight() * most;
-            }
+            moves[d] = some.discs(frame, choices.get(d).nodes());
         }
         gains = new double[moves.length][shortlist.length];
         total = new double[candidates.size()];
-        for (int c : first(stir, CLOSELY)) {
+        for (int c : closely(choices, moves, shortlist.length)) {
             for (int d = 0; d < moves.length; d++) {
                 gains[d][c] = KnowledgeGradient.gain(choices.get(d), moves[d], c);
                 total[shortlist[c]] += gains[d][c];
@@ -77,6 +76,22 @@ final class Appraisal {
     /** Appraises candidates for the deepest place alone. */
     static Appraisal ofDeepest(PegMap map, List<Candidate> candidates, Blend blend) {
         return new Appraisal(map, candidates, List.of(Choices.deepest(map, blend)));
+    }
+
+    /** Those of some readings that stir the decisions most by their discs. */
+    static int[] closely(List<Choice> choices, double[][][][] moves, int readings) {
+        double[] stir = new double[readings];
+        for (int d = 0; d < moves.length; d++) {
+            Choice choice = choices.get(d);
+            for (int c = 0; c < readings; c++) {
+                double most = 0;
+                for (int k = 0; k < moves[d].length; k++) {
+                    most = Math.max(most, choice.stir(k, moves[d][k][0][c], moves[d][k][1][c], moves[d][k][2][c]));
+                }
+                stir[c] += choice.weight() * most;
+            }
+        }
+        return first(stir, CLOSELY);
     }
 
     private int[] roughly(Lookahead lookahead, GridFrame frame) {
@@ -124,6 +139,24 @@ final class Appraisal {
     /** The greatest gain of any candidate. */
     double most() {
         return Arrays.stream(total).max().orElse(0);
+    }
+
+    /**
+     * The greatest gain of any candidate before the last reading was taken, as {@link Hindsight} tells it; the same as now
+     * where one reading is a small part of many condensed; infinite where nothing has been read today.
+     */
+    double mostBefore() {
+        if (map.peg().today().readings().isEmpty()) {
+            return Double.POSITIVE_INFINITY;
+        }
+        List<Place> planned = Arrays.stream(shortlist)
+                .mapToObj(c -> candidates.get(c).place())
+                .toList();
+        return seesLast ? Hindsight.most(choices, moves, some, planned, some.outcome(last())) : most();
+    }
+
+    private int last() {
+        return map.peg().readings().size() - 1;
     }
 
     /** The decision that gains most by a candidate; one about places far off counts half, as it explains less. */

@@ -27,6 +27,15 @@ record Choice(
 
     private static final double LEAST_SLOPE = 0.004;
 
+    /** The same decision with other discs about its nodes. */
+    Choice with(Disc[] others) {
+        double[] worths = new double[others.length];
+        for (int k = 0; k < worths.length; k++) {
+            worths[k] = zone.isEmpty() ? new DeepWorth().now(others[k]) : new FlatWorth(targetMetres).now(others[k]);
+        }
+        return new Choice(zone, targetMetres, weight, followed, nodes, others, worths);
+    }
+
     /** Worths of node k after a planned reading, one an outcome z (standard deviations). */
     void after(int k, double moveD, double moveX, double moveY, double[] z, double[] result) {
         if (zone.isEmpty()) {
@@ -35,6 +44,15 @@ record Choice(
             java.util.Arrays.fill(result, worth[k]);
         } else {
             new FlatWorth(targetMetres).after(discs[k], moveD, moveX, moveY, z, result);
+        }
+    }
+
+    /** More than the worths of node k after a planned reading can be, one an outcome z; what costs as much is not tried. */
+    void most(int k, double moveD, double moveX, double moveY, double[] z, double[] result) {
+        if (zone.isEmpty()) {
+            java.util.Arrays.fill(result, Double.POSITIVE_INFINITY);
+        } else {
+            new FlatWorth(targetMetres).most(discs[k], moveD, moveX, moveY, z, result);
         }
     }
 

@@ -12,6 +12,9 @@ final class FlatWorth {
 
     private static final double FAR = 4.5;
 
+    /** What the draws are trusted to: a node that falls short by more than this is not looked at by them. */
+    private static final double ALLOWANCE = 0.04;
+
     private final double target;
 
     FlatWorth(double targetMetres) {
@@ -44,35 +47,82 @@ final class FlatWorth {
         double b2 = (disc.covDY() - moveD * moveY - b1 * l21) / l22;
         double varD = disc.varD() - moveD * moveD;
         double s = Math.sqrt(Math.max(varD - b1 * b1 - b2 * b2, 1e-10));
+        double[] gx = new double[DRAWS];
+        double[] gy = new double[DRAWS];
+        double[] m = new double[DRAWS];
+        for (int i = 0; i < DRAWS; i++) {
+            gx[i] = l11 * NormalDraws.FIRST[i];
+            gy[i] = l21 * NormalDraws.FIRST[i] + l22 * NormalDraws.SECOND[i];
+            m[i] = (b1 * NormalDraws.FIRST[i] + b2 * NormalDraws.SECOND[i]) / s;
+        }
         double reach = FAR * Math.sqrt(Math.max(varD, 0)) + FlatSearch.WIDE.bandMetres();
-        double usual2 = FlatOdds.USUAL.slopeLimit() * FlatOdds.USUAL.slopeLimit();
-        double wide2 = FlatSearch.WIDE.slopeLimit() * FlatSearch.WIDE.slopeLimit();
         for (int j = 0; j < z.length; j++) {
             double depth = disc.depthMetres() + moveD * z[j] - target;
-            worth[j] = 0;
-            if (Math.abs(depth) > reach) {
-                continue;
-            }
-            double slopeX = disc.slopeX() + moveX * z[j];
-            double slopeY = disc.slopeY() + moveY * z[j];
-            double sum = 0;
-            for (int i = 0; i < DRAWS; i++) {
-                double gx = slopeX + l11 * NormalDraws.FIRST[i];
-                double gy = slopeY + l21 * NormalDraws.FIRST[i] + l22 * NormalDraws.SECOND[i];
-                double g2 = gx * gx + gy * gy;
-                if (g2 <= wide2) {
-                    double m = depth + b1 * NormalDraws.FIRST[i] + b2 * NormalDraws.SECOND[i];
-                    sum += within(FlatSearch.WIDE.bandMetres(), m, s);
-                    if (g2 <= usual2) {
-                        sum += within(FlatOdds.USUAL.bandMetres(), m, s);
-                    }
-                }
-            }
-            worth[j] = sum / DRAWS;
+            worth[j] = Math.abs(depth) > reach
+                    ? 0
+                    : mean(disc.slopeX() + moveX * z[j], disc.slopeY() + moveY * z[j], depth / s, s, gx, gy, m);
         }
     }
 
-    private static double within(double band, double m, double s) {
-        return Normal.quick((band - m) / s) - Normal.quick((-band - m) / s);
+    /**
+     * More than the worth after such a reading can be: each probability is at most that of its depth alone, and at most
+     * that of the slope along the steepest way alone.
+     *
+     * @param most filled, one an outcome
+     */
+    void most(Disc disc, double moveD, double moveX, double moveY, double[] z, double[] most) {
+        double varX = disc.varX() - moveX * moveX;
+        double covXY = disc.covXY() - moveX * moveY;
+        double varY = disc.varY() - moveY * moveY;
+        double perSd = 1 / Math.sqrt(Math.max(disc.varD() - moveD * moveD, 1e-10));
+        for (int j = 0; j < z.length; j++) {
+            double depth = (disc.depthMetres() + moveD * z[j] - target) * perSd;
+            double x = disc.slopeX() + moveX * z[j];
+            double y = disc.slopeY() + moveY * z[j];
+            double g2 = Math.max(x * x + y * y, 1e-12);
+            double g = Math.sqrt(g2);
+            double perSlopeSd = 1 / Math.sqrt(Math.max((x * x * varX + 2 * x * y * covXY + y * y * varY) / g2, 1e-12));
+            most[j] = ALLOWANCE
+                    + Math.min(
+                            within(FlatSearch.WIDE.bandMetres() * perSd, depth),
+                            within(FlatSearch.WIDE.slopeLimit() * perSlopeSd, g * perSlopeSd))
+                    + Math.min(
+                            within(FlatOdds.USUAL.bandMetres() * perSd, depth),
+                            within(FlatOdds.USUAL.slopeLimit() * perSlopeSd, g * perSlopeSd));
+        }
+    }
+
+    private static double within(double band, double m) {
+        return Normal.quick(band - m) - Normal.quick(-band - m);
+    }
+
+    /**
+     * The mean of both probabilities over the draws.
+     *
+     * @param depth mean depth about the target, in standard deviations s
+     * @param gx what each draw adds to the slope to the right
+     * @param gy what each adds to the slope straight out
+     * @param m what each adds to the depth, in standard deviations s
+     */
+    private static double mean(
+            double slopeX, double slopeY, double depth, double s, double[] gx, double[] gy, double[] m) {
+        double usual2 = FlatOdds.USUAL.slopeLimit() * FlatOdds.USUAL.slopeLimit();
+        double wide2 = FlatSearch.WIDE.slopeLimit() * FlatSearch.WIDE.slopeLimit();
+        double usual = FlatOdds.USUAL.bandMetres() / s;
+        double wide = FlatSearch.WIDE.bandMetres() / s;
+        double sum = 0;
+        for (int i = 0; i < DRAWS; i++) {
+            double x = slopeX + gx[i];
+            double y = slopeY + gy[i];
+            double g2 = x * x + y * y;
+            if (g2 <= wide2) {
+                double at = depth + m[i];
+                sum += within(wide, at);
+                if (g2 <= usual2) {
+                    sum += within(usual, at);
+                }
+            }
+        }
+        return sum / DRAWS;
     }
 }

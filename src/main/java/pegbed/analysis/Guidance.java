@@ -101,7 +101,7 @@ public final class Guidance {
         }
         Appraisal appraisal = Appraisal.of(map, open, blend);
         double most = appraisal.most();
-        boolean stop = StopRule.stops(map, most, blend);
+        boolean stop = readings > blend.spreadUntil() && StopRule.stops(most, appraisal::mostBefore);
         boolean mapsTurn = blend.mapEvery() > 0
                 && Math.floorMod(readings - blend.deepestUntil(), blend.mapEvery()) == blend.mapEvery() - 1;
         if (mapsTurn || most < NOTHING) {

@@ -30,6 +30,10 @@ final class KnowledgeGradient {
         double bestMean = Double.NEGATIVE_INFINITY;
         double[] worth = new double[Z.length];
         for (int k = 0; k < moves.length; k++) {
+            choice.most(k, moves[k][0][c], moves[k][1][c], moves[k][2][c], Z, worth);
+            if (isBelow(worth, best, bestMean)) {
+                continue;
+            }
             choice.after(k, moves[k][0][c], moves[k][1][c], moves[k][2][c], Z, worth);
             double mean = 0;
             for (int j = 0; j < Z.length; j++) {
@@ -43,5 +47,17 @@ final class KnowledgeGradient {
             expected += WEIGHT[j] * best[j];
         }
         return Math.max(0, expected - bestMean);
+    }
+
+    /** Whether worths that are no more than these change neither what is best after any outcome nor the best mean. */
+    private static boolean isBelow(double[] most, double[] best, double bestMean) {
+        double mean = 0;
+        for (int j = 0; j < Z.length; j++) {
+            if (most[j] > best[j]) {
+                return false;
+            }
+            mean += WEIGHT[j] * most[j];
+        }
+        return mean <= bestMean;
     }
 }

@@ -1,11 +1,6 @@
 package pegbed.analysis;
 
-import java.util.ArrayList;
-import java.util.List;
-import pegbed.model.InputException;
-import pegbed.model.Monitor;
-import pegbed.model.Peg;
-import pegbed.model.Reading;
+import java.util.function.DoubleSupplier;
 
 /**
  * When another reading would hardly change the lines: when the best next reading is expected to gain less than {@value
@@ -22,17 +17,9 @@ public final class StopRule {
      * Whether to stop.
      *
      * @param gain of the best next reading now; NaN while it is not reckoned
+     * @param before what the best reading promised before the last one was taken
      */
-    static boolean stops(PegMap map, double gain, Blend blend) throws InputException {
-        List<Reading> today = map.peg().today().readings();
-        if (!(gain < LEAST_GAIN) || today.isEmpty() || map.peg().readings().size() <= blend.spreadUntil()) {
-            return false;
-        }
-        List<Reading> fewer = new ArrayList<>(today);
-        fewer.remove(fewer.size() - 1);
-        Peg before = map.peg().withToday(visit -> visit.withReadings(fewer));
-        PegMap earlier = PegMap.of(before, Monitor.NONE);
-        List<Candidate> open = Candidates.of(before, earlier.water()).open();
-        return Appraisal.of(earlier, open, blend).most() < LEAST_GAIN;
+    static boolean stops(double gain, DoubleSupplier before) {
+        return gain < LEAST_GAIN && before.getAsDouble() < LEAST_GAIN;
     }
 }

@@ -136,14 +136,12 @@ final class Conditioned {
             double[] row = rows[i];
             int k = 0;
             for (; k + 4 <= i; k += 4) {
-                subtract(row, factor, i * n + k, rows[k], rows[k + 1], rows[k + 2], rows[k + 3], from, to);
+                int at = i * n + k;
+                double[] w = factor;
+                subtract(row, w[at], w[at + 1], w[at + 2], w[at + 3], rows, k, from, to);
             }
             for (; k < i; k++) {
-                double weight = factor[i * n + k];
-                double[] before = rows[k];
-                for (int place = from; place < to; place++) {
-                    row[place] -= weight * before[place];
-                }
+                subtract(row, factor[i * n + k], rows[k], from, to);
             }
             double diagonal = 1 / factor[i * n + i];
             for (int place = from; place < to; place++) {
@@ -152,16 +150,101 @@ final class Conditioned {
         }
     }
 
-    /** Four weighted rows at a time: the row is read and written once for them. */
+    private static void subtract(double[] row, double weight, double[] other, int from, int to) {
+        for (int place = from; place < to; place++) {
+            row[place] -= weight * other[place];
+        }
+    }
+
+    /** Four weighted rows at a time, from row k on: the row is read and written once for them. */
     private static void subtract(
-            double[] row, double[] weights, int at, double[] a, double[] b, double[] c, double[] d, int from, int to) {
-        double wa = weights[at];
-        double wb = weights[at + 1];
-        double wc = weights[at + 2];
-        double wd = weights[at + 3];
+            double[] row, double wa, double wb, double wc, double wd, double[][] rows, int k, int from, int to) {
+        double[] a = rows[k];
+        double[] b = rows[k + 1];
+        double[] c = rows[k + 2];
+        double[] d = rows[k + 3];
         for (int place = from; place < to; place++) {
             row[place] -= wa * a[place] + wb * b[place] + wc * c[place] + wd * d[place];
         }
+    }
+
+    /**
+     * From variances before the observations to those after, in place.
+     *
+     * @param variances one a place
+     * @param whitened L⁻¹k of the places' values or gradients, observation by place
+     * @param ones what they make of the constant 1: 1 for values, 0 for gradients
+     */
+    void takeKnown(double[] variances, double[][] whitened, double ones) {
+        for (double[] row : whitened) {
+            for (int place = 0; place < variances.length; place++) {
+                variances[place] -= row[place] * row[place];
+            }
+        }
+        if (whitenedOnes != null) {
+            double[] left = left(whitened, variances.length, ones);
+            for (int place = 0; place < variances.length; place++) {
+                variances[place] += left[place] * left[place] / onesNorm2;
+            }
+        }
+    }
+
+    /**
+     * From covariances between two sets of places before the observations to those after, in place.
+     *
+     * @param covariances of the values at a place of the one with those at each of the other
+     * @param whitenedA L⁻¹k of the one, observation by place
+     * @param whitenedB L⁻¹k of the other, observation by place
+     */
+    void takeKnown(double[][] covariances, double[][] whitenedA, double[][] whitenedB) {
+        int others = covariances.length == 0 ? 0 : covariances[0].length;
+        for (int a = 0; a < covariances.length; a++) {
+            int j = 0;
+            for (; j + 4 <= n; j += 4) {
+                double wa = whitenedA[j][a];
+                double wb = whitenedA[j + 1][a];
+                double wc = whitenedA[j + 2][a];
+                double wd = whitenedA[j + 3][a];
+                subtract(covariances[a], wa, wb, wc, wd, whitenedB, j, 0, others);
+            }
+            for (; j < n; j++) {
+                subtract(covariances[a], whitenedA[j][a], whitenedB[j], 0, others);
+            }
+        }
+        if (whitenedOnes != null) {
+            double[] leftA = left(whitenedA, covariances.length, 1);
+            double[] leftB = left(whitenedB, others, 1);
+            for (int a = 0; a < covariances.length; a++) {
+                subtract(covariances[a], -leftA[a] / onesNorm2, leftB, 0, others);
+            }
+        }
+    }
+
+    /**
+     * L⁻¹e of one observation. Its product with L⁻¹k* is by how much the mean moves at k* for a metre of what the
+     * observation reads; its square is one over the variance that the others leave open about it (Rasmussen & Williams 2006,
+     * eq. 5.12).
+     *
+     * @throws IllegalStateException with an unknown constant, for which this does not hold
+     */
+    double[] told(int observation) {
+        if (whitenedOnes != null) {
+            throw new IllegalStateException("What one observation tells is reckoned for a known mean only.");
+        }
+        double[] told = new double[n];
+        told[observation] = 1;
+        whiten(told);
+        return told;
+    }
+
+    /** 1 − 1ᵀK⁻¹k* of each place (0 − for gradients): how little of the constant the observations tell there. */
+    private double[] left(double[][] whitened, int places, double ones) {
+        double[] left = new double[places];
+        java.util.Arrays.fill(left, ones);
+        for (int j = 0; j < n; j++) {
+            subtract(left, whitenedOnes[j], whitened[j], 0, places);
+        }
+        return left;
     }
 
     /** Mean above the known mean, from the covariances k* with the observations. */

@@ -68,6 +68,20 @@ public record Disc(
                 varY - moveY * moveY);
     }
 
+    /** The disc before a reading that came out so: what {@link #after} makes of it is this one. */
+    public Disc before(double moveD, double moveX, double moveY, double outcome) {
+        return new Disc(
+                depthMetres - moveD * outcome,
+                slopeX - moveX * outcome,
+                slopeY - moveY * outcome,
+                varD + moveD * moveD,
+                covDX + moveD * moveX,
+                covDY + moveD * moveY,
+                varX + moveX * moveX,
+                covXY + moveX * moveY,
+                varY + moveY * moveY);
+    }
+
     /** Steepness of the mean gradient, rise over run. */
     public double slope() {
         return Math.hypot(slopeX, slopeY);

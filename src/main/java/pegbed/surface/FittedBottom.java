@@ -2,6 +2,8 @@ package pegbed.surface;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.stream.IntStream;
 import pegbed.model.Monitor;
 
 /**
@@ -185,6 +187,16 @@ public final class FittedBottom {
         return tub;
     }
 
+    /** The observation that a sounding of the survey is; empty where it was not used, or where many were condensed. */
+    OptionalInt observation(int sounding) {
+        if (fittedSoundings() != soundings()) {
+            return OptionalInt.empty();
+        }
+        return IntStream.range(0, observations.real)
+                .filter(i -> observations.sounding[i] == sounding)
+                .findFirst();
+    }
+
     /** Places in all coordinates of this model. */
     Places places(double[] x, double[] y) {
         return Places.of(x, y, survey.coordinates(), tub);
@@ -226,30 +238,64 @@ public final class FittedBottom {
 
     /** Gradient by central differences. */
     Gradient gradient(double x, double y) {
-        Places p = places(new double[] {x + STEP, x - STEP, x, x}, new double[] {y, y, y + STEP, y - STEP});
-        double[][] k = new double[4][observations.count];
-        double[] mean = new double[4];
-        for (int i = 0; i < 4; i++) {
-            covariances(p, i, k[i]);
-            mean[i] = tub.depth(p.t[i]) + conditioned.mean(k[i]);
-        }
-        return new Gradient(
-                (mean[0] - mean[1]) / (2 * STEP),
-                (mean[2] - mean[3]) / (2 * STEP),
-                differenceVariance(p, k, 0, 1),
-                differenceVariance(p, k, 2, 3));
+        return gradients(new double[] {x}, new double[] {y})[0];
     }
 
-    private double differenceVariance(Places p, double[][] k, int a, int b) {
-        double[] difference = new double[observations.count];
-        for (int j = 0; j < difference.length; j++) {
-            difference[j] = (k[a][j] - k[b][j]) / (2 * STEP);
+    /** Gradients at places by central differences, all at once. */
+    Gradient[] gradients(double[] x, double[] y) {
+        int count = x.length;
+        Places around = around(x, y);
+        double[] mean = new double[4 * count];
+        for (int i = 0; i < mean.length; i++) {
+            mean[i] = tub.depth(around.t[i]);
         }
-        conditioned.whiten(difference);
-        double prior =
-                (covariance.between(p, a, p, a) + covariance.between(p, b, p, b) - 2 * covariance.between(p, a, p, b))
-                        / (4 * STEP * STEP);
-        return Math.max(0, conditioned.covariance(prior, difference, difference, 0, 0));
+        double[][] whitened = new double[observations.count][2 * count];
+        double[] row = new double[4 * count];
+        for (int j = 0; j < whitened.length; j++) {
+            covariances(around, 0, row.length, j, row);
+            double pull = conditioned.alpha()[j];
+            for (int i = 0; i < row.length; i++) {
+                mean[i] += pull * row[i];
+            }
+            for (int i = 0; i < count; i++) {
+                whitened[j][i] = (row[i] - row[count + i]) / (2 * STEP);
+                whitened[j][count + i] = (row[2 * count + i] - row[3 * count + i]) / (2 * STEP);
+            }
+        }
+        conditioned.whiten(whitened, 0, 2 * count);
+        double[] variance = new double[2 * count];
+        for (int i = 0; i < count; i++) {
+            variance[i] = differenceVariance(around, i, count + i);
+            variance[count + i] = differenceVariance(around, 2 * count + i, 3 * count + i);
+        }
+        conditioned.takeKnown(variance, whitened, 0);
+        Gradient[] gradients = new Gradient[count];
+        for (int i = 0; i < count; i++) {
+            gradients[i] = new Gradient(
+                    (mean[i] - mean[count + i]) / (2 * STEP),
+                    (mean[2 * count + i] - mean[3 * count + i]) / (2 * STEP),
+                    Math.max(0, variance[i]),
+                    Math.max(0, variance[count + i]));
+        }
+        return gradients;
+    }
+
+    /** The places a step to the right of each, then those to the left, beyond and before. */
+    private Places around(double[] x, double[] y) {
+        int count = x.length;
+        double[] aroundX = new double[4 * count];
+        double[] aroundY = new double[4 * count];
+        for (int i = 0; i < 4 * count; i++) {
+            int side = i / count;
+            aroundX[i] = x[i % count] + (side == 0 ? STEP : side == 1 ? -STEP : 0);
+            aroundY[i] = y[i % count] + (side == 2 ? STEP : side == 3 ? -STEP : 0);
+        }
+        return places(aroundX, aroundY);
+    }
+
+    private double differenceVariance(Places p, int a, int b) {
+        return (covariance.between(p, a, p, a) + covariance.between(p, b, p, b) - 2 * covariance.between(p, a, p, b))
+                / (4 * STEP * STEP);
     }
 
     /** The disc about a place. */
@@ -309,14 +355,27 @@ public final class FittedBottom {
         return observations.noise(i, hyper.noise(), placing);
     }
 
-    /**
-     * Variance of a further plumbed depth about the bottom at a place, for planning: depth noise, and its unsure place as
-     * {@link InputNoise} counts it.
-     */
+    /** As {@link #readingVariances}, of one. */
     public double readingVariance(Sounding planned) {
-        Gradient g = gradient(planned.xMetres(), planned.yMetres());
-        double depth = hyper.noise() * planned.sdDepthMetres() * tub.scale().vertical();
-        return depth * depth + InputNoise.placing(g, planned.varX(), planned.varY(), planned.covXY(), tub.scale());
+        return readingVariances(List.of(planned))[0];
+    }
+
+    /**
+     * Variances of further plumbed depths about the bottom at their places, for planning: depth noise, and the unsure place
+     * as {@link InputNoise} counts it; square metres.
+     */
+    double[] readingVariances(List<Sounding> planned) {
+        Gradient[] g = gradients(
+                planned.stream().mapToDouble(Sounding::xMetres).toArray(),
+                planned.stream().mapToDouble(Sounding::yMetres).toArray());
+        double[] variances = new double[g.length];
+        for (int i = 0; i < g.length; i++) {
+            Sounding reading = planned.get(i);
+            double depth = hyper.noise() * reading.sdDepthMetres() * tub.scale().vertical();
+            variances[i] = depth * depth
+                    + InputNoise.placing(g[i], reading.varX(), reading.varY(), reading.covXY(), tub.scale());
+        }
+        return variances;
     }
 
     /** The bottom on a regular grid of {@link Disc#CELL_METRES}. */

@@ -12,9 +12,10 @@ final class InputNoise {
 
     static double[] of(FittedBottom bottom, Observations observations) {
         double[] placing = new double[observations.count];
+        Gradient[] g = bottom.gradients(observations.places.x, observations.places.y);
         for (int i = 0; i < placing.length; i++) {
-            Gradient g = bottom.gradient(observations.places.x[i], observations.places.y[i]);
-            placing[i] = placing(g, observations.varX[i], observations.varY[i], observations.covXY[i], bottom.scale());
+            placing[i] =
+                    placing(g[i], observations.varX[i], observations.varY[i], observations.covXY[i], bottom.scale());
         }
         return placing;
     }

@@ -44,7 +44,7 @@ public final class LevelChecks {
         bottom.conditioned().whiten(level);
         whitened = new double[candidates.size()][];
         slope = new double[candidates.size()];
-        noise = new double[candidates.size()];
+        noise = bottom.readingVariances(candidates);
         double[] row = new double[n];
         for (int i = 0; i < candidates.size(); i++) {
             bottom.covariances(places, i, row);
@@ -53,7 +53,6 @@ public final class LevelChecks {
             Sounding planned = candidates.get(i);
             Gradient g = bottom.gradient(planned.xMetres(), planned.yMetres());
             slope[i] = Math.hypot(g.dx(), g.dy());
-            noise[i] = bottom.readingVariance(planned);
         }
     }
 

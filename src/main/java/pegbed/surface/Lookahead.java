@@ -2,6 +2,7 @@ package pegbed.surface;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What planned readings would tell before they are taken: by how much a planned reading that comes out one standard
@@ -13,7 +14,7 @@ import java.util.List;
 public final class Lookahead {
     private final FittedBottom bottom;
     private final Places planned;
-    /** L⁻¹k of every planned reading. */
+    /** L⁻¹k of the planned readings, observation by reading; then of the one that was taken, if there is one. */
     private final double[][] whitened;
 
     private final double[] spread;
@@ -34,38 +35,74 @@ public final class Lookahead {
         double[] x = planned.stream().mapToDouble(Sounding::xMetres).toArray();
         double[] y = planned.stream().mapToDouble(Sounding::yMetres).toArray();
         Places places = bottom.places(x, y);
-        double[][] rows = rows(bottom, places);
+        double[][] whitened = whitened(bottom, places);
         double[] spread = new double[x.length];
         for (int c = 0; c < x.length; c++) {
-            double variance = bottom.conditioned()
-                    .covariance(bottom.covariance().between(places, c, places, c), rows[c], rows[c], 1, 1);
-            spread[c] = Math.sqrt(Math.max(variance, 0) + bottom.readingVariance(planned.get(c)));
+            spread[c] = bottom.covariance().between(places, c, places, c);
         }
-        return new Lookahead(bottom, places, rows, spread);
+        bottom.conditioned().takeKnown(spread, whitened, 1);
+        double[] noise = bottom.readingVariances(planned);
+        for (int c = 0; c < x.length; c++) {
+            spread[c] = Math.sqrt(Math.max(spread[c], 0) + noise[c]);
+        }
+        return new Lookahead(bottom, places, whitened, spread);
     }
 
-    private static double[][] rows(FittedBottom bottom, Places places) {
-        double[][] rows = new double[places.count][bottom.observations().count];
-        for (int i = 0; i < places.count; i++) {
-            bottom.covariances(places, i, rows[i]);
-            bottom.conditioned().whiten(rows[i]);
+    /** L⁻¹k of places, observation by place. */
+    private static double[][] whitened(FittedBottom bottom, Places places) {
+        double[][] rows = new double[bottom.observations().count][places.count];
+        for (int j = 0; j < rows.length; j++) {
+            bottom.covariances(places, 0, places.count, j, rows[j]);
         }
+        bottom.conditioned().whiten(rows, 0, places.count);
         return rows;
     }
 
     /** The view on some of the planned readings, in the order given. */
     public Lookahead only(int[] readings) {
-        double[] x = new double[readings.length];
-        double[] y = new double[readings.length];
-        double[][] rows = new double[readings.length][];
-        double[] some = new double[readings.length];
-        for (int i = 0; i < readings.length; i++) {
-            x[i] = planned.x[readings[i]];
-            y[i] = planned.y[readings[i]];
-            rows[i] = whitened[readings[i]];
-            some[i] = spread[readings[i]];
+        double[] x = Arrays.stream(readings).mapToDouble(c -> planned.x[c]).toArray();
+        double[] y = Arrays.stream(readings).mapToDouble(c -> planned.y[c]).toArray();
+        double[][] rows = new double[whitened.length][];
+        for (int j = 0; j < rows.length; j++) {
+            double[] row = whitened[j];
+            rows[j] = Arrays.stream(readings).mapToDouble(c -> row[c]).toArray();
         }
+        double[] some = Arrays.stream(readings).mapToDouble(c -> spread[c]).toArray();
         return new Lookahead(bottom, bottom.places(x, y), rows, some);
+    }
+
+    /**
+     * The view that has one more reading at its end: one that was taken. Its moves are those that it made, for each standard
+     * deviation that it came out deeper than the others expected it (Rasmussen & Williams 2006, eq. 5.12, with the
+     * hyperparameters as they are now). Before it the expectations were less by the move times the {@linkplain
+     * #outcome outcome}, and the variances more by the square of the move.
+     *
+     * @param sounding its index in the survey
+     * @return empty where the bottom was not fitted to that sounding itself, but to many condensed
+     */
+    public Optional<Lookahead> withTaken(int sounding) {
+        return bottom.observation(sounding).stream()
+                .mapToObj(observation -> {
+                    double[] told = bottom.conditioned().told(observation);
+                    double length = Math.sqrt(Conditioned.dot(told, told));
+                    double[][] rows = new double[whitened.length][];
+                    for (int j = 0; j < rows.length; j++) {
+                        rows[j] = Arrays.copyOf(whitened[j], size() + 1);
+                        // Covariances fall by the product of what is whitened, and there is none to fall from.
+                        rows[j][size()] = -told[j] / length;
+                    }
+                    double[] more = Arrays.copyOf(spread, size() + 1);
+                    more[size()] = 1;
+                    return new Lookahead(bottom, planned, rows, more);
+                })
+                .findFirst();
+    }
+
+    /** By how many standard deviations a reading that was taken came out deeper than the others expect it. */
+    public double outcome(int sounding) {
+        int observation = bottom.observation(sounding).orElseThrow();
+        double[] told = bottom.conditioned().told(observation);
+        return bottom.conditioned().alpha()[observation] / Math.sqrt(Conditioned.dot(told, told));
     }
 
     /** Number of planned readings. */
@@ -78,15 +115,19 @@ public final class Lookahead {
         return spread[reading];
     }
 
-    /** Moves of the expected depth at places, metres: place by planned reading. */
+    /** Moves of the expected depth at places, metres: place by reading. */
     public double[][] depths(double[] xMetres, double[] yMetres) {
         Places places = bottom.places(xMetres, yMetres);
-        double[][] rows = rows(bottom, places);
-        double[][] moves = new double[places.count][planned.count];
+        double[][] moves = new double[places.count][spread.length];
         for (int i = 0; i < places.count; i++) {
             for (int c = 0; c < planned.count; c++) {
-                double prior = bottom.covariance().between(places, i, planned, c);
-                moves[i][c] = bottom.conditioned().covariance(prior, rows[i], whitened[c], 1, 1) / spread[c];
+                moves[i][c] = bottom.covariance().between(places, i, planned, c);
+            }
+        }
+        bottom.conditioned().takeKnown(moves, whitened(bottom, places), whitened);
+        for (double[] row : moves) {
+            for (int c = 0; c < row.length; c++) {
+                row[c] /= spread[c];
             }
         }
         return moves;
@@ -94,7 +135,7 @@ public final class Lookahead {
 
     /**
      * Moves of the disc quantities at nodes of a grid of {@link Disc#CELL_METRES}: node by quantity (mean depth, then
-     * slope to the right, then slope straight out) by planned reading.
+     * slope to the right, then slope straight out) by reading.
      */
     public double[][][] discs(GridFrame frame, int[] nodes) {
         int[] slot = new int[frame.size()];
@@ -117,13 +158,13 @@ public final class Lookahead {
             y[i] = frame.y(members[i] / frame.columns());
         }
         double[][] depths = depths(x, y);
-        double[][][] moves = new double[nodes.length][3][planned.count];
+        double[][][] moves = new double[nodes.length][3][spread.length];
         for (int k = 0; k < nodes.length; k++) {
             for (int m = 0; m < Disc.NODES; m++) {
                 double[] member = depths[slot[nodes[k] + Disc.DX[m] + Disc.DY[m] * frame.columns()]];
                 for (int f = 0; f < 3; f++) {
                     double weight = Disc.weight(f, m);
-                    for (int c = 0; c < planned.count && weight != 0; c++) {
+                    for (int c = 0; c < member.length && weight != 0; c++) {
                         moves[k][f][c] += weight * member[c];
                     }
                 }

@@ -122,6 +122,41 @@ class KnowledgeGradientTest {
     }
 
     @Test
+    void noWorthIsMoreThanTheMostThatItCanBe() {
+        Random random = new Random(3);
+        int near = 0;
+        for (int i = 0; i < 200; i++) {
+            double slopeSd = 0.02 + 0.15 * random.nextDouble();
+            double depthSd = 0.01 + 0.1 * random.nextDouble();
+            double share = random.nextDouble() - 0.5;
+            double x = 0.15 * random.nextGaussian();
+            double y = 0.15 * random.nextGaussian();
+            double depth = 0.8 + 0.1 * random.nextGaussian();
+            double covariance = share * depthSd * slopeSd;
+            double s2 = slopeSd * slopeSd;
+            Disc disc = new Disc(depth, x, y, depthSd * depthSd, covariance, covariance, s2, 0, s2);
+            double[] most = new double[1];
+            new FlatWorth(0.8).most(disc, 0, 0, 0, new double[1], most);
+
+            // The probabilities themselves, by plain sampling of the slope and of the depth beside it.
+            double worth = 0;
+            for (int draw = 0; draw < 4000; draw++) {
+                double gx = random.nextGaussian();
+                double gy = random.nextGaussian();
+                double d = depth
+                        + depthSd * (share * (gx + gy) + Math.sqrt(1 - 2 * share * share) * random.nextGaussian());
+                double slope = Math.hypot(x + slopeSd * gx, y + slopeSd * gy);
+                worth += FlatSearch.WIDE.bandMetres() >= Math.abs(d - 0.8) && slope <= 0.30 ? 1 : 0;
+                worth += FlatOdds.USUAL.bandMetres() >= Math.abs(d - 0.8) && slope <= 0.20 ? 1 : 0;
+            }
+            worth /= 4000;
+            assertTrue(worth <= most[0], worth + " of " + most[0]);
+            near += most[0] < worth + 0.2 ? 1 : 0;
+        }
+        assertTrue(near > 50, "a limit that is never near tells nothing: " + near);
+    }
+
+    @Test
     void theQuickTableIsTheNormalDistribution() {
         for (double z = -7; z <= 7; z += 0.0137) {
             assertEquals(Normal.cumulative(z), Normal.quick(z), 3e-6, "at " + z);

@@ -1,5 +1,6 @@
 package pegbed.analysis;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -13,7 +14,6 @@ class StopRuleTest {
         Peg peg = InventedWater.guided(InventedWater.cut(), InventedWater::cutDepth, 10);
 
         assertFalse(Guidance.next(InventedWater.map(peg)).stop());
-        assertFalse(StopRule.stops(InventedWater.map(peg), 0, Blend.USUAL));
     }
 
     @Test
@@ -36,10 +36,29 @@ class StopRuleTest {
     }
 
     @Test
-    void aLargeGainGoesOn() throws InputException {
-        Peg peg = InventedWater.guided(InventedWater.cut(), InventedWater::cutDepth, 16);
+    void oneLargeGainOfTheTwoGoesOn() {
+        assertTrue(StopRule.stops(0.05, () -> 0.06));
+        assertFalse(StopRule.stops(0.05, () -> 0.5));
+        assertFalse(StopRule.stops(0.5, () -> 0.05));
+        assertFalse(StopRule.stops(Double.NaN, () -> 0.05));
+    }
 
-        assertFalse(StopRule.stops(InventedWater.map(peg), 0.5, Blend.USUAL));
-        assertFalse(StopRule.stops(InventedWater.map(peg), Double.NaN, Blend.USUAL));
+    @Test
+    void theGainBeforeIsWhatAnAppraisalWithoutTheLastReadingTells() throws InputException {
+        for (int count = 18; count < 30; count += 3) {
+            Peg peg = InventedWater.guided(InventedWater.cut(), InventedWater::cutDepth, count);
+            PegMap map = InventedWater.map(peg);
+            double told = Appraisal.of(map, Candidates.of(peg, map.water()).open(), Blend.USUAL)
+                    .mostBefore();
+            Peg fewer = peg.withToday(visit -> visit.withReadings(
+                    visit.readings().subList(0, visit.readings().size() - 1)));
+            PegMap earlier = InventedWater.map(fewer);
+            double most = Appraisal.of(
+                            earlier, Candidates.of(fewer, earlier.water()).open(), Blend.USUAL)
+                    .most();
+
+            // The earlier one has learned its own hyperparameters and looks at its own nodes.
+            assertEquals(most, told, 0.05, "with " + count);
+        }
     }
 }

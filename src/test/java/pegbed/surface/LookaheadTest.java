@@ -6,7 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import pegbed.model.InputException;
 import pegbed.model.Monitor;
+import pegbed.model.Peg;
 import pegbed.model.Precision;
 
 /** What was foretold against what comes out once the reading is taken. Places are exact, so that nothing else changes. */
@@ -89,5 +91,30 @@ class LookaheadTest {
 
         assertTrue(moves[0][1] < moves[0][0]);
         assertTrue(lookahead.spreadMetres(1) > lookahead.spreadMetres(0));
+    }
+
+    @Test
+    void aReadingThatWasTakenMovedWhatLeavingItOutMovesBack() throws InputException {
+        Peg peg = TestPegs.bend();
+        Survey all = Survey.of(peg);
+        List<Sounding> soundings = new ArrayList<>(soundings());
+        FittedBottom with = BottomModel.fitExactly(new Survey(soundings, all.water(), Levels.same(1)), Monitor.NONE);
+        int last = soundings.size() - 1;
+        Lookahead lookahead = Lookahead.of(with, List.of(sounding(1.3, 4.2, 0)))
+                .withTaken(last)
+                .orElseThrow();
+        FittedBottom without = BottomModel.fitWith(
+                new Survey(soundings.subList(0, last), all.water(), Levels.same(1)),
+                with.hyperparameters(),
+                Monitor.NONE);
+
+        double[][] moves = lookahead.depths(new double[] {0.4}, new double[] {8.5});
+        Prediction before = without.at(0.4, 8.5);
+        Prediction after = with.at(0.4, 8.5);
+        double outcome = lookahead.outcome(last);
+
+        assertEquals(after.depthMetres() - before.depthMetres(), moves[0][1] * outcome, 1e-3);
+        assertEquals(variance(before) - variance(after), moves[0][1] * moves[0][1], 1e-4);
+        assertTrue(Math.abs(moves[0][1] * outcome) > 0.01, "it moved something");
     }
 }
