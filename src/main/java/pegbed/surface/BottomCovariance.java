@@ -14,6 +14,8 @@ final class BottomCovariance implements Covariance {
     /** Standard deviation of the track's depth about the tub's, metres on a peg. */
     private static final double TRACK_SD = 0.45;
 
+    private static final double THIRD = 1.0 / 3;
+
     final double profile2;
     final double across;
     final double along;
@@ -55,5 +57,72 @@ final class BottomCovariance implements Covariance {
                 ? Matern.fiveHalves(distance / across)
                 : Matern.fiveHalvesProduct(Math.abs(a.u[i] - b.u[j]) / along, Math.abs(a.v[i] - b.v[j]) / across);
         return profile2 * profile + local2 * Matern.threeHalves(distance / local) + level2 + track2 * a.t[i] * b.t[j];
+    }
+
+    /**
+     * Covariances of some places with one other, as {@link #between} gives them, many at once.
+     *
+     * @param from the first place
+     * @param to the place after the last
+     * @param row filled from {@code from} to {@code to}
+     */
+    void between(Places a, int from, int to, Places b, int j, double[] row) {
+        int count = to - from;
+        double[] distance = new double[count];
+        distances(a, from, b, j, distance);
+        double[] exponential = new double[count];
+        profile(a, from, b, j, distance, exponential, row);
+        double perLocal = Matern.ROOT3 / local;
+        for (int i = 0; i < count; i++) {
+            distance[i] *= perLocal;
+            exponential[i] = distance[i];
+        }
+        Exponential.ofNegative(exponential, 0, count);
+        double share = track2 * b.t[j];
+        double[] t = a.t;
+        for (int i = 0; i < count; i++) {
+            row[from + i] += local2 * (1 + distance[i]) * exponential[i] + level2 + share * t[from + i];
+        }
+    }
+
+    private static void distances(Places a, int from, Places b, int j, double[] distance) {
+        double x = b.x[j];
+        double y = b.y[j];
+        double[] xs = a.x;
+        double[] ys = a.y;
+        for (int i = 0; i < distance.length; i++) {
+            double dx = xs[from + i] - x;
+            double dy = ys[from + i] - y;
+            distance[i] = Math.sqrt(dx * dx + dy * dy);
+        }
+    }
+
+    /** What the profile adds, set into the row. */
+    private void profile(Places a, int from, Places b, int j, double[] distance, double[] exponential, double[] row) {
+        int count = distance.length;
+        double perAcross = Matern.ROOT5 / across;
+        double perAlong = Matern.ROOT5 / along;
+        double u = b.u[j];
+        double v = b.v[j];
+        double[] us = a.u;
+        double[] vs = a.v;
+        if (open) {
+            for (int i = 0; i < count; i++) {
+                double s = distance[i] * perAcross;
+                exponential[i] = s;
+                row[from + i] = profile2 * (1 + s + s * s * THIRD);
+            }
+        } else {
+            for (int i = 0; i < count; i++) {
+                double s = Math.abs(us[from + i] - u) * perAlong;
+                double w = Math.abs(vs[from + i] - v) * perAcross;
+                exponential[i] = s + w;
+                row[from + i] = profile2 * (1 + s + s * s * THIRD) * (1 + w + w * w * THIRD);
+            }
+        }
+        Exponential.ofNegative(exponential, 0, count);
+        for (int i = 0; i < count; i++) {
+            row[from + i] *= exponential[i];
+        }
     }
 }

@@ -281,46 +281,64 @@ final class Conditioned {
         return weights;
     }
 
-    /** K⁻¹, row by row; with an unknown constant, the matrix K⁻¹ − K⁻¹11ᵀK⁻¹ / 1ᵀK⁻¹1 of generalised least squares. */
+    /**
+     * K⁻¹ = L⁻ᵀL⁻¹, row by row; with an unknown constant, the matrix K⁻¹ − K⁻¹11ᵀK⁻¹ / 1ᵀK⁻¹1 of generalised least squares.
+     */
     double[] inverse() {
-        double[] inverse = new double[n * n];
-        double[] transposed = new double[n * n];
-        for (int i = 0; i < n; i++) {
-            for (int j = 0; j <= i; j++) {
-                transposed[j * n + i] = factor[i * n + j];
+        double[][] lower = inverseFactor();
+        double[][] sum = new double[n][n];
+        double[] share = new double[n];
+        for (int i = 0; i < n; i += 4) {
+            int last = Math.min(i + 4, n);
+            for (int a = 0; a < last; a++) {
+                if (last == i + 4) {
+                    double wa = -lower[i][a];
+                    double wb = -lower[i + 1][a];
+                    double wc = -lower[i + 2][a];
+                    double wd = -lower[i + 3][a];
+                    subtract(sum[a], wa, wb, wc, wd, lower, i, 0, a + 1);
+                } else {
+                    for (int k = i; k < last; k++) {
+                        subtract(sum[a], -lower[k][a], lower[k], 0, a + 1);
+                    }
+                }
+            }
+            for (int k = i; k < last && whitenedOnes != null; k++) {
+                subtract(share, -whitenedOnes[k], lower[k], 0, n);
             }
         }
-        double[] column = new double[n];
-        for (int j = 0; j < n; j++) {
-            // Rows above j are 0 going down and, by symmetry, not needed coming up.
-            for (int i = j; i < n; i++) {
-                double sum = i == j ? 1 : 0;
-                for (int k = j; k < i; k++) {
-                    sum -= factor[i * n + k] * column[k];
-                }
-                column[i] = sum / factor[i * n + i];
-            }
-            if (whitenedOnes != null) {
-                double share = 0;
-                for (int i = j; i < n; i++) {
-                    share += whitenedOnes[i] * column[i];
-                }
-                share /= onesNorm2;
-                for (int i = j; i < n; i++) {
-                    column[i] -= share * whitenedOnes[i];
-                }
-            }
-            for (int i = n - 1; i >= j; i--) {
-                double sum = column[i];
-                for (int k = i + 1; k < n; k++) {
-                    sum -= transposed[i * n + k] * column[k];
-                }
-                column[i] = sum / transposed[i * n + i];
-                inverse[i * n + j] = column[i];
-                inverse[j * n + i] = column[i];
+        double[] inverse = new double[n * n];
+        for (int a = 0; a < n; a++) {
+            for (int b = 0; b <= a; b++) {
+                double value = sum[a][b] - (whitenedOnes == null ? 0 : share[a] * share[b] / onesNorm2);
+                inverse[a * n + b] = value;
+                inverse[b * n + a] = value;
             }
         }
         return inverse;
+    }
+
+    /** L⁻¹, row by row. */
+    private double[][] inverseFactor() {
+        double[][] lower = new double[n][n];
+        for (int i = 0; i < n; i++) {
+            double[] row = lower[i];
+            row[i] = 1;
+            int k = 0;
+            for (; k + 4 <= i; k += 4) {
+                int at = i * n + k;
+                double[] w = factor;
+                subtract(row, w[at], w[at + 1], w[at + 2], w[at + 3], lower, k, 0, k + 4);
+            }
+            for (; k < i; k++) {
+                subtract(row, factor[i * n + k], lower[k], 0, k + 1);
+            }
+            double diagonal = 1 / factor[i * n + i];
+            for (int column = 0; column <= i; column++) {
+                row[column] *= diagonal;
+            }
+        }
+        return lower;
     }
 
     /** log p(y), the marginal likelihood; restricted (REML) with an unknown constant, but for its constant term. */

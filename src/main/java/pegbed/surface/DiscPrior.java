@@ -34,9 +34,17 @@ final class DiscPrior {
             this.rows = rows;
             covariance = new double[nodes.count()];
             double along = k.profile2 * Matern.fiveHalves(Math.abs(columns) * Disc.CELL_METRES / k.along);
+            double perAcross = Matern.ROOT5 / k.across;
+            double[] scaled = new double[covariance.length];
             for (int a = 0; a < covariance.length; a++) {
                 int b = nodes.neighbour(a, columns, rows);
-                covariance[a] = b < 0 ? 0 : along * Matern.fiveHalves(Math.abs(places.v[a] - places.v[b]) / k.across);
+                // A slot without such a neighbour is never asked for.
+                scaled[a] = b < 0 ? 0 : Math.abs(places.v[a] - places.v[b]) * perAcross;
+                covariance[a] = scaled[a];
+            }
+            Exponential.ofNegative(covariance, 0, covariance.length);
+            for (int a = 0; a < covariance.length; a++) {
+                covariance[a] *= along * (1 + scaled[a] + scaled[a] * scaled[a] / 3);
             }
         }
     }

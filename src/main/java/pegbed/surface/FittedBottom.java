@@ -205,17 +205,19 @@ public final class FittedBottom {
     /** Covariances of one place with all observations, into a row of the observations' length. */
     void covariances(Places places, int i, double[] row) {
         Places at = observations.places;
-        double shownVariance = survey.levels().covariance(survey.shown(), survey.shown());
+        double shownVariance = levelWithShown(survey.shown());
+        covariance.between(at, 0, row.length, places, i, row);
         for (int j = 0; j < row.length; j++) {
-            row[j] = covariance.between(places, i, at, j) - shownVariance + shownLevel[j];
+            row[j] += shownLevel[j] - shownVariance;
         }
     }
 
     /** Covariances of some places with one observation, into their part of a row of the places' length. */
     void covariances(Places places, int from, int to, int observation, double[] row) {
-        double level = shownLevel[observation] - survey.levels().covariance(survey.shown(), survey.shown());
+        double level = shownLevel[observation] - levelWithShown(survey.shown());
+        covariance.between(places, from, to, observations.places, observation, row);
         for (int i = from; i < to; i++) {
-            row[i] = covariance.between(places, i, observations.places, observation) + level;
+            row[i] += level;
         }
     }
 

@@ -120,9 +120,7 @@ public final class Lookahead {
         Places places = bottom.places(xMetres, yMetres);
         double[][] moves = new double[places.count][spread.length];
         for (int i = 0; i < places.count; i++) {
-            for (int c = 0; c < planned.count; c++) {
-                moves[i][c] = bottom.covariance().between(places, i, planned, c);
-            }
+            bottom.covariance().between(planned, 0, planned.count, places, i, moves[i]);
         }
         bottom.conditioned().takeKnown(moves, whitened(bottom, places), whitened);
         for (double[] row : moves) {

@@ -48,15 +48,19 @@ final class MapObjective implements Bfgs.Objective {
         Hyperparameters hyper = Hyperparameters.ofLogs(logs);
         BottomCovariance k = new BottomCovariance(hyper, scale, open);
         double[] matrix = new double[n * n];
-        double[] profile = new double[du.length];
-        double[] across = new double[du.length];
-        double[] local = new double[du.length];
+        int pairs = du.length;
+        double[] across = new double[pairs];
+        double[] acrossByLog = new double[pairs];
+        Matern.fiveHalves(dv, k.across, across, acrossByLog);
+        double[] profile = new double[pairs];
+        double[] profileByLog = new double[pairs];
+        Matern.fiveHalves(du, k.along, profile, profileByLog);
+        double[] local = new double[pairs];
+        double[] localByLog = new double[pairs];
+        Matern.threeHalves(dr, k.local, local, localByLog);
         int at = 0;
         for (int i = 0; i < n; i++) {
             for (int j = 0; j < i; j++, at++) {
-                across[at] = Matern.fiveHalves(dv[at] / k.across);
-                profile[at] = Matern.fiveHalves(du[at] / k.along);
-                local[at] = Matern.threeHalves(dr[at] / k.local);
                 double value = k.profile2 * profile[at] * across[at] + k.local2 * local[at] + fixed[at];
                 matrix[i * n + j] = value;
                 matrix[j * n + i] = value;
@@ -77,23 +81,35 @@ final class MapObjective implements Bfgs.Objective {
         }
         double[] inverse = conditioned.inverse();
         double[] alpha = conditioned.alpha();
-        java.util.Arrays.fill(gradient, 0);
+        double profileSum = 0;
+        double acrossSum = 0;
+        double alongSum = 0;
+        double localSum = 0;
+        double lengthSum = 0;
+        double own = 0;
+        double noise = 0;
         at = 0;
         for (int i = 0; i < n; i++) {
+            double alphaI = alpha[i];
             for (int j = 0; j < i; j++, at++) {
                 // Twice ½ for the pair and its mirror image.
-                double pull = inverse[i * n + j] - alpha[i] * alpha[j];
-                gradient[0] += pull * 2 * k.profile2 * profile[at] * across[at];
-                gradient[1] += pull * k.profile2 * profile[at] * Matern.fiveHalvesByLogScale(dv[at] / k.across);
-                gradient[2] += pull * k.profile2 * across[at] * Matern.fiveHalvesByLogScale(du[at] / k.along);
-                gradient[3] += pull * 2 * k.local2 * local[at];
-                gradient[4] += pull * k.local2 * Matern.threeHalvesByLogScale(dr[at] / k.local);
+                double pull = inverse[i * n + j] - alphaI * alpha[j];
+                profileSum += pull * profile[at] * across[at];
+                acrossSum += pull * profile[at] * acrossByLog[at];
+                alongSum += pull * across[at] * profileByLog[at];
+                localSum += pull * local[at];
+                lengthSum += pull * localByLog[at];
             }
-            double pull = (inverse[i * n + i] - alpha[i] * alpha[i]) / 2;
-            gradient[0] += pull * 2 * k.profile2;
-            gradient[3] += pull * 2 * k.local2;
-            gradient[5] += pull * 2 * hyper.noise() * hyper.noise() * observations.scaledVariance[i];
+            double pull = (inverse[i * n + i] - alphaI * alphaI) / 2;
+            own += pull;
+            noise += pull * observations.scaledVariance[i];
         }
+        gradient[0] = 2 * k.profile2 * (profileSum + own);
+        gradient[1] = k.profile2 * acrossSum;
+        gradient[2] = k.profile2 * alongSum;
+        gradient[3] = 2 * k.local2 * (localSum + own);
+        gradient[4] = k.local2 * lengthSum;
+        gradient[5] = 2 * hyper.noise() * hyper.noise() * noise;
         for (int i = 0; i < logs.length; i++) {
             gradient[i] += priors.penaltyGradient(logs, i);
         }

@@ -1,12 +1,15 @@
 package pegbed.surface;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Random;
 import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import pegbed.model.InputException;
 
 class MaternTest {
     /** Rasmussen & Williams (2006), eq. 4.17; values computed with an independent program. */
@@ -24,9 +27,71 @@ class MaternTest {
 
     @ParameterizedTest
     @ValueSource(doubles = {0, 0.1, 0.7, 1.3, 4})
-    void derivativesByTheLogarithmOfTheScale(double r) {
-        assertEquals(slope(s -> Matern.threeHalves(r * Math.exp(-s))), Matern.threeHalvesByLogScale(r), 1e-8);
-        assertEquals(slope(s -> Matern.fiveHalves(r * Math.exp(-s))), Matern.fiveHalvesByLogScale(r), 1e-8);
+    void manyAtOnceAreTheSameWithTheirDerivatives(double r) {
+        double[] distances = {1.7, 2 * r, 0, 12, 3};
+        double[] three = new double[5];
+        double[] threeByLog = new double[5];
+        double[] five = new double[5];
+        double[] fiveByLog = new double[5];
+        Matern.threeHalves(distances, 2, three, threeByLog);
+        Matern.fiveHalves(distances, 2, five, fiveByLog);
+
+        assertEquals(Matern.threeHalves(r), three[1], 1e-12);
+        assertEquals(Matern.fiveHalves(r), five[1], 1e-12);
+        assertEquals(slope(s -> Matern.threeHalves(r * Math.exp(-s))), threeByLog[1], 1e-8);
+        assertEquals(slope(s -> Matern.fiveHalves(r * Math.exp(-s))), fiveByLog[1], 1e-8);
+    }
+
+    @Test
+    void manyExponentialsAtOnceAreExponentials() {
+        double[] x = new double[6001];
+        for (int i = 0; i < x.length; i++) {
+            x[i] = i / 100.0;
+        }
+        double[] of = x.clone();
+        Exponential.ofNegative(of, 1, x.length);
+
+        assertEquals(0, of[0], "what is before the first is left alone");
+        for (int i = 1; i < x.length; i++) {
+            assertEquals(1, of[i] / Math.exp(-x[i]), 1e-9, "at " + x[i]);
+        }
+        double[] far = {0, 61, 1e9, Double.MAX_VALUE, Double.POSITIVE_INFINITY, Double.NaN};
+        Exponential.ofNegative(far, 0, far.length);
+        assertEquals(1, far[0]);
+        for (int i = 1; i < 5; i++) {
+            assertEquals(0, far[i], 1e-26);
+        }
+        assertTrue(Double.isNaN(far[5]));
+    }
+
+    @Test
+    void covariancesOfManyPlacesAreThoseOfEach() {
+        Random random = new Random(4);
+        Places many = places(random, 37);
+        Places other = places(random, 3);
+        for (boolean open : new boolean[] {false, true}) {
+            BottomCovariance k = new BottomCovariance(
+                    Hyperparameters.ofLogs(Priors.banked(new Scale(1, 1)).logMedians()), new Scale(1, 1), open, 0.003);
+            double[] row = new double[40];
+            k.between(many, 2, 37, other, 1, row);
+            for (int i = 2; i < 37; i++) {
+                assertEquals(k.between(many, i, other, 1), row[i], 1e-12);
+            }
+            assertEquals(0, row[1], "what is before the first is left alone");
+            assertEquals(0, row[37], "and what is after the last");
+        }
+    }
+
+    private static Places places(Random random, int count) {
+        double[] x = random.doubles(count, -8, 8).toArray();
+        double[] y = random.doubles(count, 0.5, 11).toArray();
+        Survey survey;
+        try {
+            survey = Survey.of(TestPegs.bend());
+        } catch (InputException e) {
+            throw new AssertionError(e);
+        }
+        return Places.of(x, y, survey.coordinates(), new Tub(survey.coordinates(), new Scale(1, 1)));
     }
 
     @Test
