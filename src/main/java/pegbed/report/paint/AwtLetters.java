@@ -1,9 +1,12 @@
 package pegbed.report.paint;
 
 import java.awt.Font;
+import java.awt.Shape;
 import java.awt.font.FontRenderContext;
 import java.awt.font.TextLayout;
 import java.awt.geom.AffineTransform;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import pegbed.report.drawing.Lettering;
 import pegbed.report.drawing.TextMeasure;
 
@@ -21,13 +24,39 @@ public final class AwtLetters implements TextMeasure {
         return new Font(Font.SANS_SERIF, style, 1).deriveFont((float) lettering.sizePoints());
     }
 
-    /** Letters as a line that is laid out once and drawn or measured. Not for empty words. */
-    static TextLayout line(String words, Lettering lettering) {
-        return new TextLayout(words, font(lettering), CONTEXT);
+    /**
+     * A line of letters, laid out.
+     *
+     * @param advancePoints its length
+     * @param outline of all letters, from the origin to the right, y down; not to be changed
+     */
+    record Line(double advancePoints, Shape outline) {}
+
+    private record Words(String words, Lettering lettering) {}
+
+    /** Lines that are laid out already: a map writes the same few words again and again. */
+    private static final Map<Words, Line> LINES = new ConcurrentHashMap<>();
+
+    private static final int MOST_LINES = 2000;
+
+    /** Letters as a line. Not for empty words. */
+    static Line line(String words, Lettering lettering) {
+        Words key = new Words(words, lettering);
+        Line known = LINES.get(key);
+        if (known != null) {
+            return known;
+        }
+        TextLayout layout = new TextLayout(words, font(lettering), CONTEXT);
+        Line line = new Line(layout.getAdvance(), layout.getOutline(null));
+        if (LINES.size() >= MOST_LINES) {
+            LINES.clear();
+        }
+        LINES.put(key, line);
+        return line;
     }
 
     @Override
     public double widthPoints(String words, Lettering lettering) {
-        return words.isEmpty() ? 0 : line(words, lettering).getAdvance();
+        return words.isEmpty() ? 0 : line(words, lettering).advancePoints();
     }
 }

@@ -5,9 +5,11 @@ import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.Shape;
-import java.awt.font.TextLayout;
 import java.awt.geom.AffineTransform;
+import java.awt.geom.Rectangle2D;
+import java.util.Optional;
 import org.locationtech.jts.awt.ShapeWriter;
+import org.locationtech.jts.geom.Envelope;
 import pegbed.report.drawing.Colour;
 import pegbed.report.drawing.Drawing;
 import pegbed.report.drawing.Fill;
@@ -26,10 +28,13 @@ public final class GraphicsPainter {
     private final Graphics2D graphics;
     private final Theme theme;
     private final ShapeWriter shapes = new ShapeWriter();
+    /** What is painted, in points. */
+    private final Optional<Rectangle2D> clip;
 
     private GraphicsPainter(Graphics2D graphics, Theme theme) {
         this.graphics = graphics;
         this.theme = theme;
+        clip = Optional.ofNullable(graphics.getClip()).map(Shape::getBounds2D);
         shapes.setRemoveDuplicatePoints(true);
     }
 
@@ -43,7 +48,7 @@ public final class GraphicsPainter {
         GraphicsPainter painter = new GraphicsPainter(graphics, theme);
         View view = drawing.view();
         graphics.setPaint(colour(theme.fill(Role.SHEET, 0, 1)));
-        graphics.fill(new java.awt.geom.Rectangle2D.Double(0, 0, view.widthPoints(), view.heightPoints()));
+        graphics.fill(new Rectangle2D.Double(0, 0, view.widthPoints(), view.heightPoints()));
         for (Item item : drawing.items()) {
             painter.paint(item, view);
         }
@@ -51,16 +56,44 @@ public final class GraphicsPainter {
 
     private void paint(Item item, View view) {
         if (item instanceof Fill fill) {
-            graphics.setPaint(colour(theme.fill(fill.role(), fill.step(), fill.steps())));
-            graphics.fill(shape(fill.shape(), fill.frame(), view));
+            if (meets(fill.shape(), fill.frame(), view, 0)) {
+                graphics.setPaint(colour(theme.fill(fill.role(), fill.step(), fill.steps())));
+                graphics.fill(shape(fill.shape(), fill.frame(), view));
+            }
         } else if (item instanceof Stroke stroke) {
             Pen pen = theme.pen(stroke.role());
-            graphics.setPaint(colour(pen.colour()));
-            graphics.setStroke(stroke(pen));
-            graphics.draw(shape(stroke.lines(), stroke.frame(), view));
+            if (meets(stroke.lines(), stroke.frame(), view, pen.widthPoints())) {
+                graphics.setPaint(colour(pen.colour()));
+                graphics.setStroke(stroke(pen));
+                graphics.draw(shape(stroke.lines(), stroke.frame(), view));
+            }
         } else if (item instanceof Text text) {
             write(text, view);
         }
+    }
+
+    /** Whether any of a geometry may lie in what is painted; what lies beside it costs as much to paint. */
+    private boolean meets(org.locationtech.jts.geom.Geometry geometry, Frame frame, View view, double about) {
+        Envelope box = geometry.getEnvelopeInternal();
+        Rectangle2D onSheet = view.toSheet(frame)
+                .createTransformedShape(
+                        new Rectangle2D.Double(box.getMinX(), box.getMinY(), box.getWidth(), box.getHeight()))
+                .getBounds2D();
+        return meets(
+                onSheet.getX() - about,
+                onSheet.getY() - about,
+                onSheet.getWidth() + 2 * about,
+                onSheet.getHeight() + 2 * about);
+    }
+
+    private boolean meets(double x, double y, double width, double height) {
+        Rectangle2D clip =
+                graphics.getClip() == null ? null : graphics.getClip().getBounds2D();
+        return clip == null
+                || (x <= clip.getMaxX()
+                        && x + width >= clip.getX()
+                        && y <= clip.getMaxY()
+                        && y + height >= clip.getY());
     }
 
     private Shape shape(org.locationtech.jts.geom.Geometry geometry, Frame frame, View view) {
@@ -71,13 +104,13 @@ public final class GraphicsPainter {
         if (text.words().isBlank()) {
             return;
         }
-        TextLayout line = AwtLetters.line(text.words(), text.lettering());
+        AwtLetters.Line line = AwtLetters.line(text.words(), text.lettering());
         double back = switch (text.align()) {
                     case START -> 0;
                     case MIDDLE -> 0.5;
                     case END -> 1;
                 }
-                * line.getAdvance();
+                * line.advancePoints();
         AffineTransform at = view.toSheet(text.frame());
         if (text.frame() instanceof Frame.Water) {
             at = AffineTransform.getTranslateInstance(view.x(text.x()), view.y(text.y()));
@@ -86,8 +119,12 @@ public final class GraphicsPainter {
         }
         at.rotate(Math.toRadians(text.turnDegrees()));
         at.translate(-back, 0);
-        Shape letters = line.getOutline(at);
         Ink ink = theme.ink(text.role());
+        double reach = line.advancePoints() + 2 * text.lettering().sizePoints();
+        if (!meets(at.getTranslateX() - reach, at.getTranslateY() - reach, 2 * reach, 2 * reach)) {
+            return;
+        }
+        Shape letters = at.createTransformedShape(line.outline());
         ink.halo().ifPresent(halo -> {
             graphics.setPaint(colour(halo.colour()));
             graphics.setStroke(
