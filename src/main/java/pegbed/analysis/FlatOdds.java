@@ -31,16 +31,22 @@ public record FlatOdds(double bandMetres, double slopeLimit) {
         double b2 = (disc.covDY() - b1 * l21) / l22;
         double s = Math.sqrt(Math.max(disc.varD() - b1 * b1 - b2 * b2, 1e-10));
         double limit2 = slopeLimit * slopeLimit;
+        double perS = 1 / s;
+        double band = bandMetres * perS;
+        double depth = (disc.depthMetres() - targetMetres) * perS;
+        double slopeX = disc.slopeX();
+        double slopeY = disc.slopeY();
+        double m1 = b1 * perS;
+        double m2 = b2 * perS;
         double sum = 0;
         double[] first = NormalDraws.FIRST;
         double[] second = NormalDraws.SECOND;
         for (int i = 0; i < first.length; i++) {
-            double gx = disc.slopeX() + l11 * first[i];
-            double gy = disc.slopeY() + l21 * first[i] + l22 * second[i];
+            double gx = slopeX + l11 * first[i];
+            double gy = slopeY + l21 * first[i] + l22 * second[i];
             if (gx * gx + gy * gy <= limit2) {
-                double m = disc.depthMetres() + b1 * first[i] + b2 * second[i];
-                sum += Normal.cumulative((targetMetres + bandMetres - m) / s)
-                        - Normal.cumulative((targetMetres - bandMetres - m) / s);
+                double m = depth + m1 * first[i] + m2 * second[i];
+                sum += Normal.quick(band - m) - Normal.quick(-band - m);
             }
         }
         return sum / first.length;

@@ -19,15 +19,23 @@ public final class BottomGrid {
     private final boolean[] water;
     private final double[] depth;
     private final double[] sd;
-    /** D, gx, gy, then C_DD, C_DX, C_DY, C_XX, C_XY, C_YY, by node. */
-    private final double[][] disc;
+    /** By node D, gx, gy, then C_DD, C_DX, C_DY, C_XX, C_XY, C_YY: they are asked for together. */
+    private final double[] disc;
+
+    private static final int PARTS = 9;
 
     private BottomGrid(GridFrame frame, boolean[] water, double[] depth, double[] sd, double[][] disc) {
         this.frame = frame;
         this.water = water;
         this.depth = depth;
         this.sd = sd;
-        this.disc = disc;
+        this.disc = new double[PARTS * frame.size()];
+        for (int part = 0; part < PARTS; part++) {
+            double[] of = disc[part];
+            for (int i = 0; i < of.length; i++) {
+                this.disc[PARTS * i + part] = of[i];
+            }
+        }
     }
 
     static BottomGrid of(FittedBottom bottom, Monitor monitor) {
@@ -95,27 +103,23 @@ public final class BottomGrid {
         return new Field(frame, sd);
     }
 
-    /** Mean depth over the disc, metres. */
-    public Field discDepth() {
-        return new Field(frame, disc[0]);
-    }
-
     /** Whether the disc about a node was computed. */
     public boolean hasDisc(int index) {
-        return !Double.isNaN(disc[0][index]);
+        return !Double.isNaN(disc[PARTS * index]);
     }
 
     /** The disc about a node; every component NaN where it was not computed. */
     public Disc disc(int index) {
+        int at = PARTS * index;
         return new Disc(
-                disc[0][index],
-                disc[1][index],
-                disc[2][index],
-                disc[3][index],
-                disc[4][index],
-                disc[5][index],
-                disc[6][index],
-                disc[7][index],
-                disc[8][index]);
+                disc[at],
+                disc[at + 1],
+                disc[at + 2],
+                disc[at + 3],
+                disc[at + 4],
+                disc[at + 5],
+                disc[at + 6],
+                disc[at + 7],
+                disc[at + 8]);
     }
 }

@@ -83,7 +83,7 @@ class BottomGridTest {
             Disc expected = bottom.disc(x(i), y(i));
             Disc disc = grid.disc(i);
             assertEquals(expected.depthMetres(), disc.depthMetres(), 1e-9);
-            assertEquals(expected.depthMetres(), grid.discDepth().at(i), 1e-9);
+            assertEquals(expected.depthMetres(), grid.disc(i).depthMetres(), 1e-9);
             assertEquals(expected.slopeX(), disc.slopeX(), 1e-9);
             assertEquals(expected.slopeY(), disc.slopeY(), 1e-9);
             assertEquals(expected.varD(), disc.varD(), 1e-9);
