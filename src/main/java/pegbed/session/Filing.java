@@ -47,18 +47,55 @@ final class Filing {
         return new Arrival(peg, Optional.of(peg), file, "");
     }
 
+    /**
+     * The peg as the journal of a file has it whose file is no use; the journal stays as it is, and so does the file.
+     *
+     * @param trouble what is wrong with the file, one sentence
+     */
+    private Optional<Arrival> keptOf(Path path, String trouble) throws InputException {
+        String name = journalName(path);
+        Optional<Journal> left = Journal.exists(journals, name) ? readable(name) : Optional.empty();
+        if (left.isEmpty()) {
+            return Optional.empty();
+        }
+        Peg kept = left.get().last().orElseThrow().peg();
+        closeQuietly(left.get());
+        begin(kept);
+        return Optional.of(new Arrival(
+                kept,
+                Optional.empty(),
+                file,
+                trouble
+                        + " The peg is here as it was when it was last edited; the file stays as it was, and saving asks for"
+                        + " a new name."));
+    }
+
     private Optional<Journal> unnamedJournal() throws InputException {
         return Journal.open(journals, Journal.UNNAMED + UUID.randomUUID());
     }
 
     /**
-     * Opens a file, with the edits that were kept since it was last saved. Opening the open file again gives those up.
+     * Opens a file, with the edits that were kept since it was last saved. Opening the open file again gives those up. Of a
+     * file that is damaged or can't be read, the edits that were kept are the peg as it was last.
      *
      * @throws InputException if it can't be read, or is open elsewhere; the peg that was open stays so
      */
     Arrival open(Path path) throws InputException {
-        Opened opened = PegFile.read(path);
+        Opened opened;
+        try {
+            opened = PegFile.read(path);
+        } catch (InputException e) {
+            Optional<Arrival> kept = keptOf(path, e.getMessage());
+            if (kept.isEmpty()) {
+                throw e;
+            }
+            return kept.get();
+        }
         if (opened instanceof Opened.Recovered damaged) {
+            Optional<Arrival> kept = keptOf(path, damagedAt(path, damaged));
+            if (kept.isPresent()) {
+                return kept.get();
+            }
             begin(damaged.peg());
             return new Arrival(damaged.peg(), Optional.empty(), file, damagedNews(path, damaged));
         }
@@ -152,8 +189,12 @@ final class Filing {
         return PegWriter.text(a).equals(PegWriter.text(b));
     }
 
+    private static String damagedAt(Path path, Opened.Recovered damaged) {
+        return path.getFileName() + " is damaged at " + damaged.where() + ": " + damaged.why();
+    }
+
     private static String damagedNews(Path path, Opened.Recovered damaged) {
-        return path.getFileName() + " is damaged at " + damaged.where() + ": " + damaged.why() + " "
+        return damagedAt(path, damaged) + " "
                 + (damaged.lost().size() == 1
                         ? "One part was lost"
                         : damaged.lost().size() + " parts were lost")

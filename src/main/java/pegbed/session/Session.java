@@ -268,11 +268,17 @@ public final class Session {
                 Filing.Arrival arrival = bringing.bring();
                 owner.execute(() -> take(arrival));
             } catch (InputException e) {
-                owner.execute(() -> {
-                    refused.accept(e.getMessage());
-                    tell();
-                });
+                refuse(refused, e.getMessage());
+            } catch (RuntimeException e) {
+                refuse(refused, "It could not be opened (" + e + "); the peg that was open stays.");
             }
+        });
+    }
+
+    private void refuse(Consumer<String> refused, String sentence) {
+        owner.execute(() -> {
+            refused.accept(sentence);
+            tell();
         });
     }
 

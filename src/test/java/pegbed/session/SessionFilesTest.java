@@ -1,5 +1,6 @@
 package pegbed.session;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -11,6 +12,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.InstantSource;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
@@ -184,6 +186,42 @@ class SessionFilesTest {
         session.save(() -> fail("It has no file."), refused::add);
         assertEquals(List.of("This peg has no file yet; save it under a name."), refused);
         assertEquals(new String(cut, StandardCharsets.UTF_8), Files.readString(damaged));
+    }
+
+    @Test
+    void editsThatWereKeptOutliveTheirFile() throws InputException, IOException {
+        session.edit(ReadingEdits.add(Reading.of(5, 5, 1.23)));
+        Peg confirmed = session.peg();
+        killed(session);
+        byte[] whole = Files.readAllBytes(file);
+        byte[] nothing = new byte[whole.length];
+        for (byte[] spoiled : List.of(Arrays.copyOf(whole, whole.length - 60), nothing, new byte[0])) {
+            Files.write(file, spoiled);
+            Session next = another();
+            next.open(file, SessionFilesTest::noWay);
+
+            assertSame(confirmed, next.peg());
+            assertEquals(Optional.empty(), next.file());
+            assertTrue(next.unsaved());
+            assertTrue(next.news().endsWith("saving asks for a new name."), next.news());
+            assertArrayEquals(spoiled, Files.readAllBytes(file), "the file stays as it is");
+            next.edit(ReadingEdits.add(Reading.of(6, 5, 1.1)));
+            Path mended = folder.resolve("mended.peg.json");
+            next.saveAs(mended, () -> {}, SessionFilesTest::noWay);
+            assertSame(next.peg(), PegFile.read(mended).peg());
+            killed(next);
+            Files.delete(mended);
+        }
+    }
+
+    @Test
+    void aDamagedFileWithoutKeptEditsIsNotMadeUp() throws IOException {
+        killed(session);
+        Files.write(file, new byte[50]);
+        Session next = another();
+        next.open(file, refused::add);
+        assertEquals(1, refused.size());
+        assertEquals(0, next.peg().readings().size());
     }
 
     @Test
