@@ -128,7 +128,10 @@ final class ChangeSearch {
         return Optional.of(new BottomChange(where[0], where[1], visit, amount[0], amount[1], odds / (1 + odds)));
     }
 
-    /** The readings of a visit and the middles between neighbours, but for those in a change that is known. */
+    /**
+     * The readings of a visit and the middles between neighbours, but for those in a change that is known to have come then
+     * or later: what is older has lost its weight there, so that nothing is left for the visit to differ from.
+     */
     private List<double[]> places(int visit) {
         List<Sounding> own = soundings.stream()
                 .filter(s -> s.visit() == visit && s.isUsed())
@@ -149,7 +152,7 @@ final class ChangeSearch {
             }
         }
         places.removeIf(place -> known.stream()
-                .anyMatch(change -> change.since() == visit
+                .anyMatch(change -> change.since() >= visit
                         && Math.hypot(change.xMetres() - place[0], change.yMetres() - place[1]) < NEIGHBOUR_METRES));
         return places;
     }

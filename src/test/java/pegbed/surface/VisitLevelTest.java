@@ -13,6 +13,7 @@ import pegbed.model.Peg;
 import pegbed.model.Place;
 import pegbed.model.Precision;
 import pegbed.model.Reading;
+import pegbed.model.Visit;
 
 /**
  * Levels of visits. A survey moved by a constant is what the reduction of soundings undoes: correcting observed depths for
@@ -171,6 +172,21 @@ class VisitLevelTest {
         assertEquals(0.05, bottom.level(0).higherMetres(), 0.035);
         assertEquals(TestPegs.bottom(0, 6) + 0.30, bottom.at(0, 6).depthMetres(), 0.08);
         assertEquals(List.of(), TestPegs.fit(twice(first, fan(0.05, 4, 6, 8))).changes());
+    }
+
+    @Test
+    void oneHoleIsToldOnceHoweverManyVisitsCameBeforeIt() throws InputException {
+        List<Reading> third = new ArrayList<>(fan(0, 4, 8));
+        third.add(exact(6, 0, 0.45));
+        third.add(exact(6.3, 3, 0.45));
+        third.add(exact(5.8, -4, 0.45));
+        Peg peg = twice(fan(0, 3, 4.5, 6, 7.5, 9), fan(0.02, 5, 9));
+        List<Visit> visits = new ArrayList<>(peg.visits());
+        visits.add(TestPegs.visit(OptionalDouble.empty(), third));
+        List<BottomChange> changes = TestPegs.fit(peg.withVisits(visits)).changes();
+
+        assertEquals(1, changes.size(), changes.toString());
+        assertEquals(2, changes.get(0).since());
     }
 
     @Test
