@@ -85,7 +85,22 @@ final class ChangeSearch {
         return lighter;
     }
 
-    /** The surest change, whatever its odds; empty if no visit has earlier readings to differ from. */
+    /**
+     * A change that may be.
+     *
+     * @param logFactor logarithm of its Bayes factor at its place
+     */
+    private record Found(BottomChange change, double logFactor) {
+        /** Whether it is told at all; several that are can be equally sure in figures. */
+        private double told() {
+            return Math.min(change.probability(), RAISED_FROM);
+        }
+    }
+
+    /**
+     * The surest change, whatever its odds; of those that would be told, the one that explains the readings best, which
+     * settles since when it is. Empty if no visit has earlier readings to differ from.
+     */
     Optional<BottomChange> surest() {
         int earliest = Arrays.stream(observations.sounding)
                 .map(i -> soundings.get(i).visit())
@@ -95,10 +110,11 @@ final class ChangeSearch {
                 .filter(since -> since > earliest)
                 .mapToObj(this::since)
                 .flatMap(Optional::stream)
-                .max(Comparator.comparingDouble(BottomChange::probability));
+                .max(Comparator.comparingDouble(Found::told).thenComparingDouble(Found::logFactor))
+                .map(Found::change);
     }
 
-    private Optional<BottomChange> since(int visit) {
+    private Optional<Found> since(int visit) {
         List<double[]> places = places(visit);
         if (places.isEmpty()) {
             return Optional.empty();
@@ -125,7 +141,8 @@ final class ChangeSearch {
             }
         }
         double odds = PRIOR_ODDS * sum / places.size();
-        return Optional.of(new BottomChange(where[0], where[1], visit, amount[0], amount[1], odds / (1 + odds)));
+        BottomChange change = new BottomChange(where[0], where[1], visit, amount[0], amount[1], odds / (1 + odds));
+        return Optional.of(new Found(change, best));
     }
 
     /**

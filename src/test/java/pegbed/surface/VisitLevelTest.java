@@ -175,18 +175,26 @@ class VisitLevelTest {
     }
 
     @Test
-    void oneHoleIsToldOnceHoweverManyVisitsCameBeforeIt() throws InputException {
-        List<Reading> third = new ArrayList<>(fan(0, 4, 8));
-        third.add(exact(6, 0, 0.45));
-        third.add(exact(6.3, 3, 0.45));
-        third.add(exact(5.8, -4, 0.45));
-        Peg peg = twice(fan(0, 3, 4.5, 6, 7.5, 9), fan(0.02, 5, 9));
-        List<Visit> visits = new ArrayList<>(peg.visits());
-        visits.add(TestPegs.visit(OptionalDouble.empty(), third));
-        List<BottomChange> changes = TestPegs.fit(peg.withVisits(visits)).changes();
+    void oneHoleIsToldOnceAndSinceTheVisitThatFoundIt() throws InputException {
+        double[][] within = {{6, 0}, {6.3, 3}, {5.8, -4}, {6.4, -3}, {5.7, 4}, {6, 7}, {6, -7}};
+        // The second visit looked at the place and found it as it was.
+        List<Reading> second = List.of(exact(6, 0, 0.02), exact(4, 20, 0.02), exact(8, -20, 0.02), exact(5, 0, 0.02));
+        for (double hole : new double[] {0.3, 0.6}) {
+            for (int count = 2; count <= within.length; count++) {
+                List<Reading> third = new ArrayList<>(fan(0, 2, 3, 4.5, 7.7, 9, 10.5));
+                for (int i = 0; i < count; i++) {
+                    third.add(exact(within[i][0], within[i][1], hole));
+                }
+                List<Visit> visits =
+                        new ArrayList<>(twice(fan(0, 3, 4.5, 6, 7.5, 9), second).visits());
+                visits.add(TestPegs.visit(OptionalDouble.empty(), third));
+                List<BottomChange> changes =
+                        TestPegs.fit(TestPegs.bend().withVisits(visits)).changes();
 
-        assertEquals(1, changes.size(), changes.toString());
-        assertEquals(2, changes.get(0).since());
+                assertEquals(1, changes.size(), hole + " by " + count + ": " + changes);
+                assertEquals(2, changes.get(0).since());
+            }
+        }
     }
 
     @Test
