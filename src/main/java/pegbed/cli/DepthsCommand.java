@@ -2,6 +2,7 @@ package pegbed.cli;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -16,6 +17,7 @@ import pegbed.surface.Disc;
 import pegbed.surface.FittedBottom;
 import pegbed.surface.Prediction;
 import pegbed.surface.Survey;
+import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -26,12 +28,16 @@ import picocli.CommandLine.Parameters;
         name = "depths",
         mixinStandardHelpOptions = true,
         description =
-                "Answers the depth, its doubt and the slope at places; empty where there is no water within reach.")
+                "Answers the depth, its doubt and the slope at places; empty where there is no water within reach. Without a "
+                        + "peg, from the log of a whole water.")
 final class DepthsCommand implements Callable<Integer> {
-    @Parameters(paramLabel = "PEG", description = "The peg file.")
+    @Parameters(paramLabel = "PEG", arity = "0..1", description = "The peg file.")
     private Path path;
 
-    @Option(names = "--points", required = true, paramLabel = "P.csv", description = "Columns x_m,y_m.")
+    @ArgGroup(exclusive = false, heading = "From the log of a whole water, instead of a peg:%n")
+    private LogDepths log;
+
+    @Option(names = "--points", paramLabel = "P.csv", description = "Columns x_m,y_m.")
     private Path points;
 
     @Mixin
@@ -41,7 +47,25 @@ final class DepthsCommand implements Callable<Integer> {
     private record Depth(Prediction prediction, Disc disc) {}
 
     @Override
-    public Integer call() throws InputException {
+    public Integer call() throws InputException, IOException {
+        if (path != null && log != null) {
+            throw new InputException(
+                    "Give a peg file or --soundings, not both: a peg has its readings in its own file.");
+        }
+        if (log != null) {
+            return log.answer(points, output);
+        }
+        if (path == null) {
+            throw new InputException("Say of what: pegbed depths PEG --points P.csv, or for the log of a whole water "
+                    + "pegbed depths --soundings LOG.csv --grid 5 --out FILE.");
+        }
+        if (points == null) {
+            throw new InputException("--points: there is no table of places; give one with the columns x_m,y_m.");
+        }
+        return peg();
+    }
+
+    private int peg() throws InputException {
         PointsTable table = PointsTable.read(points);
         Peg peg = PegOnDisk.look(path, output.err()).peg();
         PegWater water = PegWater.of(peg);
@@ -78,7 +102,7 @@ final class DepthsCommand implements Callable<Integer> {
                 + "\r\n";
     }
 
-    private static String plain(double value) {
+    static String plain(double value) {
         return java.math.BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
     }
 

@@ -50,6 +50,10 @@ record Column(Table table, int index, String title, BigDecimal factor) {
      */
     double number(Table.Row row, double least, double most, String example) throws InputException {
         String words = words(row);
+        double plain = factor.equals(BigDecimal.ONE) ? Cells.plainNumber(words) : Double.NaN;
+        if (plain >= least && plain <= most) {
+            return plain;
+        }
         Optional<BigDecimal> number = Cells.number(words);
         if (number.isEmpty()) {
             throw bad(

@@ -11,6 +11,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
@@ -100,18 +101,13 @@ final class Table {
     private static Table parse(String name, String marked, String example) throws InputException {
         String text = marked.startsWith("\uFEFF") ? marked.substring(1) : marked;
         if (text.isBlank()) {
-            throw new InputException(
-                    name + " is empty; its first line must name the columns, such as " + example + ".");
+            throw empty(name, example);
         }
         if (text.indexOf('\0') >= 0) {
             throw new InputException(
                     name + " is not text; a table is CSV whose first line is such as " + example + ".");
         }
-        CSVFormat format = CSVFormat.RFC4180
-                .builder()
-                .setDelimiter(delimiter(text))
-                .setIgnoreEmptyLines(false)
-                .get();
+        CSVFormat format = format(text);
         List<String> header = null;
         List<Row> rows = new ArrayList<>();
         long line = 1;
@@ -128,16 +124,37 @@ final class Table {
                 line = parser.getCurrentLineNumber() + 1;
             }
         } catch (IOException | UncheckedIOException | IllegalStateException e) {
-            throw new InputException(
-                    name + ", line " + line + ": a quote (\") is not closed or stands inside a value; write it twice"
-                            + " (\"\") inside quotes, or leave it out.",
-                    e);
+            throw openQuote(name, line, e);
         }
         if (header == null) {
-            throw new InputException(
-                    name + " is empty; its first line must name the columns, such as " + example + ".");
+            throw empty(name, example);
         }
         return new Table(name, example, header, rows);
+    }
+
+    /** A table of no rows, from its header line. */
+    static Table of(String name, List<String> cells, String example) throws InputException {
+        return new Table(name, example, header(name, cells, example), List.of());
+    }
+
+    /** How a table is written that begins so. */
+    static CSVFormat format(String beginning) {
+        return CSVFormat.RFC4180
+                .builder()
+                .setDelimiter(delimiter(beginning))
+                .setIgnoreEmptyLines(false)
+                .get();
+    }
+
+    static InputException empty(String name, String example) {
+        return new InputException(name + " is empty; its first line must name the columns, such as " + example + ".");
+    }
+
+    static InputException openQuote(String name, long line, Exception cause) {
+        return new InputException(
+                name + ", line " + line + ": a quote (\") is not closed or stands inside a value; write it twice"
+                        + " (\"\") inside quotes, or leave it out.",
+                cause);
     }
 
     /** What parts the values: the mark that stands most in the first line that says anything. */
@@ -179,7 +196,7 @@ final class Table {
                 .replaceAll("^_|_$", "");
     }
 
-    private static List<String> fitted(String name, long line, List<String> cells, int columns) throws InputException {
+    static List<String> fitted(String name, long line, List<String> cells, int columns) throws InputException {
         if (cells.size() > columns
                 && !cells.subList(columns, cells.size()).stream().allMatch(Table::isBlank)) {
             throw new InputException(name + ", line " + line + " has " + cells.size() + " values under " + columns
@@ -202,6 +219,11 @@ final class Table {
 
     List<Row> rows() {
         return rows;
+    }
+
+    /** Whether there is a column of a quantity in some unit. */
+    boolean hasLength(String quantity) {
+        return Arrays.stream(Column.Unit.values()).anyMatch(unit -> header.contains(quantity + "_" + unit.suffix()));
     }
 
     /** The column of a quantity and its unit, such as {@code depth_ft} for depth; metres per unit in {@link Column}. */

@@ -1,6 +1,8 @@
 package pegbed.storage;
 
+import java.io.BufferedWriter;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -16,6 +18,35 @@ public final class WholeFile {
      * @throws InputException if they could not be written; what was there is then as it was
      */
     public static void write(Path path, byte[] bytes) throws InputException {
+        fill(path, fresh -> Files.write(fresh, bytes));
+    }
+
+    /** What is too long to be held whole. */
+    public interface Text {
+        /** Writes all of it. */
+        void to(Appendable out) throws IOException;
+    }
+
+    /**
+     * Writes a long text piece by piece, over what is there once it is whole.
+     *
+     * @throws InputException if it could not be written; what was there is then as it was
+     */
+    public static void write(Path path, Text text) throws InputException {
+        fill(path, fresh -> {
+            // Long work is more often ended by the person than by itself.
+            fresh.toFile().deleteOnExit();
+            try (BufferedWriter out = Files.newBufferedWriter(fresh, StandardCharsets.UTF_8)) {
+                text.to(out);
+            }
+        });
+    }
+
+    private interface Filling {
+        void fill(Path fresh) throws IOException;
+    }
+
+    private static void fill(Path path, Filling filling) throws InputException {
         String name = SafeSave.name(path);
         Path fresh = null;
         try {
@@ -28,7 +59,7 @@ public final class WholeFile {
                         "There is no folder " + folder + "; make it first or write " + name + " elsewhere.");
             }
             fresh = Files.createTempFile(folder, ".pegbed", ".tmp");
-            Files.write(fresh, bytes);
+            filling.fill(fresh);
             Files.move(fresh, path, StandardCopyOption.REPLACE_EXISTING);
             fresh = null;
         } catch (IOException | SecurityException e) {

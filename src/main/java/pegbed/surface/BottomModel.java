@@ -73,6 +73,11 @@ public final class BottomModel {
 
     private static double[] learned(
             Observations observations, Priors priors, Scale scale, double[] placing, boolean open, double[] start) {
+        return minimised(new MapObjective(observations, priors, scale, placing, open), priors, start);
+    }
+
+    /** The best point of a negative log posterior within what the priors allow. */
+    static double[] minimised(Bfgs.Objective objective, Priors priors, double[] start) {
         double[] least = new double[start.length];
         double[] most = new double[start.length];
         double[] inverseHessian = new double[start.length];
@@ -81,7 +86,6 @@ public final class BottomModel {
             most[i] = priors.most(i);
             inverseHessian[i] = priors.logSds()[i] * priors.logSds()[i] / 2;
         }
-        MapObjective objective = new MapObjective(observations, priors, scale, placing, open);
         return Bfgs.minimise(objective, start, least, most, inverseHessian, ITERATIONS, TOLERANCE);
     }
 

@@ -30,9 +30,9 @@ final class Condensed {
     private static final double STEEPEST = 0.5;
 
     /** The mean of many soundings is not better known than this, because their errors are not all their own. */
-    private static final double LEAST_SD_METRES = 0.01;
+    static final double LEAST_SD_METRES = 0.01;
 
-    private static final double LEAST_PLACE_SD_METRES = 0.05;
+    static final double LEAST_PLACE_SD_METRES = 0.05;
 
     private Condensed() {}
 

@@ -2,6 +2,7 @@ package pegbed.surface;
 
 import java.util.Arrays;
 import java.util.List;
+import pegbed.geometry.BankCoordinates;
 import pegbed.surface.BankSoundings.Edge;
 
 /**
@@ -10,7 +11,7 @@ import pegbed.surface.BankSoundings.Edge;
  */
 final class Observations {
     /** Added to every variance so that equal places can be told apart, square metres. */
-    private static final double JITTER = 1e-6;
+    static final double JITTER = 1e-6;
 
     final int count;
     /** How many of them, from the start, are real soundings. */
@@ -85,6 +86,29 @@ final class Observations {
         }
     }
 
+    /** Some of the soundings of a whole water without banks, all at one level. */
+    Observations(LakeSoundings lake, int[] chosen, Tub tub) {
+        sounding = chosen.clone();
+        real = chosen.length;
+        count = real;
+        levels = Levels.same(1);
+        places = Places.of(
+                LakeSoundings.chosen(lake.x, chosen), LakeSoundings.chosen(lake.y, chosen), BankCoordinates.OPEN, tub);
+        double[] depth = LakeSoundings.chosen(lake.depth, chosen);
+        scaledVariance = LakeSoundings.chosen(lake.variance, chosen);
+        fixedVariance = new double[count];
+        varX = LakeSoundings.chosen(lake.varX, chosen);
+        varY = LakeSoundings.chosen(lake.varY, chosen);
+        covXY = LakeSoundings.chosen(lake.covXY, chosen);
+        visit = new int[count];
+        mean = new double[count];
+        residual = new double[count];
+        for (int i = 0; i < count; i++) {
+            mean[i] = tub.depth(places.t[i]);
+            residual[i] = depth[i] - mean[i];
+        }
+    }
+
     /** Covariance that two observations share because of the levels of their visits. */
     double levelCovariance(int i, int j) {
         return visit[i] < 0 || visit[j] < 0 ? 0 : levels.covariance(visit[i], visit[j]);
@@ -121,7 +145,11 @@ final class Observations {
     /** What the position noise adds before the slopes are known: a sixteenth of half the trace of S. */
     double[] firstPlacing() {
         double[] placing = new double[count];
-        Arrays.setAll(placing, i -> 0.0625 * (varX[i] + varY[i]) / 2);
+        Arrays.setAll(placing, i -> firstPlacing(varX[i], varY[i]));
         return placing;
+    }
+
+    static double firstPlacing(double varX, double varY) {
+        return 0.0625 * (varX + varY) / 2;
     }
 }

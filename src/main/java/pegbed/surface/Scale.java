@@ -24,8 +24,18 @@ public record Scale(double vertical, double horizontal) {
         }
         double[] depths =
                 soundings.stream().mapToDouble(Sounding::depthMetres).sorted().toArray();
+        return of(depths, extent(soundings));
+    }
+
+    /**
+     * The scale that soundings show.
+     *
+     * @param depths in rising order, one at least, metres
+     * @param extent largest distance between two of them, metres
+     */
+    static Scale of(double[] depths, double extent) {
         double deep = depths[(int) Math.min(depths.length - 1, Math.floor(0.95 * depths.length))];
-        return new Scale(Math.max(1, deep / PEG_DEPTH), Math.max(1, extent(soundings) / PEG_EXTENT));
+        return new Scale(Math.max(1, deep / PEG_DEPTH), Math.max(1, extent / PEG_EXTENT));
     }
 
     private static double extent(List<Sounding> soundings) {
@@ -35,6 +45,11 @@ public record Scale(double vertical, double horizontal) {
                         .toArray(Coordinate[]::new))
                 .convexHull()
                 .getCoordinates();
+        return extent(hull);
+    }
+
+    /** Largest distance between two corners of a hull. */
+    static double extent(Coordinate[] hull) {
         double largest = 0;
         for (Coordinate a : hull) {
             for (Coordinate b : hull) {

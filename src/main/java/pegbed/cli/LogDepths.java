@@ -1,0 +1,198 @@
+package pegbed.cli;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import pegbed.model.InputException;
+import pegbed.model.Place;
+import pegbed.model.SoundingLog;
+import pegbed.storage.LogTable;
+import pegbed.storage.PointsTable;
+import pegbed.storage.WholeFile;
+import pegbed.surface.LakeBottom;
+import pegbed.surface.LakeDepths;
+import pegbed.surface.LakeGrid;
+import pegbed.surface.LakeModel;
+import picocli.CommandLine.Option;
+
+/** The depths of a whole water from its log, at places or on a grid. */
+final class LogDepths {
+    /** How many soundings that stand out are named. */
+    private static final int NAMED = 3;
+
+    private static final String HEADER = "x_m,y_m,depth_m,sd_m\r\n";
+
+    @Option(
+            names = "--soundings",
+            required = true,
+            paramLabel = "LOG.csv",
+            description = "Columns x_m,y_m,depth_m, or distance_m,angle_deg,depth_m; up to four million rows.")
+    private Path soundings;
+
+    @Option(
+            names = "--grid",
+            paramLabel = "M",
+            description = "Answer on a grid of so many metres over all that was sounded.")
+    private Double grid;
+
+    @Option(names = "--out", paramLabel = "FILE", description = "The file for the grid; standard output if not given.")
+    private Path out;
+
+    @Option(
+            names = "--place-sd",
+            paramLabel = "M",
+            description =
+                    "How well x and y are known each way, one standard deviation in metres; 2.5 if not given, as a "
+                            + "boat's satellite fix.")
+    private Double placeSd;
+
+    int answer(Path points, Output output) throws InputException, IOException {
+        look(points, output);
+        PointsTable places = points == null ? null : PointsTable.read(points);
+        Progress progress = new Progress(output.err());
+        LogTable table = LogTable.read(soundings, placeSd == null ? SoundingLog.BOAT_SD_METRES : placeSd);
+        if (!table.ignoredColumns().isEmpty()) {
+            output.err()
+                    .println("Warning: " + soundings.getFileName() + " has columns that are not used: "
+                            + String.join(", ", table.ignoredColumns()) + ".");
+        }
+        LakeBottom bottom = LakeModel.fit(table.log(), progress.of("Fitting the bottom"));
+        if (places != null) {
+            points(bottom, places.places(), progress, output);
+        } else {
+            grid(bottom, progress, output);
+        }
+        return 0;
+    }
+
+    private void look(Path points, Output output) throws InputException {
+        if ((points == null) == (grid == null)) {
+            throw new InputException(
+                    "Give --points P.csv for the depths at places, or --grid 5 for those on a grid of 5 m; "
+                            + (grid == null ? "one of them is needed." : "not both at once."));
+        }
+        if (grid == null && out != null) {
+            throw new InputException("--out is the file for a grid; give --grid with it, or leave it out.");
+        }
+        if (grid != null && out == null && output.json()) {
+            throw new InputException("--json tells of a grid that is written to a file; give --out with it.");
+        }
+        if (grid != null && !(grid >= LakeGrid.LEAST_STEP && grid <= LakeGrid.MOST_STEP)) {
+            throw new InputException("--grid is a distance in metres between " + LakeGrid.LEAST_STEP + " and "
+                    + LakeGrid.MOST_STEP + ", such as 5; not " + grid + ".");
+        }
+        if (placeSd != null && !(placeSd >= 0 && placeSd <= 100)) {
+            throw new InputException(
+                    "--place-sd is how well places are known in metres, between 0 and 100, such as 2.5; not " + placeSd
+                            + ".");
+        }
+    }
+
+    private static void points(LakeBottom bottom, List<Place> places, Progress progress, Output output) {
+        double[] x = places.stream().mapToDouble(Place::xMetres).toArray();
+        double[] y = places.stream().mapToDouble(Place::yMetres).toArray();
+        LakeDepths depths = bottom.depths(x, y, progress.of("Answering places"));
+        progress.end();
+        ArrayNode answers = output.array();
+        if (!output.json()) {
+            output.out().print(HEADER);
+        }
+        for (int i = 0; i < x.length; i++) {
+            boolean told = bottom.tells(depths, i);
+            if (!output.json()) {
+                output.out().print(row(x[i], y[i], depths, i, told));
+                continue;
+            }
+            ObjectNode node = output.object().put("x_m", x[i]).put("y_m", y[i]);
+            if (told) {
+                node.put("depth_m", Output.rounded(depths.depthMetres()[i], 4));
+                node.put("sd_m", Output.rounded(depths.sdMetres()[i], 4));
+            }
+            answers.add(node);
+        }
+        if (output.json()) {
+            output.print(answers);
+        }
+        standsOut(bottom, output);
+    }
+
+    private void grid(LakeBottom bottom, Progress progress, Output output) throws InputException, IOException {
+        LakeGrid nodes = LakeGrid.over(bottom, grid);
+        Counts counts = new Counts();
+        WholeFile.Text text = to -> {
+            to.append(HEADER);
+            nodes.forEach(bottom, progress.of("Filling the grid"), (x, y, depths) -> {
+                for (int i = 0; i < x.length; i++) {
+                    boolean told = bottom.tells(depths, i);
+                    counts.told += told ? 1 : 0;
+                    counts.untold += told ? 0 : 1;
+                    if (told) {
+                        to.append(row(x[i], y[i], depths, i, true));
+                    }
+                }
+            });
+        };
+        if (out == null) {
+            text.to(output.out());
+        } else {
+            WholeFile.write(out, text);
+        }
+        progress.end();
+        if (output.json()) {
+            output.print(output.object()
+                    .put("grid", out.toString())
+                    .put("nodes", counts.told)
+                    .put("left_out", counts.untold)
+                    .put("soundings", bottom.soundings())
+                    .put("fitted_to", bottom.fittedSoundings())
+                    .put("stand_out", bottom.standsOut().size()));
+        } else if (out != null) {
+            output.out()
+                    .println("Wrote " + counts.told + " nodes from " + bottom.soundings() + " soundings to " + out
+                            + ".");
+        }
+        if (counts.untold > 0) {
+            output.err()
+                    .println(counts.untold
+                            + " nodes between the soundings are too unsure or above the water and were left" + " out.");
+        }
+        standsOut(bottom, output);
+    }
+
+    private static final class Counts {
+        private int told;
+        private int untold;
+    }
+
+    private static void standsOut(LakeBottom bottom, Output output) {
+        List<LakeBottom.StandsOut> all = bottom.standsOut();
+        if (all.isEmpty()) {
+            return;
+        }
+        output.err()
+                .println(all.size() + (all.size() == 1 ? " sounding stands" : " soundings stand")
+                        + " out from those around and " + (all.size() == 1 ? "is" : "are")
+                        + " kept as a hole or hump; look whether it is a false echo:");
+        for (LakeBottom.StandsOut each : all.subList(0, Math.min(NAMED, all.size()))) {
+            output.err()
+                    .println(String.format(
+                            Locale.ROOT,
+                            "  %.2f m at x %.1f, y %.1f, where %.2f m was expected",
+                            each.depthMetres(),
+                            each.xMetres(),
+                            each.yMetres(),
+                            each.depthMetres() - each.differenceMetres()));
+        }
+    }
+
+    private static String row(double x, double y, LakeDepths depths, int i, boolean told) {
+        return DepthsCommand.plain(x) + "," + DepthsCommand.plain(y) + ","
+                + (told
+                        ? Output.rounded(depths.depthMetres()[i], 4) + "," + Output.rounded(depths.sdMetres()[i], 4)
+                        : ",")
+                + "\r\n";
+    }
+}

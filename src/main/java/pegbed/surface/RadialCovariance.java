@@ -1,0 +1,57 @@
+package pegbed.surface;
+
+/**
+ * The covariance of open water about its mean depth as a function of distance alone, with its slope: what
+ * {@link BottomCovariance} says where there are no banks.
+ */
+final class RadialCovariance {
+    private static final double ROOT3 = Math.sqrt(3);
+    private static final double ROOT5 = Math.sqrt(5);
+
+    private final double profile2;
+    private final double profileRate;
+    private final double local2;
+    private final double localRate;
+    private final double constant2;
+
+    RadialCovariance(Hyperparameters hyper, Scale scale) {
+        BottomCovariance open = new BottomCovariance(hyper, scale, true);
+        profile2 = open.profile2;
+        profileRate = ROOT5 / open.across;
+        local2 = open.local2;
+        localRate = ROOT3 / open.local;
+        constant2 = open.level2 + open.track2;
+    }
+
+    /** Covariance of depths so far apart, square metres. */
+    double at(double distance) {
+        double s = profileRate * distance;
+        double w = localRate * distance;
+        return profile2 * (1 + s + s * s / 3) * Math.exp(-s) + local2 * (1 + w) * Math.exp(-w) + constant2;
+    }
+
+    /** Its derivative over the distance, no unit. */
+    double slopeOverDistance(double distance) {
+        double s = profileRate * distance;
+        double w = localRate * distance;
+        return -profile2 * profileRate * profileRate / 3 * (1 + s) * Math.exp(-s)
+                - local2 * localRate * localRate * Math.exp(-w);
+    }
+
+    /** Covariances and derivatives over the distance, at many distances at once; the distances become the derivatives. */
+    void at(double[] distances, double[] covariances) {
+        for (int i = 0; i < distances.length; i++) {
+            double s = profileRate * distances[i];
+            double w = localRate * distances[i];
+            double profile = profile2 * Math.exp(-s);
+            double local = local2 * Math.exp(-w);
+            covariances[i] = profile * (1 + s + s * s / 3) + local * (1 + w) + constant2;
+            distances[i] = -profile * profileRate * profileRate / 3 * (1 + s) - local * localRate * localRate;
+        }
+    }
+
+    /** Variance of the slope in a direction, no unit. */
+    double slopeVariance() {
+        return -slopeOverDistance(0);
+    }
+}
