@@ -16,7 +16,7 @@ import pegbed.model.SoundingLog;
  * <p>Work grows as n log n: soundings are put in the order of their cells, a few times over.
  */
 final class LakeCondensing {
-    /** About so many soundings are left at most (measured: what two cores solve in a few seconds). */
+    /** About so many soundings are left at most. */
     static final int MOST = 60_000;
 
     /** Cells are no smaller than this part of the usual distance between neighbours: twins become one. */

@@ -15,7 +15,7 @@ import pegbed.model.Monitor;
  * are the same however many threads there are.
  */
 final class Patches {
-    /** Soundings that a patch is conditioned on (measured: more change next to nothing). */
+    /** Soundings that a patch is conditioned on. */
     private static final int NEIGHBOURS = 56;
 
     /** Distance between the middles of two patches, in the usual distances between soundings. */
