@@ -5,9 +5,6 @@ package pegbed.surface;
  * {@link BottomCovariance} says where there are no banks.
  */
 final class RadialCovariance {
-    private static final double ROOT3 = Math.sqrt(3);
-    private static final double ROOT5 = Math.sqrt(5);
-
     private final double profile2;
     private final double profileRate;
     private final double local2;
@@ -17,9 +14,9 @@ final class RadialCovariance {
     RadialCovariance(Hyperparameters hyper, Scale scale) {
         BottomCovariance open = new BottomCovariance(hyper, scale, true);
         profile2 = open.profile2;
-        profileRate = ROOT5 / open.across;
+        profileRate = Matern.ROOT5 / open.across;
         local2 = open.local2;
-        localRate = ROOT3 / open.local;
+        localRate = Matern.ROOT3 / open.local;
         constant2 = open.level2 + open.track2;
     }
 
@@ -40,13 +37,22 @@ final class RadialCovariance {
 
     /** Covariances and derivatives over the distance, at many distances at once; the distances become the derivatives. */
     void at(double[] distances, double[] covariances) {
-        for (int i = 0; i < distances.length; i++) {
+        int count = distances.length;
+        double[] profile = new double[count];
+        double[] local = new double[count];
+        for (int i = 0; i < count; i++) {
+            profile[i] = profileRate * distances[i];
+            local[i] = localRate * distances[i];
+        }
+        Exponential.ofNegative(profile, 0, count);
+        Exponential.ofNegative(local, 0, count);
+        double profileBend = profile2 * profileRate * profileRate / 3;
+        double localBend = local2 * localRate * localRate;
+        for (int i = 0; i < count; i++) {
             double s = profileRate * distances[i];
             double w = localRate * distances[i];
-            double profile = profile2 * Math.exp(-s);
-            double local = local2 * Math.exp(-w);
-            covariances[i] = profile * (1 + s + s * s / 3) + local * (1 + w) + constant2;
-            distances[i] = -profile * profileRate * profileRate / 3 * (1 + s) - local * localRate * localRate;
+            covariances[i] = profile2 * profile[i] * (1 + s + s * s / 3) + local2 * local[i] * (1 + w) + constant2;
+            distances[i] = -profileBend * profile[i] * (1 + s) - localBend * local[i];
         }
     }
 
