@@ -9,6 +9,7 @@ import pegbed.surface.BottomGrid;
 import pegbed.surface.BottomModel;
 import pegbed.surface.FittedBottom;
 import pegbed.surface.GridFrame;
+import pegbed.surface.Neighbours;
 import pegbed.surface.ReadingCheck;
 import pegbed.surface.Survey;
 
@@ -42,8 +43,17 @@ public record PegMap(
      * @throws InputException if the banks can't be used
      */
     public static PegMap of(Peg peg, Monitor monitor) throws InputException {
+        return of(peg, Neighbours.NONE, monitor);
+    }
+
+    /**
+     * As {@link #of(Peg, Monitor)}, starting from what other pegs of the same water teach.
+     *
+     * @throws InputException if the banks can't be used
+     */
+    public static PegMap of(Peg peg, Neighbours neighbours, Monitor monitor) throws InputException {
         PegWater water = PegWater.of(peg);
-        FittedBottom bottom = BottomModel.fit(Survey.of(peg, water), monitor);
+        FittedBottom bottom = BottomModel.fit(Survey.of(peg, water).beside(neighbours), monitor);
         BottomGrid grid = bottom.grid(monitor);
         Zones zones = Zones.of(grid, water, peg.pole());
         return new PegMap(

@@ -14,7 +14,11 @@ final class ModelSurveyed implements Surveyed {
     private final PegMap map;
 
     ModelSurveyed(Peg peg) throws InputException {
-        map = PegMap.of(peg, Monitor.NONE);
+        this(PegMap.of(peg, Monitor.NONE));
+    }
+
+    ModelSurveyed(PegMap map) {
+        this.map = map;
     }
 
     @Override

@@ -53,6 +53,10 @@ final class Truth {
         return new Truth(new Field(frame, values));
     }
 
+    static Truth of(Field depth) {
+        return new Truth(depth);
+    }
+
     Field depth() {
         return depth;
     }

@@ -6,6 +6,7 @@ import java.util.concurrent.Callable;
 import pegbed.bench.GuidedBench;
 import pegbed.bench.QualityBench;
 import pegbed.bench.VisitsBench;
+import pegbed.bench.WatersBench;
 import pegbed.model.InputException;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -16,8 +17,10 @@ import picocli.CommandLine.Option;
         name = "bench",
         mixinStandardHelpOptions = true,
         description = "Measures the answers against known bottoms.",
-        subcommands = {BenchCommand.Quality.class, BenchCommand.Visits.class})
+        subcommands = {BenchCommand.Quality.class, BenchCommand.Visits.class, BenchCommand.Waters.class})
 final class BenchCommand implements Callable<Integer> {
+    private static final int MOST_WATERS = 1000;
+
     @Override
     public Integer call() throws InputException {
         throw new InputException("Say what to measure: pegbed bench quality --practice FOLDER.");
@@ -70,6 +73,41 @@ final class BenchCommand implements Callable<Integer> {
         @Override
         public Integer call() throws InputException, IOException {
             output.out().print(VisitsBench.table(practice));
+            return 0;
+        }
+    }
+
+    /** {@code pegbed bench waters}. */
+    @Command(
+            name = "waters",
+            mixinStandardHelpOptions = true,
+            description = "Prints what mapped pegs of the same water teach a new one, on invented waters.")
+    static final class Waters implements Callable<Integer> {
+        @Option(
+                names = "--first",
+                paramLabel = "NUMBER",
+                defaultValue = "1001",
+                description =
+                        "Number of the first water, ${DEFAULT-VALUE} if not given; the same number makes the same.")
+        private long first;
+
+        @Option(
+                names = "--waters",
+                paramLabel = "N",
+                defaultValue = "60",
+                description = "How many waters, 2 or more, ${DEFAULT-VALUE} if not given.")
+        private int waters;
+
+        @Mixin
+        private Output output;
+
+        @Override
+        public Integer call() throws InputException {
+            if (waters < 2 || waters > MOST_WATERS) {
+                throw new InputException("--waters is how many waters to invent, between 2 and " + MOST_WATERS
+                        + ", such as 60; not " + waters + ".");
+            }
+            output.out().print(WatersBench.table(first, waters));
             return 0;
         }
     }

@@ -5,7 +5,8 @@ package pegbed.surface;
  * deep this water's track is.
  *
  * <p>k = σp²·M52(|Δu|/Lu)·M52(|Δv|/ℓv) + σr²·M32(r/ℓr) + σl² + σt²·t·t' with r = √(Δx²+Δy²). In open water there is no
- * bank for a profile to follow and the first term is σp²·M52(r/ℓv), so that turning the map changes nothing.
+ * bank for a profile to follow and the first term is σp²·M52(r/ℓv), so that turning the map changes nothing. Where other
+ * pegs of the water have told of this one, what they leave open is one more term ({@link SharedProfile}).
  */
 final class BottomCovariance implements Covariance {
     /** Standard deviation of the whole bottom's level about the tub, metres on a peg. */
@@ -29,15 +30,16 @@ final class BottomCovariance implements Covariance {
     final boolean open;
 
     BottomCovariance(Hyperparameters hyper, Scale scale, boolean open) {
-        this(hyper, scale, open, 0);
+        this(hyper, scale, open, 0, 1);
     }
 
     /**
      * How depths vary together when they are told at a level that is itself unsure.
      *
      * @param levelVariance of the water's level at the visit that is shown, square metres
+     * @param ownTrack share of the track's variance that no other peg of the water has told, 0 to 1
      */
-    BottomCovariance(Hyperparameters hyper, Scale scale, boolean open, double levelVariance) {
+    BottomCovariance(Hyperparameters hyper, Scale scale, boolean open, double levelVariance, double ownTrack) {
         this.open = open;
         profile2 = hyper.profileSdMetres() * hyper.profileSdMetres();
         across = hyper.acrossMetres();
@@ -45,7 +47,7 @@ final class BottomCovariance implements Covariance {
         local2 = hyper.localSdMetres() * hyper.localSdMetres();
         local = hyper.localMetres();
         level2 = LEVEL_SD * LEVEL_SD * scale.vertical() * scale.vertical() + levelVariance;
-        track2 = TRACK_SD * TRACK_SD * scale.vertical() * scale.vertical();
+        track2 = TRACK_SD * TRACK_SD * scale.vertical() * scale.vertical() * ownTrack;
     }
 
     @Override
@@ -56,7 +58,18 @@ final class BottomCovariance implements Covariance {
         double profile = open
                 ? Matern.fiveHalves(distance / across)
                 : Matern.fiveHalvesProduct(Math.abs(a.u[i] - b.u[j]) / along, Math.abs(a.v[i] - b.v[j]) / across);
-        return profile2 * profile + local2 * Matern.threeHalves(distance / local) + level2 + track2 * a.t[i] * b.t[j];
+        double own =
+                profile2 * profile + local2 * Matern.threeHalves(distance / local) + level2 + track2 * a.t[i] * b.t[j];
+        return a.told == null ? own : own + told(a.told[i], b.told[j]);
+    }
+
+    /** What two places have in common because other pegs have told of both. */
+    static double told(double[] a, double[] b) {
+        double sum = 0;
+        for (int r = 1; r < a.length; r++) {
+            sum += a[r] * b[r];
+        }
+        return sum;
     }
 
     /**

@@ -33,17 +33,19 @@ public final class BottomModel {
     /** Fits the bottom to every sounding as it is, as if it had never changed, however long that takes. */
     static FittedBottom fitExactly(Survey survey, Monitor monitor) {
         Scale scale = scale(survey);
-        Tub tub = new Tub(survey.coordinates(), scale);
-        Observations observations = new Observations(survey, tub);
         boolean open = survey.water().isEmpty();
-        Priors priors = open ? Priors.open(scale) : Priors.banked(scale);
+        WaterProfile.Told told =
+                WaterProfile.of(survey, open ? Priors.open(scale) : Priors.banked(scale), scale, monitor);
+        Priors priors = told.priors();
+        Tub tub = new Tub(survey.coordinates(), scale).told(told.shared());
+        Observations observations = new Observations(survey, tub);
         double[] logs = priors.logMedians().clone();
         double[] placing = observations.firstPlacing();
         boolean learns = observations.real >= LEARNS_FROM;
         for (int round = 0; round < ROUNDS; round++) {
             monitor.check();
             if (learns) {
-                logs = learned(observations, priors, scale, placing, open, logs);
+                logs = learned(observations, priors, tub, placing, open, logs);
             }
             FittedBottom fitted = factored(survey, tub, observations, logs, placing, open, learns);
             placing = InputNoise.of(fitted, observations);
@@ -72,8 +74,10 @@ public final class BottomModel {
     }
 
     private static double[] learned(
-            Observations observations, Priors priors, Scale scale, double[] placing, boolean open, double[] start) {
-        return minimised(new MapObjective(observations, priors, scale, placing, open), priors, start);
+            Observations observations, Priors priors, Tub tub, double[] placing, boolean open, double[] start) {
+        MapObjective objective = new MapObjective(
+                observations, priors, tub.scale(), placing, open, tub.shared().ownTrack());
+        return minimised(objective, priors, start);
     }
 
     /** The best point of a negative log posterior within what the priors allow. */
@@ -103,7 +107,8 @@ public final class BottomModel {
             used[2] = used[1];
         }
         Hyperparameters hyper = Hyperparameters.ofLogs(used);
-        BottomCovariance covariance = new BottomCovariance(hyper, tub.scale(), open);
+        double ownTrack = tub.shared().ownTrack();
+        BottomCovariance covariance = new BottomCovariance(hyper, tub.scale(), open, 0, ownTrack);
         double[] k = observations.covariance(covariance, hyper.noise(), placing);
         Conditioned conditioned = new Conditioned(k, observations.residual, open);
         Levels levels = survey.levels();
@@ -112,7 +117,8 @@ public final class BottomModel {
                 tub.under(levels.mean(survey.shown())),
                 observations,
                 hyper,
-                new BottomCovariance(hyper, tub.scale(), open, levels.covariance(survey.shown(), survey.shown())),
+                new BottomCovariance(
+                        hyper, tub.scale(), open, levels.covariance(survey.shown(), survey.shown()), ownTrack),
                 conditioned,
                 placing,
                 learned,

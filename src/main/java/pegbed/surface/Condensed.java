@@ -52,7 +52,7 @@ final class Condensed {
         for (double cell = FIRST_CELL_METRES * scale; condensed.size() > MOST; cell *= CELL_GROWTH) {
             condensed = condensed(near, cell);
         }
-        return new Survey(condensed, survey.water(), survey.levels(), survey.shown());
+        return survey.withSoundings(condensed);
     }
 
     private record Cell(long column, long row, int visit) {}

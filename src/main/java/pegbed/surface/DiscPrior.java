@@ -17,6 +17,8 @@ final class DiscPrior {
     private final GridNodes nodes;
     private final List<Lag> lags = new ArrayList<>();
     private final double[] local = new double[PAIRS.length];
+    /** What other pegs have told, feature by slot. */
+    private final double[][] features;
 
     /** All pairs of a disc's nodes that lie so many columns and rows apart. */
     private final class Lag {
@@ -53,6 +55,7 @@ final class DiscPrior {
         this.k = k;
         this.nodes = nodes;
         this.places = places;
+        features = places.features();
         for (int i = 0; i < Disc.NODES; i++) {
             for (int j = 0; j < Disc.NODES; j++) {
                 int columns = Disc.DX[j] - Disc.DX[i];
@@ -93,6 +96,7 @@ final class DiscPrior {
         DiscStencil track = new DiscStencil(run.length());
         track.look(places.t, run);
         double[][] shares = {track.depth, track.slopeX, track.slopeY};
+        List<DiscStencil> told = told(run);
         for (int pair = 0; pair < PAIRS.length; pair++) {
             double[] c = disc[3 + pair];
             double[] a = shares[PAIRS[pair][0]];
@@ -100,6 +104,13 @@ final class DiscPrior {
             double same = local[pair] + (pair == 0 ? k.level2 : 0);
             for (int i = 0; i < run.length(); i++) {
                 c[run.node() + i] = same + k.track2 * a[i] * b[i];
+            }
+            for (DiscStencil feature : told) {
+                double[] left = side(feature, PAIRS[pair][0]);
+                double[] right = side(feature, PAIRS[pair][1]);
+                for (int i = 0; i < run.length(); i++) {
+                    c[run.node() + i] += left[i] * right[i];
+                }
             }
             for (Lag lag : lags) {
                 for (int start = 0; start < lag.starts.size(); start++) {
@@ -111,6 +122,21 @@ final class DiscPrior {
                 }
             }
         }
+    }
+
+    /** The discs of what other pegs have told, feature by feature. */
+    private List<DiscStencil> told(GridNodes.Run run) {
+        List<DiscStencil> told = new ArrayList<>();
+        for (double[] feature : features) {
+            DiscStencil stencil = new DiscStencil(run.length());
+            stencil.look(feature, run);
+            told.add(stencil);
+        }
+        return told;
+    }
+
+    private static double[] side(DiscStencil stencil, int functional) {
+        return functional == 0 ? stencil.depth : functional == 1 ? stencil.slopeX : stencil.slopeY;
     }
 
     /** out += weight · values, on parts of both. */

@@ -1,6 +1,7 @@
 package pegbed.surface;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
@@ -85,6 +86,11 @@ public final class FittedBottom {
     /** The scale of the water beside a peg's that the priors were multiplied by. */
     public Scale scale() {
         return tub.scale();
+    }
+
+    /** What other pegs of the water told of it before its readings; empty without any. */
+    public Optional<Lesson> lesson() {
+        return tub.shared().lesson();
     }
 
     /** Where a later visit shows that the bottom has changed, the surest first. */
@@ -226,7 +232,7 @@ public final class FittedBottom {
         Places place = places(new double[] {xMetres}, new double[] {yMetres});
         double[] k = new double[observations.count];
         covariances(place, 0, k);
-        double depth = tub.depth(place.t[0]) + conditioned.mean(k);
+        double depth = tub.depth(place, 0) + conditioned.mean(k);
         conditioned.whiten(k);
         double variance = conditioned.covariance(covariance.between(place, 0, place, 0), k, k, 1, 1);
         Gradient g = gradient(xMetres, yMetres);
@@ -249,7 +255,7 @@ public final class FittedBottom {
         Places around = around(x, y);
         double[] mean = new double[4 * count];
         for (int i = 0; i < mean.length; i++) {
-            mean[i] = tub.depth(around.t[i]);
+            mean[i] = tub.depth(around, i);
         }
         double[][] whitened = new double[observations.count][2 * count];
         double[] row = new double[4 * count];
@@ -314,7 +320,7 @@ public final class FittedBottom {
         double[] row = new double[observations.count];
         for (int i = 0; i < Disc.NODES; i++) {
             covariances(p, i, row);
-            double mean = tub.depth(p.t[i]) + conditioned.mean(row);
+            double mean = tub.depth(p, i) + conditioned.mean(row);
             for (int f = 0; f < 3; f++) {
                 double w = Disc.weight(f, i);
                 value[f] += w * mean;

@@ -61,7 +61,7 @@ final class GridComputation {
         Conditioned conditioned = bottom.conditioned();
         double[] alpha = conditioned.alpha();
         for (int i = from; i < to; i++) {
-            mean[i] = bottom.tub().depth(places.t[i]) + conditioned.constant();
+            mean[i] = bottom.tub().depth(places, i) + conditioned.constant();
             variance[i] = k.between(places, i, places, i);
         }
         for (int j = 0; j < n; j++) {

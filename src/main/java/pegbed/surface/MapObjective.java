@@ -11,6 +11,7 @@ final class MapObjective implements Bfgs.Objective {
     private final Scale scale;
     private final double[] placing;
     private final boolean open;
+    private final double ownTrack;
     private final int n;
     /** |Δu|, |Δv| and distance of each pair i > j, packed row by row; in open water 0 and twice the distance. */
     private final double[] du;
@@ -19,34 +20,42 @@ final class MapObjective implements Bfgs.Objective {
     private final double[] dr;
     private final double[] fixed;
 
-    MapObjective(Observations observations, Priors priors, Scale scale, double[] placing, boolean open) {
+    MapObjective(
+            Observations observations, Priors priors, Scale scale, double[] placing, boolean open, double ownTrack) {
         this.observations = observations;
         this.priors = priors;
         this.scale = scale;
         this.placing = placing;
         this.open = open;
+        this.ownTrack = ownTrack;
         n = observations.count;
         du = new double[n * (n - 1) / 2];
         dv = new double[du.length];
         dr = new double[du.length];
         fixed = new double[du.length];
         Places p = observations.places;
-        BottomCovariance any = new BottomCovariance(Hyperparameters.ofLogs(priors.logMedians()), scale, open);
+        BottomCovariance any =
+                new BottomCovariance(Hyperparameters.ofLogs(priors.logMedians()), scale, open, 0, ownTrack);
         int at = 0;
         for (int i = 0; i < n; i++) {
             for (int j = 0; j < i; j++, at++) {
                 dr[at] = Math.hypot(p.x[i] - p.x[j], p.y[i] - p.y[j]);
                 du[at] = open ? 0 : Math.abs(p.u[i] - p.u[j]);
                 dv[at] = open ? dr[at] : Math.abs(p.v[i] - p.v[j]);
-                fixed[at] = any.level2 + any.track2 * p.t[i] * p.t[j] + observations.levelCovariance(i, j);
+                fixed[at] = any.level2 + any.track2 * p.t[i] * p.t[j] + observations.levelCovariance(i, j) + told(i, j);
             }
         }
+    }
+
+    private double told(int i, int j) {
+        double[][] told = observations.places.told;
+        return told == null ? 0 : BottomCovariance.told(told[i], told[j]);
     }
 
     @Override
     public double value(double[] logs, double[] gradient) {
         Hyperparameters hyper = Hyperparameters.ofLogs(logs);
-        BottomCovariance k = new BottomCovariance(hyper, scale, open);
+        BottomCovariance k = new BottomCovariance(hyper, scale, open, 0, ownTrack);
         double[] matrix = new double[n * n];
         int pairs = du.length;
         double[] across = new double[pairs];
@@ -71,6 +80,7 @@ final class MapObjective implements Bfgs.Objective {
                     + k.level2
                     + k.track2 * t * t
                     + observations.levelCovariance(i, i)
+                    + told(i, i)
                     + observations.noise(i, hyper.noise(), placing);
         }
         Conditioned conditioned;

@@ -81,7 +81,7 @@ final class Observations {
         mean = new double[count];
         residual = new double[count];
         for (int i = 0; i < count; i++) {
-            mean[i] = tub.depth(places.t[i]) + (visit[i] < 0 ? 0 : levels.mean(visit[i]));
+            mean[i] = tub.depth(places, i) + (visit[i] < 0 ? 0 : levels.mean(visit[i]));
             residual[i] = depth[i] - mean[i];
         }
     }

@@ -13,24 +13,41 @@ final class Places {
     final double[] u;
     final double[] v;
     final double[] t;
+    /** What other pegs of the water say, by place: the mean about the tub, then the features; null without any. */
+    final double[][] told;
 
-    private Places(int count) {
+    private Places(int count, boolean told) {
         this.count = count;
         x = new double[count];
         y = new double[count];
         u = new double[count];
         v = new double[count];
         t = new double[count];
+        this.told = told ? new double[count][] : null;
+    }
+
+    /** The features that other pegs have told, feature by place; none without any. */
+    double[][] features() {
+        double[][] features = new double[told == null || count == 0 ? 0 : told[0].length - 1][count];
+        for (int r = 0; r < features.length; r++) {
+            for (int i = 0; i < count; i++) {
+                features[r][i] = told[i][1 + r];
+            }
+        }
+        return features;
     }
 
     static Places of(double[] x, double[] y, BankCoordinates banks, Tub tub) {
-        Places places = new Places(x.length);
+        Places places = new Places(x.length, !tub.shared().isNone());
         for (int i = 0; i < x.length; i++) {
             places.x[i] = x[i];
             places.y[i] = y[i];
             places.u[i] = banks.along(x[i], y[i]);
             places.v[i] = banks.across(x[i], y[i]);
             places.t[i] = tub.share(x[i], y[i]);
+            if (places.told != null) {
+                places.told[i] = tub.shared().at(places.v[i], places.t[i]);
+            }
         }
         return places;
     }

@@ -62,7 +62,7 @@ final class ReadingChecks {
             for (int j = 0; j < k.length; j++) {
                 k[j] += level[j];
             }
-            double expected = bottom.tub().depth(place.t[0])
+            double expected = bottom.tub().depth(place, 0)
                     + levels.mean(visit)
                     - levels.mean(bottom.survey().shown())
                     + conditioned.mean(k);

@@ -20,15 +20,17 @@ import pegbed.model.Visit;
  * @param water the peg's water; empty for open water without banks
  * @param levels the visits' levels against the first, at which the banks were drawn
  * @param shown index of the visit at whose level everything is told
+ * @param neighbours the mapped pegs of the same water
  */
-public record Survey(List<Sounding> soundings, Optional<PegWater> water, Levels levels, int shown) {
+public record Survey(
+        List<Sounding> soundings, Optional<PegWater> water, Levels levels, int shown, Neighbours neighbours) {
     public Survey {
         soundings = List.copyOf(soundings);
     }
 
     /** A survey told at the level of its latest visit. */
     public Survey(List<Sounding> soundings, Optional<PegWater> water, Levels levels) {
-        this(soundings, water, levels, levels.visits() - 1);
+        this(soundings, water, levels, levels.visits() - 1, Neighbours.NONE);
     }
 
     /**
@@ -64,7 +66,8 @@ public record Survey(List<Sounding> soundings, Optional<PegWater> water, Levels 
                 soundings,
                 Optional.of(water),
                 Levels.of(peg.visits(), 0),
-                peg.visits().size() - 1);
+                peg.visits().size() - 1,
+                Neighbours.NONE);
     }
 
     /** Index of the latest visit before which the bottom was dug out; 0 if it never was. */
@@ -83,7 +86,17 @@ public record Survey(List<Sounding> soundings, Optional<PegWater> water, Levels 
 
     /** This survey with other soundings, one for one. */
     Survey withSoundings(List<Sounding> others) {
-        return new Survey(others, water, levels, shown);
+        return new Survey(others, water, levels, shown, neighbours);
+    }
+
+    /** This survey with other pegs of its water to learn from. */
+    public Survey beside(Neighbours others) {
+        return new Survey(soundings, water, levels, shown, others);
+    }
+
+    /** This survey by itself. */
+    Survey alone() {
+        return beside(Neighbours.NONE);
     }
 
     /** Open water without banks, all at one level. */

@@ -16,8 +16,9 @@ import pegbed.geometry.BankCoordinates;
  * @param banks distances from the banks
  * @param scale the water's scale beside a peg's
  * @param levelMetres how much higher the water stands than at the banks' own level, metres
+ * @param shared what other pegs of the water say about it
  */
-record Tub(BankCoordinates banks, Scale scale, double levelMetres) {
+record Tub(BankCoordinates banks, Scale scale, double levelMetres, SharedProfile shared) {
     private static final double SHELF_SHARE = 0.32;
     private static final double STEP_METRES = 0.25;
     private static final double NEAR_SLOPE_METRES = 2.1;
@@ -31,12 +32,17 @@ record Tub(BankCoordinates banks, Scale scale, double levelMetres) {
 
     /** The tub at the level at which the banks were drawn. */
     Tub(BankCoordinates banks, Scale scale) {
-        this(banks, scale, 0);
+        this(banks, scale, 0, SharedProfile.NONE);
     }
 
     /** The same tub under so much more water. */
     Tub under(double metres) {
-        return new Tub(banks, scale, metres);
+        return new Tub(banks, scale, metres, shared);
+    }
+
+    /** The same tub with what other pegs of the water say about it. */
+    Tub told(SharedProfile other) {
+        return new Tub(banks, scale, levelMetres, other);
     }
 
     /** Share of the full depth, 0 at a bank and near 1 in the middle. */
@@ -53,8 +59,14 @@ record Tub(BankCoordinates banks, Scale scale, double levelMetres) {
         return SHELF_SHARE * (1 - Math.exp(-d / STEP_METRES)) + (1 - SHELF_SHARE) / (1 + Math.exp(-(d - slope) / run));
     }
 
+    /** Depth at a place before its readings are looked at, with what other pegs say of it, metres. */
+    double depth(Places places, int i) {
+        double depth = depth(places.t[i]);
+        return places.told == null ? depth : depth + places.told[i][0];
+    }
+
     /** Depth at a share of the full one, metres. */
-    double depth(double share) {
+    private double depth(double share) {
         return levelMetres
                 + scale.vertical() * (EDGE_METRES + (banks.hasFarBank() ? FULL_METRES : POND_FULL_METRES) * share);
     }

@@ -16,7 +16,7 @@ class MapObjectiveTest {
         Tub tub = new Tub(survey.coordinates(), scale);
         Observations observations = new Observations(survey, tub);
         Priors priors = open ? Priors.open(scale) : Priors.banked(scale);
-        MapObjective objective = new MapObjective(observations, priors, scale, observations.firstPlacing(), open);
+        MapObjective objective = new MapObjective(observations, priors, scale, observations.firstPlacing(), open, 1);
         double[][] steps = {{0, 0, 0, 0, 0, 0}, {0.2, -0.1, 0.3, -0.2, 0.15, -0.3}, {-0.3, 0.2, -0.2, 0.4, -0.2, 0.5}};
         for (double[] step : steps) {
             double[] at = priors.logMedians().clone();
@@ -80,7 +80,7 @@ class MapObjectiveTest {
         double[] k = observations.covariance(new BottomCovariance(hyper, Scale.PEG, false), hyper.noise(), placing);
         double expected =
                 priors.penalty(logs) - new Conditioned(k, observations.residual, false).logMarginalLikelihood();
-        double value = new MapObjective(observations, priors, Scale.PEG, placing, false).value(logs, new double[6]);
+        double value = new MapObjective(observations, priors, Scale.PEG, placing, false, 1).value(logs, new double[6]);
         assertEquals(expected, value, 1e-9);
         // (0.1/0.25)²/2 + (0.2/0.25)²/2
         assertEquals(0.08 + 0.32, priors.penalty(logs), 1e-12);
