@@ -77,7 +77,7 @@ public final class Guidance {
             double expected = Math.max(
                     0, ahead.bottom().at(place.xMetres(), place.yMetres()).depthMetres());
             Peg peg = ahead.peg().withReading(Reading.of(place.distanceMetres(), place.angleDegrees(), expected));
-            ahead = PegMap.of(peg, monitor);
+            ahead = PegMap.of(peg, map.bottom().survey().neighbours(), monitor);
             if (Candidates.of(peg, ahead.water()).open().isEmpty()) {
                 return plan;
             }

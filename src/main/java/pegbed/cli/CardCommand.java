@@ -1,12 +1,12 @@
 package pegbed.cli;
 
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import pegbed.analysis.Findings;
-import pegbed.analysis.PegMap;
 import pegbed.analysis.Plan;
+import pegbed.analysis.WaterMates;
 import pegbed.model.InputException;
-import pegbed.model.Monitor;
 import pegbed.model.Peg;
 import pegbed.report.card.Card;
 import pegbed.report.drawing.Theme;
@@ -40,20 +40,26 @@ final class CardCommand implements Callable<Integer> {
     private WishOptions wishes;
 
     @Mixin
+    private OtherPegsOption others;
+
+    @Mixin
     private Output output;
 
     @Override
     public Integer call() throws InputException {
         String name = file.getFileName().toString();
         Peg peg = PegOnDisk.look(path, output.err()).peg();
-        Findings findings = Findings.of(PegMap.of(peg, Monitor.NONE), wishes.target());
+        Findings findings = Findings.of(others.map(path, peg, output.err()), wishes.target());
         Plan plan = Plan.of(findings, wishes.over(peg.wishes()));
         Theme theme = grey ? Themes.BLACK_AND_WHITE : Themes.LIGHT;
         WholeFile.write(file, Card.file(name, plan, theme));
         if (output.json()) {
-            output.print(output.object().put("card", file.toString()));
+            ObjectNode node = output.object().put("card", file.toString());
+            OtherPegsOption.tell(node, findings.map().bottom().lesson());
+            output.print(node);
         } else {
             output.out().println("Wrote " + file + ".");
+            WaterMates.sentence(findings.map()).ifPresent(output.out()::println);
         }
         return 0;
     }

@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import pegbed.analysis.WaterMates;
 import pegbed.geometry.PegWater;
 import pegbed.model.InputException;
 import pegbed.model.Monitor;
@@ -41,6 +42,9 @@ final class DepthsCommand implements Callable<Integer> {
     private Path points;
 
     @Mixin
+    private OtherPegsOption others;
+
+    @Mixin
     private Output output;
 
     /** What is known at a place. */
@@ -69,8 +73,11 @@ final class DepthsCommand implements Callable<Integer> {
         PointsTable table = PointsTable.read(points);
         Peg peg = PegOnDisk.look(path, output.err()).peg();
         PegWater water = PegWater.of(peg);
-        FittedBottom bottom = BottomModel.fit(Survey.of(peg, water), Monitor.NONE);
+        FittedBottom bottom =
+                BottomModel.fit(Survey.of(peg, water).beside(others.of(path, peg, output.err())), Monitor.NONE);
         if (!output.json()) {
+            // The table is for machines too, so that this is said beside it.
+            WaterMates.sentence(bottom, peg).ifPresent(output.err()::println);
             output.out().print("x_m,y_m,depth_m,sd_m,disc_depth_m,slope\r\n");
         }
         ArrayNode answers = output.array();

@@ -3,10 +3,8 @@ package pegbed.cli;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import pegbed.analysis.Findings;
-import pegbed.analysis.PegMap;
 import pegbed.analysis.Plan;
 import pegbed.model.InputException;
-import pegbed.model.Monitor;
 import pegbed.model.Peg;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -26,12 +24,15 @@ final class LinesCommand implements Callable<Integer> {
     private WishOptions wishes;
 
     @Mixin
+    private OtherPegsOption others;
+
+    @Mixin
     private Output output;
 
     @Override
     public Integer call() throws InputException {
         Peg peg = PegOnDisk.look(path, output.err()).peg();
-        Findings findings = Findings.of(PegMap.of(peg, Monitor.NONE), wishes.target());
+        Findings findings = Findings.of(others.map(path, peg, output.err()), wishes.target());
         Plan plan = Plan.of(findings, wishes.over(peg.wishes()));
         if (output.json()) {
             output.print(LinesJson.of(findings).setAll(PlanJson.of(plan)));

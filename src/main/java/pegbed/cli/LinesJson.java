@@ -24,6 +24,7 @@ final class LinesJson {
         ObjectNode root = NODES.objectNode();
         root.put("readings", findings.map().bottom().soundings());
         root.put("learned", findings.map().bottom().learned());
+        OtherPegsOption.tell(root, findings.map().bottom().lesson());
         root.put("target_m", Output.rounded(findings.targetMetres(), 3));
         root.set("deepest", deepest(findings.deepest()));
         ArrayNode flats = root.putArray("flats");

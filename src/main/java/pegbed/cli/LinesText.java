@@ -11,6 +11,7 @@ import pegbed.analysis.Plan;
 import pegbed.analysis.Spot;
 import pegbed.analysis.SteepestSlope;
 import pegbed.analysis.Steepness;
+import pegbed.analysis.WaterMates;
 import pegbed.geometry.Doubts;
 import pegbed.model.Peg;
 import pegbed.notation.Wording;
@@ -42,6 +43,7 @@ final class LinesText {
         } else if (readings < BottomModel.LEARNS_FROM) {
             out.println("Few readings yet: take what follows as a first guess, and mind the doubt.");
         }
+        WaterMates.sentence(findings.map()).ifPresent(out::println);
         out.println();
         deepest(findings.deepest());
         out.println();

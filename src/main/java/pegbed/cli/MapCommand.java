@@ -8,8 +8,8 @@ import java.util.concurrent.Callable;
 import pegbed.analysis.Findings;
 import pegbed.analysis.LevelWords;
 import pegbed.analysis.PegMap;
+import pegbed.analysis.WaterMates;
 import pegbed.model.InputException;
-import pegbed.model.Monitor;
 import pegbed.model.Peg;
 import pegbed.report.drawing.Drawing;
 import pegbed.report.drawing.Layer;
@@ -82,6 +82,9 @@ final class MapCommand implements Callable<Integer> {
     private boolean zones;
 
     @Mixin
+    private OtherPegsOption others;
+
+    @Mixin
     private Output output;
 
     @Override
@@ -93,7 +96,7 @@ final class MapCommand implements Callable<Integer> {
         Theme theme = theme();
         int[] pixels = pixels();
         Peg peg = PegOnDisk.look(path, output.err()).peg();
-        PegMap map = PegMap.of(peg, Monitor.NONE);
+        PegMap map = others.map(path, peg, output.err());
         OptionalDouble wished = target == null ? OptionalDouble.empty() : OptionalDouble.of(Target.metres(target));
         MapOptions options = MapOptions.USUAL.with(Layer.ZONES, zones);
         Drawing drawing = MapDrawing.of(map, Findings.of(map, wished), options)
@@ -105,9 +108,11 @@ final class MapCommand implements Callable<Integer> {
         if (output.json()) {
             ObjectNode node = output.object().put("picture", picture.toString());
             node.set("changes", LevelJson.changes(peg, map.bottom().changes()));
+            OtherPegsOption.tell(node, map.bottom().lesson());
             output.print(node);
         } else {
             output.out().println("Drew " + picture + ".");
+            WaterMates.sentence(map).ifPresent(output.out()::println);
             LevelWords.changes(map).forEach(change -> output.out().println("! " + change));
         }
         return 0;

@@ -12,6 +12,7 @@ import pegbed.analysis.CheckLine;
 import pegbed.analysis.Guidance;
 import pegbed.analysis.NextReading;
 import pegbed.analysis.PegMap;
+import pegbed.analysis.WaterMates;
 import pegbed.model.InputException;
 import pegbed.model.Monitor;
 import pegbed.model.Peg;
@@ -45,6 +46,9 @@ final class NextCommand implements Callable<Integer> {
     private String target;
 
     @Mixin
+    private OtherPegsOption others;
+
+    @Mixin
     private Output output;
 
     @Override
@@ -57,13 +61,14 @@ final class NextCommand implements Callable<Integer> {
         if (target != null) {
             peg = peg.withWishes(peg.wishes().withTarget(OptionalDouble.of(Target.metres(target))));
         }
-        PegMap map = PegMap.of(peg, Monitor.NONE);
+        PegMap map = others.map(path, peg, output.err());
         List<NextReading> plan = Guidance.plan(map, count, Monitor.NONE);
         Optional<CheckLine> check = CheckLine.offer(map);
         Optional<CheckAnswer> answer = CheckLine.answer(peg, Monitor.NONE);
         if (output.json()) {
-            json(peg, plan, check, answer);
+            json(map, plan, check, answer);
         } else {
+            WaterMates.sentence(map).ifPresent(output.out()::println);
             text(peg, plan, check, answer);
         }
         return 0;
@@ -89,7 +94,8 @@ final class NextCommand implements Callable<Integer> {
     }
 
     /** The first reading's keys stand at the top, all of them in order under {@code next}. */
-    private void json(Peg peg, List<NextReading> plan, Optional<CheckLine> check, Optional<CheckAnswer> answer) {
+    private void json(PegMap map, List<NextReading> plan, Optional<CheckLine> check, Optional<CheckAnswer> answer) {
+        Peg peg = map.peg();
         ObjectNode root = reading(peg, plan.get(0));
         ArrayNode all = root.putArray("next");
         plan.forEach(next -> all.add(reading(peg, next)));
@@ -99,6 +105,7 @@ final class NextCommand implements Callable<Integer> {
             places.add(place(peg, line.second()));
         });
         answer.ifPresent(said -> root.put("check_answer", said.sentence()));
+        OtherPegsOption.tell(root, map.bottom().lesson());
         output.print(root);
     }
 

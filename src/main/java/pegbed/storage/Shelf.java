@@ -81,7 +81,8 @@ public final class Shelf {
             .thenComparing(peg -> peg.name().number(), String.CASE_INSENSITIVE_ORDER)
             .thenComparing(ShelfPeg::file);
 
-    private static long leadingNumber(PegName name) {
+    /** The number with which a peg's number begins; the greatest there is where it begins with none. */
+    static long leadingNumber(PegName name) {
         int end = 0;
         while (end < Math.min(15, name.number().length())
                 && name.number().charAt(end) >= '0'

@@ -58,6 +58,7 @@ final class WishesDraft {
                 new LineWishes(counts, fields.whole("most_lines", 1, LineWishes.MOST), fixed, forbidden),
                 new RigWishes(
                         fields.whole("most_rigs", 1, RigWishes.MOST), fields.number("overdepth_m", 0, 1), templates),
+                fields.flag("by_itself"),
                 fields.extras());
     }
 
@@ -87,7 +88,9 @@ final class WishesDraft {
                     Members.list(
                             wishes.rigs().templates().stream().map(Rigs::json).toList(), "    "));
         }
-        return members.extras(wishes.extras()).onLines("  ");
+        return members.flag("by_itself", wishes.byItself())
+                .extras(wishes.extras())
+                .onLines("  ");
     }
 
     private static void pins(Members members, String name, List<LinePin> pins) {

@@ -19,7 +19,7 @@ import pegbed.geometry.PegWater;
  */
 final class WaterProfile {
     /** Probability, before its readings, that a peg is unlike the others of its water (empirical, from made waters). */
-    private static final double UNLIKE = 0.1;
+    private static final double UNLIKE = 0.3;
 
     /** Shares of the variance that the pegs may have in common, each as likely as another before any reading. */
     private static final double[] SHARES = {0, 0.3, 0.6, 0.8, 0.9, 0.97};
@@ -27,15 +27,12 @@ final class WaterProfile {
     /** So many learned pegs move the medians of the hyperparameters half way to their mean (empirical). */
     private static final double HALF_WAY = 2;
 
-    /** Below this weight of all that is shared nothing is. */
-    private static final double NOTHING = 1e-6;
-
     private final List<FittedBottom> others;
     private final Priors priors;
     private final double[] pooled;
     private final AcrossBasis basis;
 
-    private WaterProfile(List<FittedBottom> others, boolean farBank, Priors priors) {
+    WaterProfile(List<FittedBottom> others, boolean farBank, Priors priors) {
         this.others = others;
         this.priors = priors;
         pooled = pooled(others, priors);
@@ -67,7 +64,7 @@ final class WaterProfile {
         return profile.told(alone);
     }
 
-    private static double width(FittedBottom bottom) {
+    static double width(FittedBottom bottom) {
         return bottom.survey().water().map(PegWater::widthMetres).orElseThrow();
     }
 
@@ -89,7 +86,7 @@ final class WaterProfile {
     }
 
     /** One share, what the pegs have in common if it is so, and the logarithm of its weight. */
-    private record Case(double share, double[] mean, double[][] factor, double logWeight) {}
+    record Case(double share, double[] mean, double[][] factor, double logWeight) {}
 
     private Told told(FittedBottom alone) {
         List<Case> cases = new ArrayList<>();
@@ -124,9 +121,6 @@ final class WaterProfile {
                 mean[i] += weights[c] * cases.get(c).mean()[i];
             }
         }
-        if (own > 1 - NOTHING) {
-            return new Told(SharedProfile.NONE, priors);
-        }
         for (int i = 0; i < n; i++) {
             for (int j = 0; j < n; j++) {
                 double sum = -mean[i] * mean[j];
@@ -157,15 +151,20 @@ final class WaterProfile {
         return most + Math.log(sum);
     }
 
+    /** The steps across. */
+    AcrossBasis basis() {
+        return basis;
+    }
+
     /** A peg's own part of the covariance. */
-    private BottomCovariance own(double share) {
+    BottomCovariance own(double share) {
         double[] logs = pooled.clone();
         logs[0] += Math.log(1 - share) / 2;
         return new BottomCovariance(Hyperparameters.ofLogs(logs), Scale.PEG, false, 0, 1 - share);
     }
 
     /** What the other pegs say is common; its weight is how likely their readings are. */
-    private Case common(double share) {
+    Case common(double share) {
         int n = basis.size();
         BottomCovariance own = own(share);
         double[][] precision = new double[n][n];
@@ -240,7 +239,7 @@ final class WaterProfile {
     }
 
     /** Covariance of a peg's real readings, noise included. */
-    private static double[] covariance(FittedBottom peg, BottomCovariance own) {
+    static double[] covariance(FittedBottom peg, BottomCovariance own) {
         Observations readings = peg.observations();
         int n = readings.real;
         double[] k = new double[n * n];

@@ -108,7 +108,7 @@ public class RandomPegs extends DomainContextBase {
                     new Limits(maybeNumber(-20, -1), maybeNumber(1, 20)),
                     marks,
                     list(this::hazard),
-                    new Wishes(maybeNumber(0, 30), lines(), rigs(), extras()),
+                    new Wishes(maybeNumber(0, 30), lines(), rigs(), random.nextBoolean(), extras()),
                     visits(),
                     extras());
         }

@@ -96,6 +96,7 @@ final class SamplePeg {
                 OptionalDouble.of(0.762),
                 lines,
                 new RigWishes(OptionalInt.of(2), OptionalDouble.of(0), List.of(slope, bare)),
+                true,
                 extras("mood", "[1, {\"a\": null}]"));
     }
 
