@@ -21,10 +21,22 @@ public final class WaterMates {
 
     /** What other pegs teach, each fitted by itself; one whose banks can't be used teaches nothing. */
     public static Neighbours of(List<Peg> pegs, Monitor monitor) {
+        Monitor quiet = new Quiet(monitor);
         return Neighbours.of(pegs.parallelStream()
-                .map(peg -> fitted(peg, monitor))
+                .map(peg -> fitted(peg, quiet))
                 .flatMap(Optional::stream)
                 .toList());
+    }
+
+    /** Stops with another, and tells no progress: several pegs at once would tell each their own. */
+    private record Quiet(Monitor whole) implements Monitor {
+        @Override
+        public void progress(double share) {}
+
+        @Override
+        public boolean cancelled() {
+            return whole.cancelled();
+        }
     }
 
     private static Optional<FittedBottom> fitted(Peg peg, Monitor monitor) {

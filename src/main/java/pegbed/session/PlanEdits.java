@@ -42,6 +42,13 @@ public final class PlanEdits {
                 peg -> peg.withWishes(peg.wishes().withRigs(peg.wishes().rigs().withTemplates(kept))));
     }
 
+    /** The bottom starts from nothing, or again from other pegs of the same water. */
+    public static Edit byItself(boolean alone) {
+        return Edit.of(
+                alone ? "Take the peg by itself" : "Start from other pegs",
+                peg -> peg.withWishes(peg.wishes().withByItself(alone)));
+    }
+
     private static Edit lines(String label, UnaryOperator<LineWishes> change) {
         return Edit.of(
                 label,

@@ -103,7 +103,7 @@ final class Recomputation {
 
     /** The part of a peg that its bottom depends on. */
     private static Peg bottomOf(Peg peg) {
-        return peg.withWishes(Wishes.NONE);
+        return peg.withWishes(Wishes.NONE.withByItself(peg.wishes().byItself()));
     }
 
     private void work(Request request, Optional<PegMap> sameBottom) {

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
-import pegbed.analysis.PegMap;
 import pegbed.model.InputException;
 import pegbed.model.Peg;
 
@@ -20,6 +19,7 @@ public final class Session {
     private final Executor owner;
     private final Executor disk;
     private final Filing filing;
+    private final Beside beside;
     private final Recomputation recomputation;
     private final List<Runnable> listeners = new ArrayList<>();
     private final List<Runnable> progressListeners = new ArrayList<>();
@@ -48,10 +48,20 @@ public final class Session {
      * @param clock tells which steps belong to one burst
      */
     public Session(Path journals, Executors executors, InstantSource clock) {
-        this(journals, executors, clock, PegMap::of);
+        this(journals, executors, clock, new Beside());
+    }
+
+    private Session(Path journals, Executors executors, InstantSource clock, Beside beside) {
+        this(journals, executors, clock, beside, beside);
     }
 
     Session(Path journals, Executors executors, InstantSource clock, Recomputation.Fitting fitting) {
+        this(journals, executors, clock, fitting, new Beside());
+    }
+
+    private Session(
+            Path journals, Executors executors, InstantSource clock, Recomputation.Fitting fitting, Beside beside) {
+        this.beside = beside;
         this.clock = clock;
         this.owner = executors.owner();
         this.disk = executors.disk();
@@ -131,6 +141,11 @@ public final class Session {
     /** What the person should hear about the peg that was opened, one sentence; empty if nothing. */
     public String news() {
         return news;
+    }
+
+    /** Files of other pegs beside the peg's own that could not be read, a sentence each. */
+    public List<String> passedOver() {
+        return beside.passedOver();
     }
 
     /** Whether another window or program has changed the file since. */
@@ -289,6 +304,7 @@ public final class Session {
         keptRevision = open.revision();
         trouble = "";
         changedByAnother = false;
+        beside.at(file);
         recomputation.forget();
         recomputation.request(open.revision(), open.peg());
         tell();
@@ -315,6 +331,9 @@ public final class Session {
                     if (of == open) {
                         open.saved(peg);
                         keptRevision = Math.max(keptRevision, revision);
+                        if (!file.equals(target)) {
+                            beside.at(target);
+                        }
                         file = target;
                         changedByAnother = false;
                         trouble = "";

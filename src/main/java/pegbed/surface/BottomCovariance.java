@@ -96,6 +96,9 @@ final class BottomCovariance implements Covariance {
         for (int i = 0; i < count; i++) {
             row[from + i] += local2 * (1 + distance[i]) * exponential[i] + level2 + share * t[from + i];
         }
+        for (int i = from; i < to && a.told != null; i++) {
+            row[i] += told(a.told[i], b.told[j]);
+        }
     }
 
     private static void distances(Places a, int from, Places b, int j, double[] distance) {

@@ -206,6 +206,21 @@ class WaterProfileTest {
         assertArrayEquals(variance, found, 1e-6);
     }
 
+    @Test
+    void covariancesOfManyPlacesAreThoseOfEach() throws InputException {
+        FittedBottom taught = beside(peg(8, 4), mapped(2));
+        Places places = taught.places(new double[] {-6, 0, 2.5}, new double[] {3, 6, 9});
+        Places at = taught.observations().places;
+        double[] row = new double[3];
+        for (int j = 0; j < at.count; j++) {
+            taught.covariance().between(places, 0, 3, at, j, row);
+            for (int i = 0; i < 3; i++) {
+                assertEquals(taught.covariance().between(places, i, at, j), row[i], 1e-12);
+            }
+        }
+        assertTrue(places.features().length > 0);
+    }
+
     /** The grid reckons discs by its own sums; they are those of the disc itself. */
     @Test
     void theGridKnowsTheSameDiscs() throws InputException {
