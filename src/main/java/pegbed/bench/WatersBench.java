@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Random;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
+import pegbed.analysis.Blend;
 import pegbed.analysis.PegMap;
 import pegbed.geometry.PegWater;
 import pegbed.model.InputException;
@@ -26,6 +28,7 @@ public final class WatersBench {
 
     private final long first;
     private final int waters;
+    private final boolean guided;
 
     /** What is compared with the new peg by itself. */
     private enum Others {
@@ -43,9 +46,10 @@ public final class WatersBench {
         }
     }
 
-    private WatersBench(long first, int waters) {
+    private WatersBench(long first, int waters, boolean guided) {
         this.first = first;
         this.waters = waters;
+        this.guided = guided;
     }
 
     /**
@@ -53,19 +57,20 @@ public final class WatersBench {
      *
      * @param first number of the first water
      * @param waters how many waters, each of them a sample
+     * @param guided whether the new peg has ten readings where the program says, by itself, instead of fans
      */
-    public static String table(long first, int waters) throws InputException {
-        return new WatersBench(first, waters).table();
+    public static String table(long first, int waters, boolean guided) {
+        return new WatersBench(first, waters, guided).table();
     }
 
     /** One new peg's figures, by the others that it starts from. */
     private record Figures(List<Score> scores, List<Double> alike) {}
 
-    private String table() throws InputException {
+    private String table() {
         StringBuilder out =
                 new StringBuilder("| new peg | other pegs | RMSE mm | beside none | slope RMSE | 90 % coverage"
                         + " | odds that it is like them |\n|---|---|---|---|---|---|---|\n");
-        for (int readings : new int[] {5, 10, 20}) {
+        for (int readings : guided ? new int[] {10} : new int[] {5, 10, 20}) {
             List<Figures> all = IntStream.range(0, waters)
                     .parallel()
                     .mapToObj(i -> figures(first + i, readings))
@@ -74,27 +79,22 @@ public final class WatersBench {
                 int at = others.ordinal();
                 out.append(String.format(
                         Locale.ROOT,
-                        "| %d readings | %s | %s | %s | %.3f | %.0f %% | %.2f |%n",
+                        "| %d %s | %s | %s | %s | %.3f | %.0f %% | %s |%n",
                         readings,
+                        guided ? "guided" : "readings",
                         others.words,
                         millimetres(all, at),
                         at == 0 ? "" : change(all, at),
-                        all.stream()
-                                .mapToDouble(f -> f.scores().get(at).slopeRmse())
-                                .average()
-                                .orElseThrow(),
-                        100
-                                * all.stream()
-                                        .mapToDouble(f -> f.scores().get(at).coverage())
-                                        .average()
-                                        .orElseThrow(),
-                        all.stream()
-                                .mapToDouble(f -> f.alike().get(at))
-                                .average()
-                                .orElseThrow()));
+                        mean(all, figures -> figures.scores().get(at).slopeRmse()),
+                        100 * mean(all, figures -> figures.scores().get(at).coverage()),
+                        at == 0 ? "" : String.format(Locale.ROOT, "%.2f", mean(all, f -> f.alike().get(at)))));
             }
         }
         return out.toString();
+    }
+
+    private static double mean(List<Figures> all, ToDoubleFunction<Figures> figure) {
+        return all.stream().mapToDouble(figure).average().orElseThrow();
     }
 
     private static String millimetres(List<Figures> all, int others) {
@@ -126,13 +126,16 @@ public final class WatersBench {
         return String.format(Locale.ROOT, "%+.1f ± %.1f %%", 100 * (ratio - 1), 100 * error);
     }
 
-    private static Figures figures(long number, int readings) {
+    private Figures figures(long number, int readings) {
         try {
             List<PracticePeg> pegs = new MadeWater(number).pegs(1 + MAPPED);
             List<FittedBottom> same = mapped(pegs, number);
             List<FittedBottom> different = mapped(new MadeWater(~number).pegs(1 + MAPPED), ~number);
             PracticePeg fresh = pegs.get(0);
-            Peg peg = MadeWater.plumbed(fresh, fan(fresh, readings), number * 31 + readings);
+            long errors = number * 31 + readings;
+            Peg peg = guided
+                    ? GuidedRun.of(fresh, errors, readings, Blend.USUAL).pegs().get(readings)
+                    : MadeWater.plumbed(fresh, fan(fresh, readings), errors);
             List<Score> scores = new ArrayList<>();
             List<Double> alike = new ArrayList<>();
             for (Others others : Others.values()) {

@@ -98,6 +98,11 @@ final class BenchCommand implements Callable<Integer> {
                 description = "How many waters, 2 or more, ${DEFAULT-VALUE} if not given.")
         private int waters;
 
+        @Option(
+                names = "--guided",
+                description = "Ten readings where the program says instead of fans; takes several minutes.")
+        private boolean guided;
+
         @Mixin
         private Output output;
 
@@ -107,7 +112,7 @@ final class BenchCommand implements Callable<Integer> {
                 throw new InputException("--waters is how many waters to invent, between 2 and " + MOST_WATERS
                         + ", such as 60; not " + waters + ".");
             }
-            output.out().print(WatersBench.table(first, waters));
+            output.out().print(WatersBench.table(first, waters, guided));
             return 0;
         }
     }

@@ -29,6 +29,7 @@ import pegbed.storage.OwnRigs;
  * @param visits visits and today's level
  * @param board today's board measure
  * @param comparison two visits beside each other
+ * @param others what other pegs of the water teach
  * @param place banks, marks, hazards, pole
  * @param bankside the large-button view
  */
@@ -49,6 +50,7 @@ record Desk(
         VisitsModel visits,
         BoardModel board,
         ComparisonModel comparison,
+        OthersModel others,
         PlaceModel place,
         BanksideModel bankside) {
     private static final int AFTER_MILLISECONDS = 120;
@@ -112,6 +114,7 @@ record Desk(
                 new VisitsModel(session, clock, planner, executors.owner(), box::fillFrom),
                 new BoardModel(session),
                 new ComparisonModel(session, planner, executors.owner()),
+                new OthersModel(session),
                 new PlaceModel(session),
                 new BanksideModel(session, box, next));
     }

@@ -47,6 +47,7 @@ final class VisitsView extends ScrollPane {
                 list("To know it better, plumb here", model.checks(), this::check),
                 list("After each of today's readings", model.steps(), VisitsView::step),
                 list("Visits", model.rows(), VisitsView::visit),
+                others(desk.others()),
                 new ComparisonView(desk.comparison(), show));
         content.getStyleClass().add("visits");
         setContent(content);
@@ -89,6 +90,25 @@ final class VisitsView extends ScrollPane {
                                 : "✗ " + board.errorProperty().get(),
                         board.errorProperty()));
         return new VBox(row, Controls.telling("board-echo", "quiet", board.echoProperty()), error);
+    }
+
+    /** Takes no room where there is nobody to learn from. */
+    private static Node others(OthersModel others) {
+        Label heading = Controls.wrapped("section");
+        heading.setText("Other pegs of this water");
+        Controls.shownWhile(heading, others.offeredProperty());
+        CheckBox box = new CheckBox("Take this peg by itself");
+        box.setId("by-itself");
+        box.setAccessibleHelp("The bottom starts from nothing, not from other pegs of the same water");
+        box.setSelected(others.byItselfProperty().get());
+        others.byItselfProperty().addListener((property, before, now) -> box.setSelected(now));
+        box.setOnAction(event -> others.setByItself(box.isSelected()));
+        Controls.shownWhile(box, others.offeredProperty());
+        return new VBox(
+                heading,
+                Controls.telling("others", "plain", others.wordsProperty()),
+                Controls.telling("others-passed-over", "quiet", others.passedOverProperty()),
+                box);
     }
 
     private Node dugOut() {
