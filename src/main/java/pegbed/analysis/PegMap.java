@@ -23,7 +23,7 @@ import pegbed.surface.Survey;
  * @param zones where the zones lie
  * @param deepest the deepest usable place
  * @param slopes the steepest place of each zone
- * @param checks every reading beside what the model makes of it, in the survey's order
+ * @param checks every reading beside what the peg's other readings make of it, in the survey's order
  */
 public record PegMap(
         Peg peg,
@@ -53,7 +53,10 @@ public record PegMap(
      */
     public static PegMap of(Peg peg, Neighbours neighbours, Monitor monitor) throws InputException {
         PegWater water = PegWater.of(peg);
-        FittedBottom bottom = BottomModel.fit(Survey.of(peg, water).beside(neighbours), monitor);
+        Survey survey = Survey.of(peg, water);
+        FittedBottom bottom = BottomModel.fit(survey.beside(neighbours), monitor);
+        // Other pegs may be wrong about this one: only its own readings can make a reading suspicious.
+        FittedBottom alone = bottom.lesson().isPresent() ? BottomModel.fit(survey, monitor) : bottom;
         BottomGrid grid = bottom.grid(monitor);
         Zones zones = Zones.of(grid, water, peg.pole());
         return new PegMap(
@@ -64,7 +67,7 @@ public record PegMap(
                 zones,
                 DeepestSearch.of(grid, zones),
                 SteepestSlope.of(grid, zones),
-                bottom.readings());
+                alone.readings());
     }
 
     /** The same bottom, for a peg that differs only in what does not change it, such as its wishes. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Random;
+import pegbed.analysis.Zones;
 import pegbed.model.BankPoint;
 import pegbed.model.Banks;
 import pegbed.model.Peg;
@@ -24,6 +25,9 @@ final class MadeWater {
 
     private static final int WAVES = 30;
     private static final double CELL_METRES = 0.1;
+    private static final double DISCS_METRES = 0.5;
+    private static final double EDGE_METRES = 0.4;
+    private static final double NEAR_METRES = 7;
 
     private final String name;
     private final Random random;
@@ -174,9 +178,25 @@ final class MadeWater {
                     name,
                     empty,
                     Truth.of(truth(reach)),
-                    Double.NaN,
+                    deepestMetres(reach),
                     new PracticePeg.ReadingNoise(in(0.10, 0.20), in(2, 4), in(0.01, 0.02)),
                     List.of());
+        }
+
+        /** The deepest disc within reach, in front or near. */
+        private double deepestMetres(int reach) {
+            double deepest = 0;
+            for (double y = 0; y <= reach; y += DISCS_METRES) {
+                for (double x = -reach; x <= reach; x += DISCS_METRES) {
+                    double r = Math.hypot(x, y);
+                    double angle = Math.toDegrees(Math.atan2(Math.abs(x), y));
+                    if (r <= reach - EDGE_METRES && (r <= NEAR_METRES || angle <= Zones.WIDEST_DEGREES)) {
+                        double depth = Discs.of(this::depthAt, x, y).depth();
+                        deepest = Math.max(deepest, Double.isNaN(depth) ? 0 : depth);
+                    }
+                }
+            }
+            return deepest;
         }
 
         private Field truth(int reach) {

@@ -69,7 +69,7 @@ public final class WatersBench {
     private String table() {
         StringBuilder out =
                 new StringBuilder("| new peg | other pegs | RMSE mm | beside none | slope RMSE | 90 % coverage"
-                        + " | odds that it is like them |\n|---|---|---|---|---|---|---|\n");
+                        + " | deepest regret mm | odds that it is like them |\n|---|---|---|---|---|---|---|---|\n");
         for (int readings : guided ? new int[] {10} : new int[] {5, 10, 20}) {
             List<Figures> all = IntStream.range(0, waters)
                     .parallel()
@@ -79,7 +79,7 @@ public final class WatersBench {
                 int at = others.ordinal();
                 out.append(String.format(
                         Locale.ROOT,
-                        "| %d %s | %s | %s | %s | %.3f | %.0f %% | %s |%n",
+                        "| %d %s | %s | %s | %s | %.3f | %.0f %% | %.0f | %s |%n",
                         readings,
                         guided ? "guided" : "readings",
                         others.words,
@@ -87,7 +87,13 @@ public final class WatersBench {
                         at == 0 ? "" : change(all, at),
                         mean(all, figures -> figures.scores().get(at).slopeRmse()),
                         100 * mean(all, figures -> figures.scores().get(at).coverage()),
-                        at == 0 ? "" : String.format(Locale.ROOT, "%.2f", mean(all, f -> f.alike().get(at)))));
+                        1000 * mean(all, figures -> figures.scores().get(at).deepestRegretMetres()),
+                        at == 0
+                                ? ""
+                                : String.format(
+                                        Locale.ROOT,
+                                        "%.2f",
+                                        mean(all, f -> f.alike().get(at)))));
             }
         }
         return out.toString();

@@ -71,7 +71,11 @@ class MaternTest {
         Places other = places(random, 3);
         for (boolean open : new boolean[] {false, true}) {
             BottomCovariance k = new BottomCovariance(
-                    Hyperparameters.ofLogs(Priors.banked(new Scale(1, 1)).logMedians()), new Scale(1, 1), open, 0.003);
+                    Hyperparameters.ofLogs(Priors.banked(new Scale(1, 1)).logMedians()),
+                    new Scale(1, 1),
+                    open,
+                    0.003,
+                    1);
             double[] row = new double[40];
             k.between(many, 2, 37, other, 1, row);
             for (int i = 2; i < 37; i++) {

@@ -48,7 +48,8 @@ class OthersModelTest {
     void anOpenedPegSaysFromWhomItStartedAndCanBeTakenByItself() {
         Desk desk = desk();
         OthersModel others = desk.others();
-        assertEquals("Started from 1 other peg of Tansy Cut.", others.wordsProperty().get());
+        assertEquals(
+                "Started from 1 other peg of Tansy Cut.", others.wordsProperty().get());
         assertTrue(others.offeredProperty().get());
         double taught = depth(desk);
 
