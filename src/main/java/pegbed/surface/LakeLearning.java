@@ -58,7 +58,8 @@ final class LakeLearning {
                         priors,
                         soundings.scale,
                         LakeSoundings.chosen(placing, block),
-                        true))
+                        true,
+                        1))
                 .toList();
         return BottomModel.minimised(
                 (point, gradient) -> {

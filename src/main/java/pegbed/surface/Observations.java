@@ -104,7 +104,7 @@ final class Observations {
         mean = new double[count];
         residual = new double[count];
         for (int i = 0; i < count; i++) {
-            mean[i] = tub.depth(places.t[i]);
+            mean[i] = tub.depth(places, i);
             residual[i] = depth[i] - mean[i];
         }
     }

@@ -66,7 +66,7 @@ record Tub(BankCoordinates banks, Scale scale, double levelMetres, SharedProfile
     }
 
     /** Depth at a share of the full one, metres. */
-    private double depth(double share) {
+    double depth(double share) {
         return levelMetres
                 + scale.vertical() * (EDGE_METRES + (banks.hasFarBank() ? FULL_METRES : POND_FULL_METRES) * share);
     }
