@@ -240,8 +240,11 @@ final class WindowFrame extends StackPane {
         });
     }
 
-    /** The card of the lines as they stand. */
+    /** The card of the lines as they stand. While a sheet is open nothing happens: keys that are held down repeat. */
     void showCard() {
+        if (sheets.isOpen()) {
+            return;
+        }
         desk.plan()
                 .planProperty()
                 .get()
@@ -254,8 +257,11 @@ final class WindowFrame extends StackPane {
                                 .refuse("There are no lines yet to make a card of; add banks and readings first."));
     }
 
-    /** How rigs are tied. */
+    /** How rigs are tied; nothing while a sheet is open. */
     void showRigs() {
+        if (sheets.isOpen()) {
+            return;
+        }
         RigsSheet sheet = new RigsSheet(desk.rigs());
         sheets.open("rigs", "Rigs", sheet.content(), sheet.said(), sheet.buttons(sheets::close), RigsSheet.WIDTH);
         sheet.focus();
