@@ -2,6 +2,7 @@ package pegbed.ui;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.lang.ref.WeakReference;
@@ -209,6 +210,9 @@ class WindowTest {
         scenes.waitUntil(() -> scenes.desk().plan().planProperty().get().isPresent());
         scenes.shortcut(KeyCode.P);
         scenes.waitUntil(() -> scenes.there("#card-picture"));
+        Object sheet = scenes.find("#card-picture");
+        scenes.shortcut(KeyCode.P);
+        assertSame(sheet, scenes.find("#card-picture"), "a key that is held down opens no second card");
         Path card = folder.resolve("card.pdf");
         scenes.chosen = Optional.of(card);
         scenes.click("#card-save");
