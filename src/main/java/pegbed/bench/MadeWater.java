@@ -51,9 +51,9 @@ final class MadeWater {
         near = new Side(in(0.7, 2.6), in(0.8, 2.6), in(0.1, 0.35));
         // A far bank is often a wall, with depth at its very foot.
         far = new Side(in(0.7, 3.2), in(0.8, 3.2), random.nextBoolean() ? in(0.1, 0.3) : in(0.35, 0.7));
-        trackAlong = new Wander(in(0.03, 0.10), in(25, 60));
-        nearBank = new Wander(in(0.05, 0.25), in(4, 8));
-        farBank = new Wander(in(0.1, 0.5), in(8, 25));
+        trackAlong = new Wander(random, WAVES, in(0.03, 0.10), in(25, 60));
+        nearBank = new Wander(random, WAVES, in(0.05, 0.25), in(4, 8));
+        farBank = new Wander(random, WAVES, in(0.1, 0.5), in(8, 25));
         localSd = in(0.015, 0.05);
         localLength = in(0.9, 2);
     }
@@ -85,8 +85,8 @@ final class MadeWater {
         private final double run;
         private final double edge;
         private final double shelf = in(0.3, 0.72);
-        private final Wander widths = new Wander(in(0.08, 0.35), in(25, 60));
-        private final Wander depths = new Wander(in(0.02, 0.08), in(25, 60));
+        private final Wander widths = new Wander(random, WAVES, in(0.08, 0.35), in(25, 60));
+        private final Wander depths = new Wander(random, WAVES, in(0.02, 0.08), in(25, 60));
 
         Side(double shelfWidth, double run, double edge) {
             this.shelfWidth = shelfWidth;
@@ -98,11 +98,11 @@ final class MadeWater {
     /** What one peg adds to the water's profile. */
     private final class Ground {
         private final double station;
-        private final Wander nearWidths = new Wander(in(0.05, 0.25), in(3, 8));
-        private final Wander nearDepths = new Wander(in(0.02, 0.06), in(3, 8));
-        private final Wander farWidths = new Wander(in(0.05, 0.25), in(3, 8));
-        private final Wander farDepths = new Wander(in(0.02, 0.06), in(3, 8));
-        private final Wander track = new Wander(in(0.01, 0.06), in(3, 8));
+        private final Wander nearWidths = new Wander(random, WAVES, in(0.05, 0.25), in(3, 8));
+        private final Wander nearDepths = new Wander(random, WAVES, in(0.02, 0.06), in(3, 8));
+        private final Wander farWidths = new Wander(random, WAVES, in(0.05, 0.25), in(3, 8));
+        private final Wander farDepths = new Wander(random, WAVES, in(0.02, 0.06), in(3, 8));
+        private final Wander track = new Wander(random, WAVES, in(0.01, 0.06), in(3, 8));
         private final double[][] waves = new double[WAVES][];
         private final double[][] spots;
 
@@ -208,29 +208,6 @@ final class MadeWater {
                 depths[i] = depthAt(frame.x(i % columns), frame.y(i / columns));
             }
             return new Field(frame, depths);
-        }
-    }
-
-    /** A smooth random line along the water. */
-    private final class Wander {
-        private final double[] k = new double[WAVES];
-        private final double[] phase = new double[WAVES];
-        private final double sd;
-
-        Wander(double sd, double length) {
-            this.sd = sd;
-            for (int i = 0; i < WAVES; i++) {
-                k[i] = random.nextGaussian() / length;
-                phase[i] = 2 * Math.PI * random.nextDouble();
-            }
-        }
-
-        double at(double x) {
-            double sum = 0;
-            for (int i = 0; i < WAVES; i++) {
-                sum += Math.cos(k[i] * x + phase[i]);
-            }
-            return sd * sum * Math.sqrt(2.0 / WAVES);
         }
     }
 }

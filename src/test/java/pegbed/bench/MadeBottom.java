@@ -35,9 +35,9 @@ final class MadeBottom {
         width = in(9.5, 15);
         near = new Side(in(0.6, 2.2), in(1.0, 2.6));
         far = new Side(in(0.8, 3), in(1.2, 3.2));
-        nearBank = new Wander(in(0.05, 0.25), in(4, 8));
-        farBank = new Wander(in(0.05, 0.4), in(4, 8));
-        track = new Wander(in(0.02, 0.13), in(2.5, 8));
+        nearBank = new Wander(random, WAVES, in(0.05, 0.25), in(4, 8));
+        farBank = new Wander(random, WAVES, in(0.05, 0.4), in(4, 8));
+        track = new Wander(random, WAVES, in(0.02, 0.13), in(2.5, 8));
         trackMetres = open ? in(1.7, 2.8) : in(1.3, 2.1);
         dish = in(0, 0.15);
         bend = in(-0.012, 0.012);
@@ -109,8 +109,8 @@ final class MadeBottom {
         private final double run;
         private final double edge = in(0.1, 0.35);
         private final double shelf = in(0.35, 0.7);
-        private final Wander widths = new Wander(in(0.1, 0.5), in(3, 8));
-        private final Wander depths = new Wander(in(0.02, 0.1), in(3, 8));
+        private final Wander widths = new Wander(random, WAVES, in(0.1, 0.5), in(3, 8));
+        private final Wander depths = new Wander(random, WAVES, in(0.02, 0.1), in(3, 8));
 
         Side(double shelfWidth, double run) {
             this.shelfWidth = shelfWidth;
@@ -122,29 +122,6 @@ final class MadeBottom {
             double step = edge + (onShelf - edge) * (1 - Math.exp(-d / 0.3));
             double t = Math.max(0, Math.min(1, (d - Math.max(0.2, shelfWidth + widths.at(x))) / run));
             return step + (full - onShelf) * t * t * (3 - 2 * t);
-        }
-    }
-
-    /** A smooth random line along the water. */
-    private final class Wander {
-        private final double[] k = new double[WAVES];
-        private final double[] phase = new double[WAVES];
-        private final double sd;
-
-        Wander(double sd, double length) {
-            this.sd = sd;
-            for (int i = 0; i < WAVES; i++) {
-                k[i] = random.nextGaussian() / length;
-                phase[i] = 2 * Math.PI * random.nextDouble();
-            }
-        }
-
-        double at(double x) {
-            double sum = 0;
-            for (int i = 0; i < WAVES; i++) {
-                sum += Math.cos(k[i] * x + phase[i]);
-            }
-            return sd * sum * Math.sqrt(2.0 / WAVES);
         }
     }
 }
