@@ -46,7 +46,7 @@ public record FlatOdds(double bandMetres, double slopeLimit) {
             double gy = slopeY + l21 * first[i] + l22 * second[i];
             if (gx * gx + gy * gy <= limit2) {
                 double m = depth + m1 * first[i] + m2 * second[i];
-                sum += Normal.quick(band - m) - Normal.quick(-band - m);
+                sum += Normal.within(band, m);
             }
         }
         return sum / first.length;

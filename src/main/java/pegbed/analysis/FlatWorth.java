@@ -84,16 +84,12 @@ final class FlatWorth {
             double perSlopeSd = 1 / Math.sqrt(Math.max((x * x * varX + 2 * x * y * covXY + y * y * varY) / g2, 1e-12));
             most[j] = ALLOWANCE
                     + Math.min(
-                            within(FlatSearch.WIDE.bandMetres() * perSd, depth),
-                            within(FlatSearch.WIDE.slopeLimit() * perSlopeSd, g * perSlopeSd))
+                            Normal.within(FlatSearch.WIDE.bandMetres() * perSd, depth),
+                            Normal.within(FlatSearch.WIDE.slopeLimit() * perSlopeSd, g * perSlopeSd))
                     + Math.min(
-                            within(FlatOdds.USUAL.bandMetres() * perSd, depth),
-                            within(FlatOdds.USUAL.slopeLimit() * perSlopeSd, g * perSlopeSd));
+                            Normal.within(FlatOdds.USUAL.bandMetres() * perSd, depth),
+                            Normal.within(FlatOdds.USUAL.slopeLimit() * perSlopeSd, g * perSlopeSd));
         }
-    }
-
-    private static double within(double band, double m) {
-        return Normal.quick(band - m) - Normal.quick(-band - m);
     }
 
     /**
@@ -117,9 +113,9 @@ final class FlatWorth {
             double g2 = x * x + y * y;
             if (g2 <= wide2) {
                 double at = depth + m[i];
-                sum += within(wide, at);
+                sum += Normal.within(wide, at);
                 if (g2 <= usual2) {
-                    sum += within(usual, at);
+                    sum += Normal.within(usual, at);
                 }
             }
         }

@@ -41,4 +41,9 @@ final class Normal {
         }
         return TABLE[i] + (place - i) * (TABLE[i + 1] - TABLE[i]);
     }
+
+    /** Probability that a normal value of mean m and standard deviation 1 lies within a band about 0, as {@link #quick}. */
+    static double within(double band, double m) {
+        return quick(band - m) - quick(-band - m);
+    }
 }

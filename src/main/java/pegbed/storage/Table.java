@@ -59,12 +59,22 @@ final class Table {
      * @param example a right header, for sentences
      */
     static Table read(Path path, String example) throws InputException {
+        return reading(path, TIMES_IN_MEMORY, () -> parse(SafeSave.name(path), text(FileOps.DISK.read(path)), example));
+    }
+
+    /**
+     * Reads a table's file if there is room for it.
+     *
+     * @param times how many times the file's size reading takes at most
+     * @throws InputException if it can't be read, in a table's words
+     */
+    static <T> T reading(Path path, int times, Memory.Reading<T> reading) throws InputException {
         String name = SafeSave.name(path);
         if (FileOps.DISK.isFolder(path)) {
             throw new InputException(name + " is a folder; give the name of a CSV file.");
         }
         try {
-            return Memory.reading(path, TIMES_IN_MEMORY, () -> parse(name, text(FileOps.DISK.read(path)), example));
+            return Memory.reading(path, times, reading);
         } catch (CharacterCodingException e) {
             throw new InputException(name + " is not UTF-8 text; save it from the spreadsheet as \"CSV UTF-8\".", e);
         } catch (NoSuchFileException e) {

@@ -7,7 +7,6 @@ import java.io.UncheckedIOException;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.List;
 import org.apache.commons.csv.CSVParser;
@@ -40,21 +39,10 @@ final class TableStream {
      */
     static void read(Path path, String example, Use use) throws InputException {
         String name = SafeSave.name(path);
-        if (FileOps.DISK.isFolder(path)) {
-            throw new InputException(name + " is a folder; give the name of a CSV file.");
-        }
-        try {
-            Memory.reading(path, 1, () -> {
-                rows(path, name, example, use);
-                return name;
-            });
-        } catch (CharacterCodingException e) {
-            throw new InputException(name + " is not UTF-8 text; save it from the spreadsheet as \"CSV UTF-8\".", e);
-        } catch (NoSuchFileException e) {
-            throw new InputException("There is no file " + path + ".", e);
-        } catch (IOException | SecurityException e) {
-            throw new InputException(name + " could not be read: " + SafeSave.reason(e) + ".", e);
-        }
+        Table.reading(path, 1, () -> {
+            rows(path, name, example, use);
+            return name;
+        });
     }
 
     private static void rows(Path path, String name, String example, Use use) throws IOException, InputException {
