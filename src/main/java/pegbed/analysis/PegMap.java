@@ -1,6 +1,9 @@
 package pegbed.analysis;
 
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import pegbed.geometry.PegWater;
 import pegbed.model.InputException;
 import pegbed.model.Monitor;
@@ -10,6 +13,7 @@ import pegbed.surface.BottomModel;
 import pegbed.surface.FittedBottom;
 import pegbed.surface.GridFrame;
 import pegbed.surface.Neighbours;
+import pegbed.surface.OneMore;
 import pegbed.surface.ReadingCheck;
 import pegbed.surface.Survey;
 
@@ -57,17 +61,68 @@ public record PegMap(
         FittedBottom bottom = BottomModel.fit(survey.beside(neighbours), monitor);
         // Other pegs may be wrong about this one: only its own readings can make a reading suspicious.
         FittedBottom alone = bottom.lesson().isPresent() ? BottomModel.fit(survey, monitor) : bottom;
-        BottomGrid grid = bottom.grid(monitor);
+        return found(peg, water, bottom, bottom.grid(monitor), alone.readings());
+    }
+
+    /**
+     * Finds what there is on a bottom that has been fitted already.
+     *
+     * @throws InputException if the banks can't be used
+     */
+    public static PegMap of(Peg peg, PegWater water, FittedBottom bottom, Monitor monitor) throws InputException {
+        return found(peg, water, bottom, bottom.grid(monitor), bottom.readings());
+    }
+
+    /**
+     * The map with one more reading, of which everything that is learned from all readings together is kept, so that it is
+     * there at once ({@link OneMore}). It is to be followed by a map that is worked out anew.
+     *
+     * @param other the peg with one more reading at the end of its latest visit
+     * @return empty where that is not all that is new
+     * @throws InputException if the banks can't be used
+     */
+    public Optional<PegMap> withOneMore(Peg other) throws InputException {
+        if (!withoutToday(peg).equals(withoutToday(other))) {
+            return Optional.empty();
+        }
+        Survey survey = Survey.of(other, water).beside(bottom.survey().neighbours());
+        Optional<OneMore> one = OneMore.of(bottom, grid, survey);
+        return one.isEmpty()
+                ? Optional.empty()
+                : Optional.of(found(
+                        other,
+                        water,
+                        one.get().bottom(),
+                        one.get().grid(),
+                        with(one.get().check())));
+    }
+
+    private static PegMap found(
+            Peg peg, PegWater water, FittedBottom bottom, BottomGrid grid, List<ReadingCheck> checks)
+            throws InputException {
         Zones zones = Zones.of(grid, water, peg.pole());
         return new PegMap(
-                peg,
-                water,
-                bottom,
-                grid,
-                zones,
-                DeepestSearch.of(grid, zones),
-                SteepestSlope.of(grid, zones),
-                alone.readings());
+                peg, water, bottom, grid, zones, DeepestSearch.of(grid, zones), SteepestSlope.of(grid, zones), checks);
+    }
+
+    /** A peg without what its latest visit read. */
+    private static Peg withoutToday(Peg peg) {
+        return peg.withToday(visit -> visit.withReadings(List.of()));
+    }
+
+    private List<ReadingCheck> with(ReadingCheck check) {
+        List<ReadingCheck> all = new ArrayList<>();
+        for (ReadingCheck known : checks) {
+            all.add(known.sounding() < check.sounding() ? known : known.after(1));
+        }
+        all.add(check);
+        all.sort(Comparator.comparingInt(ReadingCheck::sounding));
+        return all;
+    }
+
+    /** Whether a reading was added to it without working it out anew. */
+    public boolean isProvisional() {
+        return grid.isProvisional();
     }
 
     /** The same bottom, for a peg that differs only in what does not change it, such as its wishes. */

@@ -53,7 +53,8 @@ public sealed interface Answer {
      * The answers are being worked out.
      *
      * @param revision of the peg that they will be for
-     * @param before older answers to show meanwhile, marked as such
+     * @param before what to show meanwhile, marked as such: older answers, or those in which one reading was added to
+     *     what was learned before ({@link PegMap#withOneMore})
      */
     record Computing(long revision, Optional<Ready> before) implements Answer {
         @Override

@@ -2,7 +2,6 @@ package pegbed.session;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.concurrent.Executor;
 import pegbed.analysis.Findings;
 import pegbed.analysis.PegMap;
 import pegbed.model.InputException;
@@ -12,8 +11,9 @@ import pegbed.model.Wishes;
 
 /**
  * Keeps the answers in step with the peg. The newest request wins: older work is cancelled, and what it yields is not
- * shown as current. A change of the target alone keeps the bottom and only looks for the flat spots again. Belongs to
- * one thread, the owner's; the work is done by a worker.
+ * shown as current. A change of the target alone keeps the bottom and only looks for the flat spots again; one reading
+ * more is shown at once on what was learned before, until all is worked out anew. Belongs to one thread, the owner's; the
+ * work is done by a worker.
  */
 final class Recomputation {
     /** Finds the bottom of a peg. */
@@ -26,8 +26,7 @@ final class Recomputation {
     private static final double STEP = 0.05;
 
     private final Fitting fitting;
-    private final Executor worker;
-    private final Executor owner;
+    private final Session.Executors executors;
     private final Runnable changed;
     private final Runnable progressed;
     private Answer answer = new Answer.NothingYet(Optional.empty());
@@ -37,15 +36,13 @@ final class Recomputation {
 
     /**
      * @param fitting the work
-     * @param worker does it, one piece after the other
-     * @param owner runs what belongs to the owner's thread
+     * @param executors who does it
      * @param changed told on the owner's thread when the answer has changed
      * @param progressed told on the owner's thread when the work has gone on
      */
-    Recomputation(Fitting fitting, Executor worker, Executor owner, Runnable changed, Runnable progressed) {
+    Recomputation(Fitting fitting, Session.Executors executors, Runnable changed, Runnable progressed) {
         this.fitting = fitting;
-        this.worker = worker;
-        this.owner = owner;
+        this.executors = executors;
         this.changed = changed;
         this.progressed = progressed;
         newest = new Request(-1, Peg.EMPTY);
@@ -79,16 +76,15 @@ final class Recomputation {
             answer = old.isPresent() ? Needs.with(missing.get(), old.get()) : missing.get();
             changed.run();
             Request lacking = newest;
-            worker.execute(() -> drawPlace(lacking, missing.get()));
+            executors.worker().execute(() -> drawPlace(lacking, missing.get()));
             return;
         }
         Optional<Answer.Ready> before = answer.shown();
         answer = new Answer.Computing(revision, before);
-        changed.run();
         Request request = newest;
-        Optional<PegMap> sameBottom =
-                before.map(Answer.Ready::map).filter(map -> bottomOf(map.peg()).equals(bottomOf(peg)));
-        worker.execute(() -> work(request, sameBottom));
+        Optional<PegMap> known = before.map(Answer.Ready::map).filter(map -> !map.isProvisional());
+        executors.worker().execute(() -> work(request, known));
+        changed.run();
     }
 
     /** Stops the running work; the old answers stay, marked as old. */
@@ -106,21 +102,69 @@ final class Recomputation {
         return peg.withWishes(Wishes.NONE.withByItself(peg.wishes().byItself()));
     }
 
-    private void work(Request request, Optional<PegMap> sameBottom) {
-        if (request.cancelled && sameBottom.isEmpty()) {
-            return;
+    private void work(Request request, Optional<PegMap> known) {
+        Optional<PegMap> sameBottom = known.filter(map -> bottomOf(map.peg()).equals(bottomOf(request.peg)));
+        if (sameBottom.isPresent()) {
+            workOut(request, () -> sameBottom.get().withPeg(request.peg));
+        } else if (!shownMeanwhile(request, known)) {
+            fit(request);
+        }
+    }
+
+    /** Shows one reading more on what was known before, and works all out anew afterwards. */
+    private boolean shownMeanwhile(Request request, Optional<PegMap> known) {
+        if (request.cancelled || known.isEmpty()) {
+            return false;
         }
         try {
-            PegMap map =
-                    sameBottom.isPresent() ? sameBottom.get().withPeg(request.peg) : fitting.fit(request.peg, request);
-            Answer.Ready ready = new Answer.Ready(request.revision, map, Findings.of(map, OptionalDouble.empty()));
-            owner.execute(() -> publish(request, ready));
+            Optional<PegMap> more = known.get().withOneMore(request.peg);
+            more.map(map -> found(request, map))
+                    .ifPresent(soon -> executors.owner().execute(() -> {
+                        showMeanwhile(request, soon);
+                        executors.afterwards().execute(() -> fit(request));
+                    }));
+            return more.isPresent();
+        } catch (InputException | RuntimeException saidByTheWorkItself) {
+            return false;
+        }
+    }
+
+    private void fit(Request request) {
+        if (!request.cancelled) {
+            workOut(request, () -> fitting.fit(request.peg, request));
+        }
+    }
+
+    /** Brings a map. */
+    private interface Bringing {
+        PegMap bring() throws InputException;
+    }
+
+    private void workOut(Request request, Bringing bringing) {
+        try {
+            Answer.Ready ready = found(request, bringing.bring());
+            executors.owner().execute(() -> publish(request, ready));
         } catch (Monitor.Cancelled nobodyWantsIt) {
             // A newer request is on its way.
         } catch (InputException e) {
-            owner.execute(() -> fail(request, e.getMessage()));
+            executors.owner().execute(() -> fail(request, e.getMessage()));
         } catch (RuntimeException e) {
-            owner.execute(() -> fail(request, "The bottom could not be worked out (" + e + "); undo the last change."));
+            executors
+                    .owner()
+                    .execute(() ->
+                            fail(request, "The bottom could not be worked out (" + e + "); undo the last change."));
+        }
+    }
+
+    private static Answer.Ready found(Request request, PegMap map) {
+        return new Answer.Ready(request.revision, map, Findings.of(map, OptionalDouble.empty()));
+    }
+
+    /** The newest reading is on the map before all is worked out anew. */
+    private void showMeanwhile(Request request, Answer.Ready soon) {
+        if (request == newest && answer instanceof Answer.Computing) {
+            answer = new Answer.Computing(request.revision, Optional.of(soon));
+            changed.run();
         }
     }
 
@@ -131,8 +175,8 @@ final class Recomputation {
         }
         try {
             PegMap map = fitting.fit(Needs.drawable(bottomOf(request.peg)), request);
-            Answer.Ready place = new Answer.Ready(request.revision, map, Findings.of(map, OptionalDouble.empty()));
-            owner.execute(() -> {
+            Answer.Ready place = found(request, map);
+            executors.owner().execute(() -> {
                 if (request == newest) {
                     answer = Needs.with(lack, place);
                     changed.run();
@@ -185,7 +229,7 @@ final class Recomputation {
                 return;
             }
             told = share;
-            owner.execute(() -> {
+            executors.owner().execute(() -> {
                 if (this == newest && answer instanceof Answer.Computing) {
                     progress = share;
                     progressed.run();

@@ -35,9 +35,15 @@ public final class Session {
      *
      * @param owner runs what belongs to the owner's thread, later or at once
      * @param worker works out the answers, one piece after the other
+     * @param afterwards works out anew what can be shown in part before, once that part is on the screen
      * @param disk reads and writes files, one piece after the other
      */
-    public record Executors(Executor owner, Executor worker, Executor disk) {
+    public record Executors(Executor owner, Executor worker, Executor afterwards, Executor disk) {
+        /** With nothing to wait for. */
+        public Executors(Executor owner, Executor worker, Executor disk) {
+            this(owner, worker, worker, disk);
+        }
+
         /** Everything at once, on the calling thread. */
         public static final Executors AT_ONCE = new Executors(Runnable::run, Runnable::run, Runnable::run);
     }
@@ -68,8 +74,7 @@ public final class Session {
         filing = new Filing(journals);
         recomputation = new Recomputation(
                 fitting,
-                executors.worker(),
-                owner,
+                executors,
                 this::tell,
                 () -> List.copyOf(progressListeners).forEach(Runnable::run));
         open = new OpenPeg(Peg.EMPTY, Optional.empty(), clock);

@@ -1,6 +1,7 @@
 package pegbed.surface;
 
 import java.util.Arrays;
+import java.util.Optional;
 import org.locationtech.jts.geom.Envelope;
 import pegbed.geometry.PegWater;
 import pegbed.model.Monitor;
@@ -24,18 +25,16 @@ public final class BottomGrid {
 
     private static final int PARTS = 9;
 
-    private BottomGrid(GridFrame frame, boolean[] water, double[] depth, double[] sd, double[][] disc) {
-        this.frame = frame;
-        this.water = water;
-        this.depth = depth;
-        this.sd = sd;
-        this.disc = new double[PARTS * frame.size()];
-        for (int part = 0; part < PARTS; part++) {
-            double[] of = disc[part];
-            for (int i = 0; i < of.length; i++) {
-                this.disc[PARTS * i + part] = of[i];
-            }
-        }
+    /** What it was filled from; empty where a reading was added since. */
+    private final Optional<GridSolution> solution;
+
+    private BottomGrid(GridSolution filled, double[] disc, Optional<GridSolution> solution) {
+        this.frame = filled.nodes().frame;
+        this.water = filled.nodes().water;
+        this.depth = filled.depth();
+        this.sd = filled.sd();
+        this.disc = disc;
+        this.solution = solution;
     }
 
     static BottomGrid of(FittedBottom bottom, Monitor monitor) {
@@ -63,8 +62,53 @@ public final class BottomGrid {
         return water;
     }
 
-    static BottomGrid made(GridFrame frame, boolean[] water, double[] depth, double[] sd, double[][] disc) {
-        return new BottomGrid(frame, water, depth, sd, disc);
+    /** A grid as it was solved, with its discs' nine figures, part by node of the frame. */
+    static BottomGrid solved(GridSolution solution, double[][] parts) {
+        double[] disc = new double[PARTS * solution.nodes().frame.size()];
+        for (int part = 0; part < PARTS; part++) {
+            double[] of = parts[part];
+            for (int i = 0; i < of.length; i++) {
+                disc[PARTS * i + part] = of[i];
+            }
+        }
+        return new BottomGrid(solution, disc, Optional.of(solution));
+    }
+
+    /**
+     * This grid with one observation more (Rasmussen & Williams 2006, A.12 for one row): the mean goes up by v·β, the
+     * covariance down by v·v'.
+     *
+     * @param solution what this grid was filled from
+     * @param v row of the new observation in L⁻¹k, by slot, metres
+     * @param beta its entry of L⁻¹y
+     */
+    BottomGrid withRow(GridSolution solution, double[] v, double beta) {
+        double[] mean = solution.mean().clone();
+        double[] variance = solution.variance().clone();
+        for (int i = 0; i < v.length; i++) {
+            mean[i] += v[i] * beta;
+            variance[i] -= v[i] * v[i];
+        }
+        double[] moved = disc.clone();
+        for (GridNodes.Run run : solution.nodes().runs) {
+            DiscStencil stencil = new DiscStencil(run.length());
+            stencil.look(v, run);
+            stencil.move(moved, PARTS * run.node(), PARTS, beta, run.length());
+        }
+        return new BottomGrid(
+                new GridSolution(solution.nodes(), solution.places(), solution.whitened(), mean, variance),
+                moved,
+                Optional.empty());
+    }
+
+    /** What it was filled from; empty where a reading was added since, so that it has to be filled anew. */
+    Optional<GridSolution> solution() {
+        return solution;
+    }
+
+    /** Whether a reading was added to it without working it out anew. */
+    public boolean isProvisional() {
+        return solution.isEmpty();
     }
 
     /** The mask grown by a number of cells in all eight directions. */

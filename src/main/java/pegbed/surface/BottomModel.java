@@ -1,6 +1,7 @@
 package pegbed.surface;
 
 import java.util.List;
+import java.util.Optional;
 import pegbed.model.Monitor;
 
 /**
@@ -66,6 +67,31 @@ public final class BottomModel {
             placing = InputNoise.of(factored(survey, tub, observations, logs, placing, open, true), observations);
         }
         return factored(survey, tub, observations, logs, placing, open, true);
+    }
+
+    /**
+     * A bottom with one sounding more of which everything else is kept: scale, hyperparameters, and what the places of the
+     * other soundings add to their noise.
+     *
+     * @param added index of the new sounding in the new survey
+     * @return empty where the new sounding takes the place of a bank's own
+     */
+    static Optional<FittedBottom> withOneMore(FittedBottom before, Survey now, int added) {
+        Tub tub = before.tub().under(0);
+        Observations observations = new Observations(now, tub);
+        if (observations.count != before.observations().count + 1) {
+            return Optional.empty();
+        }
+        double[] placing = new double[observations.count];
+        int old = 0;
+        for (int i = 0; i < placing.length; i++) {
+            boolean own = i < observations.real && observations.sounding[i] == added;
+            placing[i] = own ? InputNoise.of(before, observations, i) : before.placing(old++);
+        }
+        double[] logs = before.hyperparameters().logs();
+        boolean open = now.water().isEmpty();
+        return Optional.of(factored(now, tub, observations, logs, placing, open, before.learned())
+                .withChanges(before.changes()));
     }
 
     private static Scale scale(Survey survey) {

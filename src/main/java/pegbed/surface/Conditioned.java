@@ -150,6 +150,27 @@ final class Conditioned {
         }
     }
 
+    /**
+     * The row of L⁻¹k that one more observation adds, in place.
+     *
+     * @param row covariances of places with it, by place
+     * @param l its own row of L without the diagonal
+     * @param diagonal its diagonal of L
+     * @param whitened L⁻¹k of the places, observation by place
+     */
+    void nextRow(double[] row, double[] l, double diagonal, double[][] whitened) {
+        int k = 0;
+        for (; k + 4 <= n; k += 4) {
+            subtract(row, l[k], l[k + 1], l[k + 2], l[k + 3], whitened, k, 0, row.length);
+        }
+        for (; k < n; k++) {
+            subtract(row, l[k], whitened[k], 0, row.length);
+        }
+        for (int place = 0; place < row.length; place++) {
+            row[place] /= diagonal;
+        }
+    }
+
     private static void subtract(double[] row, double weight, double[] other, int from, int to) {
         for (int place = from; place < to; place++) {
             row[place] -= weight * other[place];

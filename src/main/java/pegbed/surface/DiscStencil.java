@@ -86,6 +86,31 @@ final class DiscStencil {
         }
     }
 
+    /**
+     * Moves discs by one row more: D, gx and gy by its values times β, their covariances less its products.
+     *
+     * @param discs nine figures a disc, side by side
+     * @param from where the run's first disc is
+     * @param parts how many figures a disc has
+     */
+    void move(double[] discs, int from, int parts, double beta, int length) {
+        for (int i = 0; i < length; i++) {
+            int at = from + parts * i;
+            double d = depth[i];
+            double x = slopeX[i];
+            double y = slopeY[i];
+            discs[at] += beta * d;
+            discs[at + 1] += beta * x;
+            discs[at + 2] += beta * y;
+            discs[at + 3] -= d * d;
+            discs[at + 4] -= d * x;
+            discs[at + 5] -= d * y;
+            discs[at + 6] -= x * x;
+            discs[at + 7] -= x * y;
+            discs[at + 8] -= y * y;
+        }
+    }
+
     private void subtract(double[] d, double[] dd, double[] dx, double[] dy, GridNodes.Run run) {
         int first = run.node();
         for (int i = 0; i < run.length(); i++) {

@@ -358,6 +358,11 @@ public final class FittedBottom {
         return ReadingChecks.of(this);
     }
 
+    /** What the unsure place of observation i adds to its variance, square metres. */
+    double placing(int i) {
+        return placing[i];
+    }
+
     /** Variance of observation i about the bottom, placing included, square metres. */
     double observationNoise(int i) {
         return observations.noise(i, hyper.noise(), placing);

@@ -43,16 +43,10 @@ final class GridComputation {
             condition(block * BLOCK, Math.min((block + 1) * BLOCK, nodes.count()));
             monitor.progress(0.8 * done.incrementAndGet() / blocks);
         });
-        double[] depth = filled();
-        double[] sd = filled();
-        for (int i = 0; i < nodes.count(); i++) {
-            depth[nodes.node[i]] = mean[i];
-            double laying = FittedBottom.layingVariance(slope(i, 1, 0), slope(i, 0, 1));
-            sd[nodes.node[i]] = Math.sqrt(Math.max(0, variance[i]) + laying);
-        }
+        GridSolution solution = new GridSolution(nodes, places, whitened, mean, variance);
         double[][] disc = discs(monitor);
         monitor.progress(1);
-        return BottomGrid.made(nodes.frame, nodes.water, depth, sd, disc);
+        return BottomGrid.solved(solution, disc);
     }
 
     /** Mean and variance of some nodes. */
@@ -80,27 +74,10 @@ final class GridComputation {
         }
     }
 
-    private double[] filled() {
-        double[] values = new double[nodes.frame.size()];
-        Arrays.fill(values, Double.NaN);
-        return values;
-    }
-
-    /** Central difference of the mean, one-sided where a neighbour is missing. */
-    private double slope(int i, int columns, int rows) {
-        int before = nodes.neighbour(i, -columns, -rows);
-        int after = nodes.neighbour(i, columns, rows);
-        if (before < 0 && after < 0) {
-            return 0;
-        }
-        double run = (before >= 0 && after >= 0 ? 2 : 1) * nodes.frame.cellMetres();
-        return (mean[after >= 0 ? after : i] - mean[before >= 0 ? before : i]) / run;
-    }
-
     /** D, gx, gy and their covariances C_DD, C_DX, C_DY, C_XX, C_XY, C_YY, by node of the frame. */
     private double[][] discs(Monitor monitor) {
         double[][] disc = new double[9][];
-        Arrays.setAll(disc, f -> filled());
+        Arrays.setAll(disc, f -> nodes.unknown());
         DiscPrior prior = new DiscPrior(bottom.covariance(), nodes, places);
         nodes.runs.parallelStream().forEach(run -> {
             monitor.check();

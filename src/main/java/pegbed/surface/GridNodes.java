@@ -1,6 +1,7 @@
 package pegbed.surface;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -60,6 +61,13 @@ final class GridNodes {
                 start = Math.max(end, start + 1);
             }
         }
+    }
+
+    /** A value that is not known yet for every node of the frame. */
+    double[] unknown() {
+        double[] values = new double[frame.size()];
+        Arrays.fill(values, Double.NaN);
+        return values;
     }
 
     int count() {

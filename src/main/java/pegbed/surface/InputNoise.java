@@ -20,6 +20,12 @@ final class InputNoise {
         return placing;
     }
 
+    /** What the place of one observation adds about a bottom that was fitted without it. */
+    static double of(FittedBottom bottom, Observations observations, int i) {
+        Gradient g = bottom.gradient(observations.places.x[i], observations.places.y[i]);
+        return placing(g, observations.varX[i], observations.varY[i], observations.covXY[i], bottom.scale());
+    }
+
     /** What a place with covariance S adds where the bottom falls so. */
     static double placing(Gradient g, double sxx, double syy, double sxy, Scale scale) {
         double cap = CAP_METRES * scale.vertical();

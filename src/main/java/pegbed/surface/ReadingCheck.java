@@ -11,6 +11,11 @@ package pegbed.surface;
  */
 public record ReadingCheck(
         int sounding, double residualMetres, double expectedMetres, double expectedSdMetres, double readMetres) {
+    /** The same check of a survey in which so many soundings come before it. */
+    public ReadingCheck after(int more) {
+        return new ReadingCheck(sounding + more, residualMetres, expectedMetres, expectedSdMetres, readMetres);
+    }
+
     /** How many standard deviations the reading lies from what the others expect; positive if it is deeper. */
     public double standardised() {
         return (readMetres - expectedMetres) / expectedSdMetres;

@@ -64,6 +64,13 @@ record Desk(
                 AFTER_MILLISECONDS, TimeUnit.MILLISECONDS, work -> painter.execute(() -> worker.execute(work)));
     }
 
+    /** Who works for a window's session; what is worked out anew waits until the painter has shown what there was. */
+    static Session.Executors executors(Executor owner, Executor painter) {
+        Executor worker = thread("answers");
+        return new Session.Executors(
+                owner, worker, work -> painter.execute(() -> worker.execute(work)), thread("disk"));
+    }
+
     /** Threads that end with the program. */
     static ExecutorService thread(String name) {
         return Executors.newSingleThreadExecutor(work -> {

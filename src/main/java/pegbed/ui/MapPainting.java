@@ -145,6 +145,11 @@ final class MapPainting {
         });
     }
 
+    /** The bottom that is on the screen; empty before the first. */
+    Optional<PegMap> shown() {
+        return Optional.ofNullable(delivered).map(Wish::map);
+    }
+
     /** Whether the newest wish has been painted and shown. */
     boolean idle() {
         return delivered == newest;

@@ -24,6 +24,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.paint.Color;
 import javafx.stage.Window;
 import javafx.util.Duration;
+import pegbed.analysis.PegMap;
 import pegbed.analysis.Plan;
 import pegbed.model.Place;
 import pegbed.report.drawing.Layer;
@@ -129,6 +130,11 @@ final class MapPane extends Region {
     /** Whether the picture is the newest that was asked for, and of the view that is shown. */
     boolean settled() {
         return picture.isPresent() && painting.idle() && picture.get().view().equals(camera.view());
+    }
+
+    /** The bottom that is on the screen, for tests. */
+    Optional<PegMap> shown() {
+        return painting.shown();
     }
 
     private void listen() {
@@ -301,8 +307,12 @@ final class MapPane extends Region {
                 pixels()));
     }
 
+    /** The plan to draw: the one for these findings, and the one before while they are provisional. */
     private Optional<Plan> planOn(Answer.Ready ready) {
-        return plan.planProperty().get().filter(made -> made.findings() == ready.findings());
+        return plan.planProperty()
+                .get()
+                .filter(made ->
+                        made.findings() == ready.findings() || ready.map().isProvisional());
     }
 
     private double pixels() {

@@ -26,9 +26,8 @@ public final class PegbedApplication extends Application {
     public void start(Stage stage) {
         Path home = Path.of(System.getProperty("user.home", "."));
         Path folder = Folders.own();
-        Executor worker = Desk.thread("answers");
-        Session.Executors executors = new Session.Executors(Platform::runLater, worker, Desk.thread("disk"));
         Executor painter = Desk.thread("painter");
+        Session.Executors executors = Desk.executors(Platform::runLater, painter);
         Desk desk = Desk.of(
                 folder,
                 executors,

@@ -169,6 +169,13 @@ final class VisitsModel {
 
     private void refresh() {
         Peg peg = session.peg();
+        if (peg != shownPeg) {
+            boolean otherVisits =
+                    shownPeg == null || shownPeg.visits().size() != peg.visits().size();
+            shownPeg = peg;
+            told = told.filter(answer -> !otherVisits);
+            error.set("");
+        }
         Optional<PegMap> map =
                 session.answer() instanceof Answer.Ready ready ? Optional.of(ready.map()) : Optional.empty();
         if (map.isPresent()
@@ -181,13 +188,6 @@ final class VisitsModel {
             asked = Optional.empty();
             teller.forget();
             told = Optional.empty();
-        }
-        if (peg != shownPeg) {
-            boolean otherVisits =
-                    shownPeg == null || shownPeg.visits().size() != peg.visits().size();
-            shownPeg = peg;
-            told = told.filter(answer -> !otherVisits);
-            error.set("");
         }
         whyNot.set(VisitEdits.whyNot(peg, now()).orElse(""));
         dugOut.set(peg.today().afresh());

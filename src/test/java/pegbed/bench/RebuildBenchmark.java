@@ -25,6 +25,7 @@ import pegbed.model.Reading;
 import pegbed.storage.PegFile;
 import pegbed.surface.BottomModel;
 import pegbed.surface.Field;
+import pegbed.surface.OneMore;
 import pegbed.surface.Survey;
 import pegbed.surface.Upsample;
 import pegbed.surface.contour.ContourLevels;
@@ -44,6 +45,7 @@ public class RebuildBenchmark {
 
     private Peg peg;
     private PegMap map;
+    private Survey more;
 
     @Setup
     public void load() throws InputException {
@@ -60,12 +62,28 @@ public class RebuildBenchmark {
         }
         peg = sample.withToday(visit -> visit.withReadings(all));
         map = PegMap.of(peg, Monitor.NONE);
+        more = Survey.of(peg.withReading(Reading.of(7.3, 8, 1.5)), map.water());
     }
 
     /** Fit, 25 cm grid with doubt and discs, deepest, flats, 5 cm depth and doubt, contours. */
     @Benchmark
     public void fullRebuild(Blackhole hole) throws InputException {
-        PegMap fresh = PegMap.of(peg, Monitor.NONE);
+        rest(PegMap.of(peg, Monitor.NONE), hole);
+    }
+
+    /** The same on a bottom that is fitted already. */
+    @Benchmark
+    public void rebuildWithoutRefit(Blackhole hole) throws InputException {
+        rest(PegMap.of(peg, map.water(), map.bottom(), Monitor.NONE), hole);
+    }
+
+    /** One more reading on what was learned before: the bottom, and the 25 cm grid with doubt and discs. */
+    @Benchmark
+    public Object oneReadingAdded() {
+        return OneMore.of(map.bottom(), map.grid(), more).orElseThrow();
+    }
+
+    private void rest(PegMap fresh, Blackhole hole) {
         hole.consume(Findings.of(fresh, OptionalDouble.empty()));
         Field depth = Upsample.catmullRom(fresh.grid().depth(), 5);
         hole.consume(Upsample.catmullRom(fresh.grid().sd(), 5));

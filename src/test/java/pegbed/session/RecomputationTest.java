@@ -1,6 +1,7 @@
 package pegbed.session;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -18,6 +19,7 @@ import pegbed.model.Banks;
 import pegbed.model.InputException;
 import pegbed.model.Monitor;
 import pegbed.model.Peg;
+import pegbed.model.Reading;
 import pegbed.model.Wishes;
 
 class RecomputationTest {
@@ -36,8 +38,9 @@ class RecomputationTest {
     }
 
     private final ByHand worker = new ByHand();
+    private final Session.Executors executors = new Session.Executors(Runnable::run, worker, Runnable::run);
     private final List<Peg> fitted = new ArrayList<>();
-    private final Recomputation work = new Recomputation(this::fit, worker, Runnable::run, () -> {}, () -> {});
+    private final Recomputation work = new Recomputation(this::fit, executors, () -> {}, () -> {});
 
     private PegMap fit(Peg peg, Monitor monitor) throws InputException {
         fitted.add(peg);
@@ -101,7 +104,64 @@ class RecomputationTest {
         work.request(2, Pegs.plumbed(9));
         assertSame(old, ((Answer.Computing) work.answer()).before().orElseThrow());
         worker.next();
+        worker.next();
         assertEquals(2, ((Answer.Ready) work.answer()).revision());
+    }
+
+    @Test
+    void oneReadingMoreIsOnTheMapBeforeAllIsWorkedOutAnew() {
+        List<Answer> seen = new ArrayList<>();
+        Recomputation[] it = new Recomputation[1];
+        it[0] = new Recomputation(this::fit, executors, () -> seen.add(it[0].answer()), () -> {});
+        it[0].request(1, Pegs.plumbed(20));
+        worker.next();
+        seen.clear();
+        Peg more = Pegs.plumbed(20).withReading(Reading.of(6.2, 12, 1.4));
+        it[0].request(2, more);
+        worker.next();
+        worker.next();
+        assertEquals(3, seen.size());
+        Answer.Ready old = seen.get(0).shown().orElseThrow();
+        Answer.Ready meanwhile = seen.get(1).shown().orElseThrow();
+        Answer.Ready ready = assertInstanceOf(Answer.Ready.class, seen.get(2));
+        assertInstanceOf(Answer.Computing.class, seen.get(1));
+        assertEquals(20, old.map().bottom().soundings());
+        assertEquals(21, meanwhile.map().bottom().soundings());
+        assertEquals(2, meanwhile.revision());
+        assertTrue(meanwhile.map().isProvisional());
+        assertFalse(ready.map().isProvisional());
+        assertEquals(List.of(Pegs.plumbed(20), more), fitted);
+    }
+
+    /** What is shown meanwhile is never taken for the answer, whatever is changed in that moment. */
+    @Test
+    void aNewTargetWhileOneReadingMoreIsShownWorksAllOut() {
+        Recomputation[] it = new Recomputation[1];
+        Peg more = Pegs.plumbed(20).withReading(Reading.of(6.2, 12, 1.4));
+        Peg aimed = more.withWishes(Wishes.NONE.withTarget(OptionalDouble.of(0.7)));
+        it[0] = new Recomputation(this::fit, executors, () -> aim(it[0], aimed), () -> {});
+        it[0].request(1, Pegs.plumbed(20));
+        worker.next();
+        it[0].request(2, more);
+        worker.next();
+        worker.next();
+        Answer.Ready ready = assertInstanceOf(Answer.Ready.class, it[0].answer());
+        assertEquals(3, ready.revision());
+        assertFalse(ready.map().isProvisional());
+        assertEquals(21, ready.map().bottom().soundings());
+    }
+
+    /** Asks for another target as soon as a provisional map is shown. */
+    private static void aim(Recomputation work, Peg aimed) {
+        boolean meanwhile = work.answer() instanceof Answer.Computing computing
+                && computing.revision() == 2
+                && computing
+                        .before()
+                        .filter(before -> before.map().isProvisional())
+                        .isPresent();
+        if (meanwhile) {
+            work.request(3, aimed);
+        }
     }
 
     @Test
@@ -129,8 +189,7 @@ class RecomputationTest {
                     }
                     return PegMap.of(peg, monitor);
                 },
-                worker,
-                Runnable::run,
+                executors,
                 () -> {},
                 () -> {});
         self[0].request(1, Pegs.plumbed(8));
@@ -192,7 +251,7 @@ class RecomputationTest {
     void progressGoesFromNothingToAll() {
         List<Double> shares = new ArrayList<>();
         Recomputation[] self = new Recomputation[1];
-        self[0] = new Recomputation(this::fit, worker, Runnable::run, () -> {}, () -> shares.add(self[0].progress()));
+        self[0] = new Recomputation(this::fit, executors, () -> {}, () -> shares.add(self[0].progress()));
         self[0].request(1, Pegs.plumbed(8));
         assertEquals(0, self[0].progress());
         worker.next();

@@ -72,9 +72,9 @@ public final class MapDrawing {
         return new MapDrawing(map, others, otherOptions, plan.filter(own -> own.findings() == others), ground, shore);
     }
 
-    /** The same map with the lines of a plan, numbered. */
+    /** The same map with the lines of a plan, numbered; on a provisional map those of the map before. */
     public MapDrawing with(Plan lines) {
-        if (lines.findings().map() != map) {
+        if (lines.findings().map() != map && !map.isProvisional()) {
             throw new IllegalArgumentException("These lines were chosen on another map.");
         }
         return new MapDrawing(map, findings, options, Optional.of(lines), ground, shore);
