@@ -1,5 +1,6 @@
 package pegbed.storage;
 
+import java.io.InputStream;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -35,10 +36,18 @@ public record LogTable(SoundingLog log, List<String> ignoredColumns) {
     public static LogTable read(Path path, double placeSdMetres) throws InputException {
         Filling filling = new Filling(placeSdMetres);
         TableStream.read(path, EXAMPLE, filling);
-        if (filling.log.size() == 0) {
-            throw new InputException(SafeSave.name(path) + " has no soundings under its header; give one line each.");
-        }
-        return new LogTable(filling.log, filling.table.ignoredColumns());
+        return filling.filled();
+    }
+
+    /**
+     * As {@link #read(Path, double)}, from a table's bytes.
+     *
+     * @param name of the table, for sentences
+     */
+    public static LogTable read(InputStream bytes, String name, double placeSdMetres) throws InputException {
+        Filling filling = new Filling(placeSdMetres);
+        TableStream.read(bytes, name, EXAMPLE, filling);
+        return filling.filled();
     }
 
     /** Fills a log with the rows. */
@@ -49,6 +58,13 @@ public record LogTable(SoundingLog log, List<String> ignoredColumns) {
 
         Filling(double placeSdMetres) {
             this.placeSdMetres = placeSdMetres;
+        }
+
+        LogTable filled() throws InputException {
+            if (log.size() == 0) {
+                throw new InputException(table.name() + " has no soundings under its header; give one line each.");
+            }
+            return new LogTable(log, table.ignoredColumns());
         }
 
         @Override

@@ -75,13 +75,18 @@ final class Table {
         }
         try {
             return Memory.reading(path, times, reading);
-        } catch (CharacterCodingException e) {
-            throw new InputException(name + " is not UTF-8 text; save it from the spreadsheet as \"CSV UTF-8\".", e);
         } catch (NoSuchFileException e) {
             throw new InputException("There is no file " + path + ".", e);
         } catch (IOException | SecurityException e) {
-            throw new InputException(name + " could not be read: " + SafeSave.reason(e) + ".", e);
+            throw unreadable(name, e);
         }
+    }
+
+    /** Why a table's bytes could not be had. */
+    static InputException unreadable(String name, Exception e) {
+        return e instanceof CharacterCodingException
+                ? new InputException(name + " is not UTF-8 text; save it from the spreadsheet as \"CSV UTF-8\".", e)
+                : new InputException(name + " could not be read: " + SafeSave.reason(e) + ".", e);
     }
 
     private static String text(byte[] bytes) throws CharacterCodingException {
@@ -103,7 +108,7 @@ final class Table {
                 }
             }
         } catch (IOException e) {
-            throw new InputException(name + " could not be read: " + SafeSave.reason(e) + ".", e);
+            throw unreadable(name, e);
         }
         return parse(name, text.toString(), example);
     }

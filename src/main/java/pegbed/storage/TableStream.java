@@ -2,13 +2,14 @@ package pegbed.storage;
 
 import java.io.BufferedReader;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
-import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import org.apache.commons.csv.CSVException;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 import pegbed.model.InputException;
@@ -40,44 +41,58 @@ final class TableStream {
     static void read(Path path, String example, Use use) throws InputException {
         String name = SafeSave.name(path);
         Table.reading(path, 1, () -> {
-            rows(path, name, example, use);
+            try (InputStream bytes = Files.newInputStream(path)) {
+                rows(bytes, name, example, use);
+            }
             return name;
         });
     }
 
-    private static void rows(Path path, String name, String example, Use use) throws IOException, InputException {
+    /**
+     * Reads a table from its bytes, to their end.
+     *
+     * @param name of the table, for sentences
+     * @param example a right header, for sentences
+     * @throws InputException with name, line and column of the first thing that is wrong
+     */
+    static void read(InputStream bytes, String name, String example, Use use) throws InputException {
+        try {
+            rows(bytes, name, example, use);
+        } catch (IOException e) {
+            throw Table.unreadable(name, e);
+        }
+    }
+
+    private static void rows(InputStream bytes, String name, String example, Use use)
+            throws IOException, InputException {
+        BufferedReader reader =
+                new BufferedReader(new InputStreamReader(bytes, StandardCharsets.UTF_8.newDecoder()), FIRST_LETTERS);
         long line = 1;
-        try (BufferedReader reader = new BufferedReader(
-                new InputStreamReader(Files.newInputStream(path), StandardCharsets.UTF_8.newDecoder()),
-                FIRST_LETTERS)) {
-            String beginning = beginning(reader);
+        try (CSVParser parser = CSVParser.parse(reader, Table.format(beginning(reader)))) {
             Rows rows = null;
             int columns = 0;
-            try (CSVParser parser = CSVParser.parse(reader, Table.format(beginning))) {
-                for (CSVRecord each : parser) {
-                    List<String> cells = each.toList();
-                    if (!cells.stream().allMatch(String::isBlank)) {
-                        if (rows == null) {
-                            Table header = Table.of(name, cells, example);
-                            columns = cells.size();
-                            rows = use.columns(header);
-                        } else {
-                            rows.row(new Table.Row(line, Table.fitted(name, line, cells, columns)));
-                        }
+            for (CSVRecord each : parser) {
+                List<String> cells = each.toList();
+                if (!cells.stream().allMatch(String::isBlank)) {
+                    if (rows == null) {
+                        Table header = Table.of(name, cells, example);
+                        columns = cells.size();
+                        rows = use.columns(header);
+                    } else {
+                        rows.row(new Table.Row(line, Table.fitted(name, line, cells, columns)));
                     }
-                    line = parser.getCurrentLineNumber() + 1;
                 }
+                line = parser.getCurrentLineNumber() + 1;
             }
             if (rows == null) {
                 throw Table.empty(name, example);
             }
         } catch (UncheckedIOException e) {
-            if (e.getCause() instanceof CharacterCodingException cause) {
-                throw cause;
+            // Of all that goes wrong while a row is read, the parser's own complaints alone are of the table's text.
+            if (e.getCause() instanceof CSVException) {
+                throw Table.openQuote(name, line, e);
             }
-            throw Table.openQuote(name, line, e);
-        } catch (IllegalStateException e) {
-            throw Table.openQuote(name, line, e);
+            throw e.getCause();
         }
     }
 

@@ -1,9 +1,9 @@
 package pegbed.ui;
 
-import java.io.ByteArrayInputStream;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import javafx.beans.binding.Bindings;
+import javafx.geometry.Pos;
 import javafx.print.PageLayout;
 import javafx.print.PageOrientation;
 import javafx.print.Paper;
@@ -15,44 +15,60 @@ import javafx.scene.control.ChoiceBox;
 import javafx.scene.control.Label;
 import javafx.scene.image.Image;
 import javafx.scene.image.ImageView;
+import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
-import pegbed.analysis.Plan;
-import pegbed.model.InputException;
-import pegbed.report.card.Card;
-import pegbed.report.drawing.Themes;
-import pegbed.storage.WholeFile;
 
 /** The card that is taken to the peg: looked at, saved as a file, or printed. */
 final class CardSheet {
     private static final double SHOWN_WIDTH = 560;
+    /** As high for its width as A5 paper, so that nothing moves when the picture comes. */
+    private static final double SHOWN_HEIGHT = SHOWN_WIDTH * 210 / 148;
 
-    private final Plan plan;
+    private final CardModel model;
     private final FileChoice files;
-    private final Image picture;
     private final ChoiceBox<Printer> printers = new ChoiceBox<>();
-    private final Label told = Controls.wrapped("plain");
+    private final Label told;
 
-    CardSheet(Plan plan, FileChoice files) {
-        this.plan = plan;
+    CardSheet(CardModel model, FileChoice files) {
+        this.model = model;
         this.files = files;
-        picture = new Image(new ByteArrayInputStream(Card.png(plan, Themes.LIGHT)));
-        told.setId("card-told");
+        told = Controls.telling("card-told", "plain", model.toldProperty());
         printers.setId("card-printer");
         printers.setAccessibleText("Printer");
-        printers.getItems().setAll(Printer.getAllPrinters());
-        printers.setValue(Printer.getDefaultPrinter());
         printers.setConverter(Controls.chosenBy(Printer::getName));
-        Controls.setShown(printers, !printers.getItems().isEmpty());
+        model.printersProperty().addListener((property, before, now) -> now.ifPresent(this::offer));
+        Controls.shownWhile(printers, Bindings.isNotEmpty(printers.getItems()));
+    }
+
+    private void offer(CardModel.Printers found) {
+        printers.getItems().setAll(found.all());
+        printers.setValue(found.usual().orElse(null));
     }
 
     Node content() {
-        ImageView view = new ImageView(picture);
+        return new VBox(8, told, printers, new StackPane(paper(), picture()));
+    }
+
+    private Node paper() {
+        Label words = new Label("Drawing the card …");
+        words.setId("card-drawing");
+        words.getStyleClass().add("quiet");
+        words.setMinSize(SHOWN_WIDTH, SHOWN_HEIGHT);
+        words.setAlignment(Pos.CENTER);
+        Controls.shownWhile(words, model.drawingProperty());
+        return words;
+    }
+
+    private Node picture() {
+        ImageView view = new ImageView();
         view.setId("card-picture");
         view.setPreserveRatio(true);
         view.setSmooth(true);
         view.setFitWidth(SHOWN_WIDTH);
         view.setAccessibleText("The card: lines, rigs, map and cautions, as in the Lines panel");
-        return new VBox(8, told, printers, view);
+        view.imageProperty().bind(model.pictureProperty().map(drawn -> drawn.orElse(null)));
+        Controls.shownWhile(view, view.imageProperty().isNotNull());
+        return view;
     }
 
     List<Button> buttons(Runnable close) {
@@ -63,21 +79,19 @@ final class CardSheet {
     }
 
     private void save() {
-        Optional<Path> chosen = files.toSaveCard("card.pdf");
-        chosen.ifPresent(path -> {
-            try {
-                WholeFile.write(path, Card.file(path.getFileName().toString(), plan, Themes.LIGHT));
-                told.setText("Saved " + path.getFileName() + ".");
-            } catch (InputException e) {
-                told.setText(e.getMessage());
-            }
-        });
+        files.toSaveCard("card.pdf").ifPresent(model::save);
     }
 
     private void print() {
+        Optional<Image> picture = model.pictureProperty().get();
+        Optional<CardModel.Printers> known = model.printersProperty().get();
+        if (picture.isEmpty() || known.isEmpty()) {
+            model.tell("The card or the printers are not there yet; press again in a moment.");
+            return;
+        }
         PrinterJob job = printers.getValue() == null ? null : PrinterJob.createPrinterJob(printers.getValue());
         if (job == null) {
-            told.setText("No printer is set up on this computer; save the card as a PDF and print that elsewhere.");
+            model.tell("No printer is set up on this computer; save the card as a PDF and print that elsewhere.");
             return;
         }
         // Where the system has a dialog of its own it asks; on Linux the choice above is all there is.
@@ -87,11 +101,11 @@ final class CardSheet {
         }
         PageLayout page = job.getPrinter()
                 .createPageLayout(Paper.A5, PageOrientation.PORTRAIT, Printer.MarginType.HARDWARE_MINIMUM);
-        ImageView sheet = new ImageView(picture);
+        ImageView sheet = new ImageView(picture.get());
         sheet.setPreserveRatio(true);
         sheet.setFitWidth(page.getPrintableWidth());
         sheet.setFitHeight(page.getPrintableHeight());
         boolean printed = job.printPage(page, sheet) && job.endJob();
-        told.setText(printed ? "Sent to the printer." : "The printer did not take the card; save it as a PDF instead.");
+        model.tell(printed ? "Sent to the printer." : "The printer did not take the card; save it as a PDF instead.");
     }
 }

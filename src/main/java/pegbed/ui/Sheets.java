@@ -1,9 +1,12 @@
 package pegbed.ui;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
 import javafx.application.Platform;
+import javafx.beans.property.ReadOnlyBooleanProperty;
+import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.geometry.Pos;
-import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
@@ -14,12 +17,12 @@ import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 
 /**
- * Sheets that lie over the window: questions, cautions, the new peg. They keep inside the window, whatever its size,
- * and Escape puts them away.
+ * Sheets that lie over the window, one at a time: questions, cautions, the new peg. They keep inside the window, whatever
+ * its size, and Escape puts them away.
  */
 final class Sheets extends StackPane {
-    private static final double WIDTH = 660;
-
+    private final ReadOnlyBooleanWrapper covering = new ReadOnlyBooleanWrapper(false);
+    private Optional<Sheet> open = Optional.empty();
     private Runnable closed = () -> {};
 
     Sheets() {
@@ -33,38 +36,34 @@ final class Sheets extends StackPane {
         closed = listener;
     }
 
+    /** Whether a sheet is open and ready to be used. */
+    ReadOnlyBooleanProperty coveringProperty() {
+        return covering.getReadOnlyProperty();
+    }
+
     boolean isOpen() {
-        return isVisible();
+        return open.isPresent();
     }
 
     /**
-     * Shows a sheet.
+     * Opens a sheet, unless one is open: then nothing happens and the other is not even made, for keys that are held down
+     * repeat and buttons are tapped twice.
      *
-     * @param id of the sheet
-     * @param title its heading
-     * @param content what stands on it; scrolls where the window is too small
-     * @param buttons its foot; the first one takes Enter
+     * @param wanted makes the sheet
      */
-    void open(String id, String title, Node content, List<Button> buttons) {
-        open(id, title, content, buttons, WIDTH);
+    void open(Supplier<Sheet> wanted) {
+        if (isOpen()) {
+            return;
+        }
+        open = Optional.of(wanted.get());
+        open.ifPresent(this::show);
     }
 
-    /** Shows a sheet that may be wider than others. */
-    void open(String id, String title, Node content, List<Button> buttons, double mostWidth) {
-        open(id, title, content, List.of(), buttons, mostWidth);
-    }
-
-    /**
-     * As {@link #open(String, String, Node, List, double)}, with words above the buttons.
-     *
-     * @param said what stands above the buttons and does not scroll
-     * @param mostWidth as wide as this where the window is, points
-     */
-    void open(String id, String title, Node content, List<Label> said, List<Button> buttons, double mostWidth) {
-        Label heading = new Label(title);
+    private void show(Sheet wanted) {
+        Label heading = new Label(wanted.title());
         heading.getStyleClass().add("sheet-title");
         heading.setWrapText(true);
-        StackPane inside = new StackPane(content);
+        StackPane inside = new StackPane(wanted.content());
         inside.getStyleClass().add("sheet-content");
         ScrollPane scroll = new ScrollPane(inside);
         scroll.setFitToWidth(true);
@@ -77,18 +76,19 @@ final class Sheets extends StackPane {
         VBox.setVgrow(scroll, Priority.SOMETIMES);
         FlowPane foot = new FlowPane(10, 8);
         foot.setAlignment(Pos.CENTER_RIGHT);
-        foot.getChildren().addAll(buttons);
-        buttons.get(0).setDefaultButton(true);
-        buttons.get(0).getStyleClass().add("accent");
+        foot.getChildren().addAll(wanted.buttons());
+        Button first = wanted.buttons().get(0);
+        first.setDefaultButton(true);
+        first.getStyleClass().add("accent");
         VBox sheet = new VBox(heading, scroll);
-        sheet.getChildren().addAll(said);
+        sheet.getChildren().addAll(wanted.said());
         sheet.getChildren().add(foot);
-        sheet.setId(id);
+        sheet.setId(wanted.id());
         sheet.getStyleClass().add("sheet");
-        sheet.setMaxWidth(mostWidth);
+        sheet.setMaxWidth(wanted.mostWidth());
         sheet.setMaxHeight(USE_PREF_SIZE);
         sheet.setAccessibleRole(javafx.scene.AccessibleRole.DIALOG);
-        sheet.setAccessibleText(title);
+        sheet.setAccessibleText(wanted.title());
         sheet.setOnKeyPressed(event -> {
             if (event.getCode() == KeyCode.ESCAPE) {
                 close();
@@ -100,13 +100,24 @@ final class Sheets extends StackPane {
         setManaged(true);
         // What stands in a scroll pane is in the window, and can be focused, only once the pane has its skin.
         sheet.applyCss();
-        buttons.get(0).requestFocus();
+        first.requestFocus();
+        wanted.opened().run();
+        // Last, so that the look of what lies under the sheet is not reckoned together with the sheet's own above.
+        covering.set(true);
     }
 
+    /** Puts the open sheet away; nothing if none is open. */
     void close() {
+        if (!isOpen()) {
+            return;
+        }
+        Sheet away = open.orElseThrow();
+        open = Optional.empty();
+        covering.set(false);
         getChildren().clear();
         setVisible(false);
         setManaged(false);
+        away.closed().run();
         closed.run();
     }
 
@@ -114,22 +125,25 @@ final class Sheets extends StackPane {
     void ask(String id, String title, String words, List<Button> buttons) {
         Label label = Controls.wrapped("plain");
         label.setText(words);
-        open(id, title, label, buttons);
+        open(() -> Sheet.of(id, title, label, buttons));
     }
 
-    /** The cautions; the first start says so in the heading. */
-    void showCautions(Runnable read) {
-        VBox list = new VBox(10);
-        for (Cautions.Caution caution : Cautions.ALL) {
-            Label title = Controls.wrapped("heading");
-            title.setText(caution.title());
-            Label words = Controls.wrapped("plain");
-            words.setText(caution.words());
-            list.getChildren().add(new VBox(2, title, words));
-        }
-        open("cautions", "Before you plumb", list, List.of(Controls.button("cautions-read", "I have read them", () -> {
-            close();
-            read.run();
-        })));
+    /** The cautions, to be read. */
+    void showCautions() {
+        open(() -> {
+            VBox list = new VBox(10);
+            for (Cautions.Caution caution : Cautions.ALL) {
+                Label title = Controls.wrapped("heading");
+                title.setText(caution.title());
+                Label words = Controls.wrapped("plain");
+                words.setText(caution.words());
+                list.getChildren().add(new VBox(2, title, words));
+            }
+            return Sheet.of(
+                    "cautions",
+                    "Before you plumb",
+                    list,
+                    List.of(Controls.button("cautions-read", "I have read them", this::close)));
+        });
     }
 }

@@ -85,12 +85,14 @@ final class TopBar extends HBox {
         }
     }
 
-    private static MenuItem item(String words, String keys, Runnable action) {
+    private MenuItem item(String words, String keys, Runnable action) {
         MenuItem item = new MenuItem(words);
         if (!keys.isEmpty()) {
             item.setAccelerator(KeyCombination.valueOf(keys));
         }
         item.setOnAction(event -> action.run());
+        // The keys of a menu work wherever the cursor is; under a sheet they must not.
+        item.disableProperty().bind(frame.sheetOpenProperty());
         return item;
     }
 

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import javafx.application.Platform;
 import javafx.beans.property.BooleanProperty;
+import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.SimpleBooleanProperty;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
@@ -33,6 +34,7 @@ final class WindowFrame extends StackPane {
     private final Sheets sheets = new Sheets();
     private final ShelfModel shelf;
     private final ShelfSheet shelfSheet;
+    private final CardModel.Helpers cardHelpers;
     private final BorderPane page = new BorderPane();
     private final VBox top = new VBox();
     private final TopBar bar;
@@ -48,6 +50,8 @@ final class WindowFrame extends StackPane {
         this.files = files;
         shelf = new ShelfModel(desk.session(), desk.remembered(), Desk.thread("shelf"), Platform::runLater);
         shelfSheet = new ShelfSheet(shelf, files, this::openFromShelf);
+        cardHelpers = new CardModel.Helpers(
+                Desk.thread("card"), Desk.thread("printers"), Platform::runLater, CardModel.Printers::find);
         main = new MainView(desk);
         main.darkProperty().bind(dark);
         bar = new TopBar(this, desk, main.map());
@@ -58,7 +62,7 @@ final class WindowFrame extends StackPane {
         getChildren().addAll(page, sheets);
         sheets.onClosed(this::focusBox);
         desk.rigs().onAsked(this::showRigs);
-        page.disableProperty().bind(sheets.visibleProperty());
+        page.disableProperty().bind(sheets.coveringProperty());
         addEventFilter(KeyEvent.KEY_PRESSED, this::shortcut);
         dark.addListener((property, before, now) -> desk.remembered().setDark(now));
     }
@@ -69,6 +73,11 @@ final class WindowFrame extends StackPane {
 
     Desk desk() {
         return desk;
+    }
+
+    /** Whether a sheet lies over the window. */
+    ReadOnlyBooleanProperty sheetOpenProperty() {
+        return sheets.coveringProperty();
     }
 
     ShelfModel shelf() {
@@ -166,18 +175,21 @@ final class WindowFrame extends StackPane {
     }
 
     void chooseAndOpen() {
-        askAboutUnsaved(() -> files.toOpen().ifPresent(desk.document()::open));
+        settleUnsaved(() -> files.toOpen().ifPresent(desk.document()::open));
     }
 
     void open(Path path) {
-        askAboutUnsaved(() -> desk.document().open(path));
+        settleUnsaved(() -> desk.document().open(path));
     }
 
     /** The person's own pegs in a folder, looked at afresh. */
     void showShelf() {
-        sheets.open("shelf", "Shelf", shelfSheet.content(), shelfSheet.buttons(sheets::close), SHELF_WIDTH);
-        shelfSheet.focus();
-        shelf.look();
+        sheets.open(() -> Sheet.of("shelf", "Shelf", shelfSheet.content(), shelfSheet.buttons(sheets::close))
+                .withMostWidth(SHELF_WIDTH)
+                .onOpened(() -> {
+                    shelfSheet.focus();
+                    shelf.look();
+                }));
     }
 
     private void openFromShelf(Path path) {
@@ -202,7 +214,7 @@ final class WindowFrame extends StackPane {
     }
 
     void openSample() {
-        askAboutUnsaved(() -> {
+        settleUnsaved(() -> {
             try {
                 desk.document().begin(Samples.first());
             } catch (InputException e) {
@@ -212,20 +224,20 @@ final class WindowFrame extends StackPane {
     }
 
     void newPeg() {
-        askAboutUnsaved(() -> {
+        settleUnsaved(() -> sheets.open(() -> {
             NewPegSheet sheet = new NewPegSheet(desk.session().peg().pole());
-            sheets.open(
-                    "new-peg",
-                    "New peg",
-                    sheet.content(),
-                    sheet.buttons(
-                            () -> sheet.peg().ifPresent(peg -> {
-                                sheets.close();
-                                desk.rigs().begin(peg, desk.document());
-                            }),
-                            sheets::close));
-            sheet.focus();
-        });
+            return Sheet.of(
+                            "new-peg",
+                            "New peg",
+                            sheet.content(),
+                            sheet.buttons(
+                                    () -> sheet.peg().ifPresent(peg -> {
+                                        sheets.close();
+                                        desk.rigs().begin(peg, desk.document());
+                                    }),
+                                    sheets::close))
+                    .onOpened(sheet::focus);
+        }));
     }
 
     /** Adds the readings of a CSV table to today's; one edit. */
@@ -240,48 +252,60 @@ final class WindowFrame extends StackPane {
         });
     }
 
-    /** The card of the lines as they stand. While a sheet is open nothing happens: keys that are held down repeat. */
+    /** The card of the lines as they stand. */
     void showCard() {
-        if (sheets.isOpen()) {
-            return;
-        }
         desk.plan()
                 .planProperty()
                 .get()
                 .ifPresentOrElse(
-                        plan -> {
-                            CardSheet sheet = new CardSheet(plan, files);
-                            sheets.open("card", "Card", sheet.content(), sheet.buttons(sheets::close));
-                        },
+                        plan -> sheets.open(() -> {
+                            CardModel card = new CardModel(plan, cardHelpers, desk.document()::refuse);
+                            CardSheet sheet = new CardSheet(card, files);
+                            return Sheet.of("card", "Card", sheet.content(), sheet.buttons(sheets::close))
+                                    .onClosed(card::close);
+                        }),
                         () -> desk.document()
                                 .refuse("There are no lines yet to make a card of; add banks and readings first."));
     }
 
-    /** How rigs are tied; nothing while a sheet is open. */
+    /** How rigs are tied. */
     void showRigs() {
-        if (sheets.isOpen()) {
-            return;
-        }
-        RigsSheet sheet = new RigsSheet(desk.rigs());
-        sheets.open("rigs", "Rigs", sheet.content(), sheet.said(), sheet.buttons(sheets::close), RigsSheet.WIDTH);
-        sheet.focus();
+        sheets.open(() -> {
+            RigsSheet sheet = new RigsSheet(desk.rigs());
+            return Sheet.of("rigs", "Rigs", sheet.content(), sheet.buttons(sheets::close))
+                    .withSaid(sheet.said())
+                    .withMostWidth(RigsSheet.WIDTH)
+                    .onOpened(sheet::focus);
+        });
     }
 
     void showCautions() {
-        sheets.showCautions(() -> {});
+        sheets.showCautions();
     }
 
     /** What the first start shows: the cautions, and the hint until it is closed. */
     WindowFrame welcomeUnless(boolean hintClosed) {
         if (!hintClosed) {
             main.addAbove(new Hint(desk.remembered()::closeHint));
-            sheets.showCautions(() -> {});
+            sheets.showCautions();
         }
         return this;
     }
 
-    /** Goes on at once if all is saved; else asks what to do with the edits. */
+    /**
+     * Goes on at once if all is saved; else asks what to do with the edits. A sheet that is open is put away first: the
+     * window's own close button works while one is.
+     */
     void askAboutUnsaved(Runnable next) {
+        sheets.close();
+        settleUnsaved(next);
+    }
+
+    /** As {@link #askAboutUnsaved}, but nothing while a sheet is open. */
+    private void settleUnsaved(Runnable next) {
+        if (sheets.isOpen()) {
+            return;
+        }
         if (!desk.document().unsaved()) {
             next.run();
             return;

@@ -1,5 +1,6 @@
 package pegbed.reliability;
 
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.StringReader;
 import java.nio.charset.StandardCharsets;
@@ -8,16 +9,20 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import pegbed.geometry.PegWater;
 import pegbed.model.InputException;
 import pegbed.model.Peg;
+import pegbed.model.SoundingLog;
 import pegbed.notation.Entry;
 import pegbed.notation.Line;
 import pegbed.notation.Notation;
 import pegbed.session.Pegs;
 import pegbed.storage.BanksTable;
 import pegbed.storage.HostileJournal;
+import pegbed.storage.LogTable;
 import pegbed.storage.Opened;
 import pegbed.storage.PegReader;
 import pegbed.storage.PegWriter;
@@ -101,6 +106,33 @@ enum Input {
         @Override
         void read(byte[] bytes) throws InputException {
             PointsTable.read(new StringReader(text(bytes)), "points.csv");
+        }
+    },
+    LOG {
+        @Override
+        List<byte[]> corpus() {
+            String track = IntStream.range(0, 200)
+                    .mapToObj(i -> i % 40 + ".25," + i / 40 + "," + (1 + i % 7 / 10.0) + "\n")
+                    .collect(Collectors.joining());
+            return texts(
+                    "x_m,y_m,depth_m\n-2.5,11.5,1.37\n0,5,\"1,2\"\n\n1,6,0.9\n",
+                    "distance_ft;angle_deg;depth_in;time\n36,5;-20;54;\"06:05\"\n11;3;12;\n",
+                    "depth_cm\ty_m\tx_m\n137\t5934220.5\t512345.25\n",
+                    "x_m,y_m,depth_m\n" + track);
+        }
+
+        @Override
+        void read(byte[] bytes) throws InputException {
+            SoundingLog log = LogTable.read(new ByteArrayInputStream(bytes), "log.csv", 2.5)
+                    .log();
+            for (int i = 0; i < log.size(); i++) {
+                double depth = log.depthMetres(i);
+                if (!(depth >= 0 && depth <= SoundingLog.DEEPEST_METRES)
+                        || !Double.isFinite(log.xMetres(i))
+                        || !Double.isFinite(log.yMetres(i))) {
+                    throw new AssertionError("No sounding: " + log.xMetres(i) + ", " + log.yMetres(i) + ", " + depth);
+                }
+            }
         }
     },
     NOTATION {

@@ -9,8 +9,10 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.function.IntFunction;
 import pegbed.model.InputException;
+import pegbed.model.SoundingLog;
 import pegbed.session.Pegs;
 import pegbed.storage.BanksTable;
+import pegbed.storage.LogTable;
 import pegbed.storage.PegFile;
 import pegbed.storage.PegWriter;
 import pegbed.storage.ReadingsTable;
@@ -53,6 +55,18 @@ final class LargeFiles {
             out.write("distance_m,angle_deg,depth_m\n");
             rows(out, i -> "5," + i % 60 + ",1\n", 3 * MILLION);
         });
+        run.read("four million soundings in a log", "j.csv", LargeFiles::log, out -> {
+            out.write("x_m,y_m,depth_m\n");
+            rows(out, i -> i % 2000 + "," + i / 2000 + ",1\n", 4 * MILLION);
+        });
+        run.read("five million soundings in a log", "k.csv", LargeFiles::log, out -> {
+            out.write("x_m,y_m,depth_m\n");
+            rows(out, i -> i % 2000 + "," + i / 2000 + ",1\n", 5 * MILLION);
+        });
+        run.read("a cell of 200 MB in a log", "l.csv", LargeFiles::log, out -> {
+            out.write("x_m,y_m,depth_m,note\n5,0,1,\"");
+            rows(out, i -> "x".repeat(200), MILLION);
+        });
         run.read("a note of 100 MB", "e.peg.json", PegFile::read, out -> {
             out.write("{\"format\": \"pegbed-peg\", \"version\": 1, \"venue\": \"");
             rows(out, i -> "x".repeat(100), MILLION);
@@ -74,6 +88,10 @@ final class LargeFiles {
                 ReadingsTable::read,
                 out -> rows(out, i -> "\n".repeat(300), MILLION));
         return run.answers;
+    }
+
+    private static LogTable log(Path file) throws InputException {
+        return LogTable.read(file, SoundingLog.BOAT_SD_METRES);
     }
 
     private interface Filling {

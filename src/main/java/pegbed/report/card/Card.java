@@ -1,5 +1,6 @@
 package pegbed.report.card;
 
+import java.awt.image.BufferedImage;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 import pegbed.analysis.Plan;
@@ -28,7 +29,12 @@ public final class Card {
         return PdfWriter.write(CardDrawing.of(plan, fonts), new OnWhite(theme), title(plan), fonts);
     }
 
-    /** The A5 page as a picture of 200 dots an inch. */
+    /** The A5 page in memory, 200 dots an inch, to be looked at or printed. */
+    public static BufferedImage picture(Plan plan, Theme theme) {
+        return PngWriter.image(CardDrawing.of(plan, AwtLetters.MEASURE), theme, PIXELS_PER_POINT);
+    }
+
+    /** The A5 page as a PNG file of 200 dots an inch. */
     public static byte[] png(Plan plan, Theme theme) {
         return PngWriter.write(CardDrawing.of(plan, AwtLetters.MEASURE), theme, PIXELS_PER_POINT);
     }
