@@ -56,12 +56,12 @@ public final class Zones {
         this.shortReach = shortReach;
         this.fishable = fishable;
         this.track = track;
+        int[] candidates =
+                IntStream.range(0, frame.size()).filter(i -> fishable[i]).toArray();
         for (Zone zone : Zone.values()) {
             nodes.put(
                     zone,
-                    IntStream.range(0, frame.size())
-                            .filter(i -> contains(zone, i))
-                            .toArray());
+                    Arrays.stream(candidates).filter(i -> contains(zone, i)).toArray());
         }
     }
 
@@ -159,14 +159,18 @@ public final class Zones {
         double x = frame.x(column);
         double y = frame.y(index / frame.columns());
         double r = Math.hypot(x, y);
-        double angle = Math.toDegrees(Math.atan2(Math.abs(x), y));
         return switch (zone) {
-            case ACROSS -> angle <= WIDEST_DEGREES && (water.hasFarBank() ? y > track[column] : r > OPEN_ACROSS_METRES);
+            case ACROSS ->
+                angle(x, y) <= WIDEST_DEGREES && (water.hasFarBank() ? y > track[column] : r > OPEN_ACROSS_METRES);
             case LEFT_MARGIN -> x < -MARGIN_LEAST_X && inMargin(x, y, r);
             case RIGHT_MARGIN -> x > MARGIN_LEAST_X && inMargin(x, y, r);
-            case SHORT -> angle <= SHORT_DEGREES && r >= SHORT_LEAST_METRES && r <= shortReach;
-            case TRACK -> angle <= WIDEST_DEGREES && Math.abs(y - track[column]) <= TRACK_HALF_METRES;
+            case SHORT -> r >= SHORT_LEAST_METRES && r <= shortReach && angle(x, y) <= SHORT_DEGREES;
+            case TRACK -> Math.abs(y - track[column]) <= TRACK_HALF_METRES && angle(x, y) <= WIDEST_DEGREES;
         };
+    }
+
+    private static double angle(double x, double y) {
+        return Math.toDegrees(Math.atan2(Math.abs(x), y));
     }
 
     private boolean inMargin(double x, double y, double r) {

@@ -48,7 +48,8 @@ record Ground(
     /** Fine cells of depth in one of the grid: 5 cm. */
     private static final int DEPTH_FACTOR = 5;
 
-    private static final int DOUBT_FACTOR = 2;
+    /** Those of a provisional map, which is there for a moment only, and of the doubt. */
+    private static final int COARSE_FACTOR = 2;
 
     /** Lines may lie so far off, a third of the width of a pen at usual scales. */
     private static final double TOLERANCE_METRES = 0.006;
@@ -60,7 +61,7 @@ record Ground(
         BottomGrid grid = map.grid();
         Geometry water = map.water().water();
         List<Geometry> doubt = Contours.polygons(
-                        Upsample.catmullRom(grid.sd(), DOUBT_FACTOR),
+                        Upsample.catmullRom(grid.sd(), COARSE_FACTOR),
                         new double[] {GUESS_METRES, ROUGH_GUESS_METRES, UNKNOWN_METRES},
                         water)
                 .stream()
@@ -68,7 +69,7 @@ record Ground(
                 .toList();
         Geometry known = withoutSpecks(polygonal(Overlay.difference(water, doubt.get(2))));
         ContourLevels levels = levels(grid, map.peg().units().depth());
-        Field depth = Upsample.catmullRom(grid.depth(), DEPTH_FACTOR);
+        Field depth = Upsample.catmullRom(grid.depth(), map.isProvisional() ? COARSE_FACTOR : DEPTH_FACTOR);
         CompletableFuture<List<Contour>> contours = CompletableFuture.supplyAsync(() -> contours(depth, levels, known));
         List<Geometry> bands = new ArrayList<>();
         bands.add(known);
