@@ -29,6 +29,9 @@ import pegbed.model.InputException;
 final class Table {
     private static final int LONGEST = 400_000_000;
 
+    /** Of a column's name in a sentence, letters. */
+    private static final int LONGEST_TITLE = 60;
+
     /** A row is a list of cells, each a text. */
     private static final int TIMES_IN_MEMORY = 32;
 
@@ -197,7 +200,8 @@ final class Table {
         Set<String> seen = new HashSet<>();
         for (String column : header) {
             if (!column.isEmpty() && !seen.add(column)) {
-                throw new InputException(name + " has two columns " + column + "; leave one of them out.");
+                throw new InputException(name + " has two columns " + Fields.shortened(column, LONGEST_TITLE)
+                        + "; leave one of them out.");
             }
         }
         return header;

@@ -66,6 +66,13 @@ class LogTableTest {
     }
 
     @Test
+    void aLongColumnNameDoesNotMakeALongSentence() {
+        String name = "1".repeat(3000) + "x";
+        String told = refusal(bytes("x_m," + name + "," + name + "\n1,2,3\n"));
+        assertTrue(told.startsWith("log.csv has two columns 111") && told.length() < 200, told);
+    }
+
+    @Test
     void bytesThatAreNoTextAreToldAsSuchFarDownToo() {
         InputStream latin = new ByteArrayInputStream(("1,2,\u00e9\n").getBytes(StandardCharsets.ISO_8859_1));
         assertTrue(refusal(new SequenceInputStream(bytes(LONG), latin)).startsWith("log.csv is not UTF-8 text"));
