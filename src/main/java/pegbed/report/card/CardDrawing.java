@@ -50,6 +50,7 @@ public final class CardDrawing {
             Layer.RINGS,
             Layer.CLOCK,
             Layer.HAZARDS,
+            Layer.CHANGED,
             Layer.MARKS,
             Layer.LINES,
             Layer.SEAT);

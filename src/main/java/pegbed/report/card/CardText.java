@@ -66,7 +66,7 @@ final class CardText {
     Flow below(double top) {
         Flow flow = new Flow(measure, scale, top);
         flow.skip(1);
-        flow.paragraph(Role.LEGEND_LABEL, KEY, left, right, CardWords.key(peg));
+        flow.paragraph(Role.LEGEND_LABEL, KEY, left, right, CardWords.key(plan));
         flow.skip(4);
         if (plan.lines().isEmpty()) {
             flow.paragraph(Role.LEGEND_HEADING, HEAD, left, right, CardWords.NO_LINES);

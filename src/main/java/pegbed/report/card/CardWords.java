@@ -4,6 +4,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import pegbed.analysis.PegMap;
+import pegbed.analysis.Plan;
 import pegbed.analysis.PlanWords;
 import pegbed.analysis.PlannedLine;
 import pegbed.analysis.Rig;
@@ -18,7 +20,9 @@ final class CardWords {
     private CardWords() {}
 
     /** What the signs of the map mean. */
-    static String key(Peg peg) {
+    static String key(Plan plan) {
+        PegMap map = plan.findings().map();
+        Peg peg = map.peg();
         String unit = switch (peg.units().depth()) {
             case FEET -> "feet'inches";
             case CENTIMETRES -> "centimetres";
@@ -26,7 +30,11 @@ final class CardWords {
         };
         String rings = peg.units().distance() == Units.Distance.SECTIONS ? "ends of the pole's sections" : "distances";
         return "Contours in " + unit + ". Ring round a line: full sure, dashed likely, dotted worth a reading."
-                + " Hatched: a guess. Thin rings: " + rings + ". ± holds two times in three.";
+                + " Hatched: a guess."
+                + (map.bottom().changes().isEmpty()
+                        ? ""
+                        : " Toothed ring: the bottom has changed since an earlier visit.")
+                + " Thin rings: " + rings + ". ± holds two times in three.";
     }
 
     /** Clock, degrees and aim: {@code 11:20, 19° left; aim 0.1 m right of leaning post}. */

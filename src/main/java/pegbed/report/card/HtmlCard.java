@@ -87,7 +87,7 @@ final class HtmlCard {
         page.raw("<figure>\n");
         picture(drawing, Themes.LIGHT, "bright", "Map of " + title);
         picture(drawing, Themes.DARK, "dark", "Map of " + title);
-        page.element("figcaption", "", CardWords.key(peg)).raw("</figure>\n");
+        page.element("figcaption", "", CardWords.key(plan)).raw("</figure>\n");
     }
 
     private void picture(Drawing drawing, Theme theme, String name, String title) {

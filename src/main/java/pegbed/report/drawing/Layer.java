@@ -19,6 +19,8 @@ public enum Layer {
     ZONES("zones"),
     /** Hazards. */
     HAZARDS("hazards"),
+    /** Where the bottom has changed between visits. */
+    CHANGED("changed places"),
     /** Soundings. */
     READINGS("readings"),
     /** Marks on the far bank. */

@@ -53,6 +53,11 @@ public enum Role {
     /** Frame about a reading that the others contradict. */
     SUSPICIOUS_FRAME,
     SUSPICIOUS_FIGURE,
+    /** Toothed ring about a place where the bottom has changed between visits; the teeth point down the slope. */
+    CHANGED,
+    /** Paper under that ring. */
+    CHANGED_BADGE,
+    CHANGED_LABEL,
     /** Symbol of a mark. */
     MARK,
     MARK_LABEL,

@@ -71,6 +71,8 @@ record Scheme(
             case CLOCK_TICK -> Pen.of(soft, 1);
             case ZONE_OUTLINE -> new Pen(ink.withOpacity(0.8), 1.2, List.of(8.0, 4.0));
             case SUSPICIOUS_FRAME -> Pen.of(warning, 1.3);
+            case CHANGED -> Pen.of(ink, 1.3);
+            case CHANGED_BADGE -> Pen.of(paper.withOpacity(0.75), 3.2);
             case HAZARD_OUTLINE -> new Pen(warning, 1.1, DASHED);
             case HAZARD -> Pen.of(warning, 1.5);
             case MARK -> Pen.of(bank, 1.5);
@@ -99,6 +101,7 @@ record Scheme(
             case EARLIER_READING_FIGURE -> haloed(ink.withOpacity(0.85), 2.2, 0.45);
             case SUSPICIOUS_FIGURE -> plain(warning);
             case MARK_LABEL -> haloed(ink, 3, 0.5, land);
+            case CHANGED_LABEL -> haloed(ink, 3, 0.8);
             case HAZARD_LABEL -> haloed(warning, 3, 0.8);
             case FLAT_NUMBER, LINE_NUMBER -> plain(paper);
             case DEEPEST_LABEL, NEXT_READING_LABEL -> haloed(accent, 3, 0.85);

@@ -228,10 +228,30 @@ final class Legend {
                 }));
             }
         }
+        if (options.layers().contains(Layer.CHANGED)) {
+            boolean deeper = map.bottom().changes().stream().anyMatch(change -> change.deeperMetres() > 0);
+            boolean shallower = map.bottom().changes().stream().anyMatch(change -> !(change.deeperMetres() > 0));
+            if (deeper) {
+                entries.add(changed("deeper than at an earlier visit", true));
+            }
+            if (shallower) {
+                entries.add(changed("shallower than at an earlier visit", false));
+            }
+        }
         if (options.layers().contains(Layer.RINGS)) {
             entries.add(figure("end of the pole's section", Role.LEGEND_LABEL, LETTERS, "s1, s2"));
         }
         return entries;
+    }
+
+    private static Entry changed(String words, boolean deeper) {
+        return new Entry(
+                words,
+                (to, x, y) -> to.stroke(
+                        Role.CHANGED,
+                        Layer.FURNITURE,
+                        Frame.SHEET,
+                        moved(Symbols.toothed(deeper ? 6 : 3.5, 2.5, deeper), x + SWATCH / 2, y + 5.2)));
     }
 
     private Entry figure(String words, Role role, Lettering letters) {

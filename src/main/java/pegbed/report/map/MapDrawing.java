@@ -149,8 +149,10 @@ public final class MapDrawing {
         plan.ifPresent(lines -> LinePart.add(to, lines));
         FindingPart.addSymbols(to, findings, ground);
         PlacePart.addSymbols(to, map);
+        ChangePart.addRings(to, map);
         ReadingPart.add(to, map);
         FindingPart.addLabels(to, findings, ground);
+        ChangePart.addLabels(to, map);
         PlacePart.addNames(to, map);
         RingPart.addClock(to, map, shore);
         RingPart.addLabels(to, map);

@@ -90,6 +90,20 @@ final class Symbols {
         return places.toArray(Coordinate[]::new);
     }
 
+    /** A ring with short teeth, as a map rings a hollow; the teeth point inwards about a hollow, outwards about a hump. */
+    static Geometry toothed(double radius, double tooth, boolean hollow) {
+        int teeth = Math.max(8, (int) Math.round(2 * Math.PI * radius / 9));
+        LineString[] lines = new LineString[teeth + 1];
+        lines[teeth] = ring(radius);
+        double tip = hollow ? radius - tooth : radius + tooth;
+        for (int i = 0; i < teeth; i++) {
+            double sin = Math.sin(2 * Math.PI * i / teeth);
+            double cos = Math.cos(2 * Math.PI * i / teeth);
+            lines[i] = line(radius * sin, -radius * cos, tip * sin, -tip * cos);
+        }
+        return lines(lines);
+    }
+
     /** A post on its foot. */
     static Geometry mark() {
         return lines(line(0, 2, 0, -9), line(-4, 2, 4, 2));

@@ -1,0 +1,87 @@
+package pegbed.report.map;
+
+import org.locationtech.jts.geom.Geometry;
+import pegbed.analysis.PegMap;
+import pegbed.notation.Wording;
+import pegbed.report.drawing.Frame;
+import pegbed.report.drawing.Layer;
+import pegbed.report.drawing.Lettering;
+import pegbed.report.drawing.Role;
+import pegbed.surface.BottomChange;
+
+/** Places where a later visit shows that the bottom has changed: a toothed ring, and by how much. */
+final class ChangePart {
+    /**
+     * Radius of the ring, metres: so far from the middle about half of a change is felt, by the spread that a change is
+     * given when it is looked for.
+     */
+    private static final double RADIUS_METRES = 0.7;
+
+    /** The ring is no smaller on the sheet, so that a line's own ring does not hide it, points. */
+    private static final double LEAST_POINTS = 18;
+
+    private static final double TOOTH_POINTS = 3.5;
+
+    private ChangePart() {}
+
+    /** Draws the rings whole, under the figures of readings: many of these stand where a change was found. */
+    static void addRings(Composition to, PegMap map) {
+        for (BottomChange change : map.bottom().changes()) {
+            Frame at = Frame.at(change.xMetres(), change.yMetres());
+            Geometry ring = ring(radiusPoints(to), change.deeperMetres() > 0);
+            to.stroke(Role.CHANGED_BADGE, Layer.CHANGED, at, ring);
+            to.stroke(Role.CHANGED, Layer.CHANGED, at, ring);
+        }
+    }
+
+    private static double radiusPoints(Composition to) {
+        return Math.max(LEAST_POINTS, RADIUS_METRES * to.view.pointsPerMetre());
+    }
+
+    static Geometry ring(double radiusPoints, boolean deeper) {
+        return Symbols.toothed(radiusPoints, TOOTH_POINTS, deeper);
+    }
+
+    /** By how much, beside each ring; there whatever lies under it, as a change is what the angler must not miss. */
+    static void addLabels(Composition to, PegMap map) {
+        if (!to.shows(Layer.CHANGED)) {
+            return;
+        }
+        Wording wording = Wording.of(map.peg());
+        double above = radiusPoints(to) + TOOTH_POINTS + 6;
+        for (BottomChange change : map.bottom().changes()) {
+            Composition.Label label = new Composition.Label(
+                    Role.CHANGED_LABEL, Layer.CHANGED, Lettering.bold(10), words(wording, change));
+            double x = change.xMetres();
+            double y = change.yMetres();
+            double side = above - 3 + to.measure.widthPoints(label.words(), label.lettering()) / 2;
+            double[][] offsets = {
+                {0, -above},
+                {0, above},
+                {side, 0},
+                {-side, 0},
+                {side, -above},
+                {-side, -above},
+                {side, above},
+                {-side, above},
+                {0, -above - 14},
+                {0, above + 14}
+            };
+            if (!to.placeFirst(label, x, y, offsets)) {
+                for (double[] offset : offsets) {
+                    LabelBox box = to.box(label, x, y, offset[0], offset[1], 0);
+                    if (to.space.contains(box)) {
+                        to.space.takeForText(box);
+                        to.write(label, x, y, offset[0], offset[1], 0);
+                        break;
+                    }
+                }
+            }
+        }
+    }
+
+    private static String words(Wording wording, BottomChange change) {
+        return wording.depthToHalfInch(Math.abs(change.deeperMetres()))
+                + (change.deeperMetres() > 0 ? " deeper" : " shallower");
+    }
+}
