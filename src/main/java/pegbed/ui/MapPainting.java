@@ -145,9 +145,9 @@ final class MapPainting {
         });
     }
 
-    /** The bottom that is on the screen; empty before the first. */
-    Optional<PegMap> shown() {
-        return Optional.ofNullable(delivered).map(Wish::map);
+    /** What is on the screen; empty before the first. */
+    Optional<Findings> shown() {
+        return Optional.ofNullable(delivered).map(Wish::findings);
     }
 
     /** Whether the newest wish has been painted and shown. */

@@ -24,7 +24,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.paint.Color;
 import javafx.stage.Window;
 import javafx.util.Duration;
-import pegbed.analysis.PegMap;
+import pegbed.analysis.Findings;
 import pegbed.analysis.Plan;
 import pegbed.model.Place;
 import pegbed.report.drawing.Layer;
@@ -132,8 +132,8 @@ final class MapPane extends Region {
         return picture.isPresent() && painting.idle() && picture.get().view().equals(camera.view());
     }
 
-    /** The bottom that is on the screen, for tests. */
-    Optional<PegMap> shown() {
+    /** What is on the screen, for tests. */
+    Optional<Findings> shown() {
         return painting.shown();
     }
 

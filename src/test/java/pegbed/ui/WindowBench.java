@@ -85,15 +85,17 @@ public final class WindowBench {
                 desk.box().textProperty().set(line);
                 desk.box().enter();
             }));
-            until(() -> map.shown().orElseThrow().peg().equals(desk.session().peg()));
+            until(() ->
+                    map.shown().orElseThrow().map().peg().equals(desk.session().peg()));
             double entered = (System.nanoTime() - from) / 1e6;
             until(() -> desk.session().answer() instanceof Answer.Ready && map.settled());
             double learned = (System.nanoTime() - from) / 1e6;
             rest(painter, plans, guide);
             double target = 0.5 + i * 0.005;
+            double targetBefore = map.shown().orElseThrow().targetMetres();
             from = System.nanoTime();
             on(() -> own(() -> desk.target().metresProperty().set(target)));
-            until(() -> desk.session().answer() instanceof Answer.Ready && map.settled());
+            until(() -> map.shown().orElseThrow().targetMetres() != targetBefore);
             double moved = (System.nanoTime() - from) / 1e6;
             if (i >= WARM) {
                 enters.add(entered);
