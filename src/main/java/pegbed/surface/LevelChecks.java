@@ -14,6 +14,7 @@ import java.util.List;
  */
 public final class LevelChecks {
     private final FittedBottom bottom;
+    private final int visit;
     private final Places places;
     private final List<Sounding> candidates;
     /** L⁻¹k by candidate, with an element more for each reading that is planned. */
@@ -26,18 +27,17 @@ public final class LevelChecks {
     /** L⁻¹k of δ, longer like the candidates'. */
     private final double[] level;
 
-    private final double levelPrior;
     /** Covariance of δ with any depth at the shown level, before any sounding. */
     private final double withDepth;
 
     private LevelChecks(FittedBottom bottom, int visit, List<Sounding> candidates, int count) {
         this.bottom = bottom;
+        this.visit = visit;
         this.candidates = candidates;
         places = bottom.places(
                 candidates.stream().mapToDouble(Sounding::xMetres).toArray(),
                 candidates.stream().mapToDouble(Sounding::yMetres).toArray());
         int n = bottom.observations().count;
-        levelPrior = bottom.levelVariance(visit);
         withDepth = bottom.levelWithShown(visit)
                 - bottom.levelWithShown(bottom.survey().shown());
         level = Arrays.copyOf(bottom.levelCovariances(visit), n + count);
@@ -83,10 +83,8 @@ public final class LevelChecks {
     private List<LevelCheck> chosen(int count, double apartMetres) {
         List<LevelCheck> chosen = new ArrayList<>();
         boolean[] taken = new boolean[candidates.size()];
-        long known = bottom.survey().soundings().stream()
-                .filter(s -> s.visit() == bottom.survey().shown() && s.isUsed())
-                .count();
-        double steepness = known * bottom.shownSteepness().orElse(0);
+        int shown = bottom.survey().shown();
+        List<Sounding> planned = new ArrayList<>();
         while (chosen.size() < count) {
             int best = -1;
             double most = 0;
@@ -102,9 +100,8 @@ public final class LevelChecks {
             }
             double sd = Math.sqrt(Math.max(0, covariance(best, best)));
             take(best, bottom.observations().count + chosen.size());
-            steepness += slope[best];
-            double left = levelPrior - Conditioned.dot(level, level);
-            double sdAfter = LevelDoubt.sd(levelPrior, left, steepness / (known + chosen.size() + 1));
+            planned.add(candidates.get(best));
+            double sdAfter = Expected.of(bottom, v -> v == shown, planned).levelSd(shown, visit);
             chosen.add(new LevelCheck(best, sd, slope[best], sdAfter));
             for (int i = 0; i < taken.length; i++) {
                 taken[i] |= i == best || apart(i, best) < apartMetres;
