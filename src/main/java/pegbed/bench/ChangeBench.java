@@ -55,14 +55,7 @@ final class ChangeBench {
             List<List<Double>> with,
             List<Double> without) {
         Told() {
-            this(
-                    new Tally(),
-                    new Tally(),
-                    new Tally(),
-                    new Tally(),
-                    new Tally(),
-                    new ArrayList<>(),
-                    new ArrayList<>());
+            this(new Tally(), new Tally(), new Tally(), new Tally(), new Tally(), new ArrayList<>(), new ArrayList<>());
         }
 
         void group() {

@@ -133,8 +133,7 @@ final class ChangeCeiling {
     }
 
     private static DMatrixRMaj root(DMatrixRMaj covariance) {
-        CholeskyDecomposition_F64<DMatrixRMaj> cholesky =
-                DecompositionFactory_DDRM.chol(covariance.getNumRows(), true);
+        CholeskyDecomposition_F64<DMatrixRMaj> cholesky = DecompositionFactory_DDRM.chol(covariance.getNumRows(), true);
         if (!cholesky.decompose(covariance.copy())) {
             throw new IllegalStateException("The covariance of the readings is not positive definite.");
         }
@@ -156,7 +155,8 @@ final class ChangeCeiling {
         DMatrixRMaj covariance = new DMatrixRMaj(SteepnessDoubt.covariance(before, places));
         for (int i = 0; i < places.size(); i++) {
             for (int j = 0; j < places.size(); j++) {
-                double more = Levels.SD_METRES * Levels.SD_METRES + (i == j ? noise(readings.get(i).place()) : 0);
+                double more = Levels.SD_METRES * Levels.SD_METRES
+                        + (i == j ? noise(readings.get(i).place()) : 0);
                 covariance.add(i, j, more);
             }
         }

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import pegbed.model.InputException;
 
-/** What a second visit knows: level, map and changes, on practice pegs with simulated second visits. */
+/** What a second visit knows: level, map and changes, on practice pegs with simulated second visits; and why. */
 public final class VisitsBench {
     /** How much higher the water stands at the second visit, metres. */
     static final double HIGHER_METRES = 0.08;
@@ -19,7 +19,8 @@ public final class VisitsBench {
         StringBuilder out = new StringBuilder();
         FirstVisits visits = FirstVisits.of(practice, pegs);
         out.append(LevelBench.table(visits, pegs)).append('\n');
-        out.append(ChangeBench.table(visits, pegs));
+        out.append(ChangeBench.table(visits, pegs)).append('\n');
+        out.append(DoubtBench.table(visits, pegs));
         return out.toString();
     }
 

@@ -24,7 +24,7 @@ final class ChangeSearch {
      * Odds before any reading that the bottom of a peg has changed between two visits (our choice: so that of the visits to
      * an invented bottom that has not changed fewer than one in twenty raise one).
      */
-    private static final double PRIOR_ODDS = 1.0 / 2;
+    private static final double PRIOR_ODDS = 0.4;
 
     /** From here on a change is raised. */
     static final double RAISED_FROM = 0.5;

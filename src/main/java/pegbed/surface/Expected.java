@@ -139,7 +139,14 @@ final class Expected {
 
     /** The differences of the readings left out, weighed by their doubt as it is told. */
     Conditioned told() {
-        return new Conditioned(covariance(factor, toldNoise, left.length), difference, false);
+        int n = left.length;
+        double[] k = new double[n * n];
+        for (int i = 0; i < n; i++) {
+            for (int j = 0; j < n; j++) {
+                k[i * n + j] = toldCovariance(i, j) + (i == j ? toldNoise[i] : 0);
+            }
+        }
+        return new Conditioned(k, difference, false);
     }
 
     /**
@@ -159,7 +166,7 @@ final class Expected {
                 with[i] += solved[part][count + of] - solved[part][count + against];
             }
         }
-        Conditioned weigh = new Conditioned(covariance(ones(), noise, count), with, false);
+        Conditioned weigh = new Conditioned(solvedCovariance(), with, false);
         double variance = 0;
         for (int i = 0; i < count; i++) {
             double weight = weigh.alpha()[i];
@@ -169,10 +176,38 @@ final class Expected {
         }
         for (int a = 0; a < error.length; a++) {
             for (int b = 0; b < error.length; b++) {
-                variance += error[a] * factor[a] * solved[a][b] * factor[b] * error[b];
+                variance += error[a] * told(a, b) * error[b];
             }
         }
         return Math.sqrt(Math.max(0, variance));
+    }
+
+    /** Number of readings left out and planned. */
+    int count() {
+        return count;
+    }
+
+    /** Covariance of what two readings see, bottom and level, with the doubt as it is told, square metres. */
+    double toldCovariance(int i, int j) {
+        return told(i, j)
+                + told(i, count + visit[j])
+                + told(count + visit[i], j)
+                + told(count + visit[i], count + visit[j]);
+    }
+
+    /** Covariance of what a reading sees with how much higher the water stood at one visit than at another. */
+    double toldWithLevel(int i, int of, int against) {
+        double withOf = told(i, count + of) + told(count + visit[i], count + of);
+        return withOf - told(i, count + against) - told(count + visit[i], count + against);
+    }
+
+    /** Variance of a reading about what it sees, as it is told, square metres. */
+    double toldNoise(int i) {
+        return toldNoise[i];
+    }
+
+    private double told(int a, int b) {
+        return factor[a] * solved[a][b] * factor[b];
     }
 
     /** Covariance of the bottom at the readings left out and those planned, with the doubt as it is told, square metres. */
@@ -180,30 +215,21 @@ final class Expected {
         double[][] told = new double[count][count];
         for (int i = 0; i < count; i++) {
             for (int j = 0; j < count; j++) {
-                told[i][j] = factor[i] * solved[i][j] * factor[j];
+                told[i][j] = told(i, j);
             }
         }
         return told;
     }
 
-    private double[] ones() {
-        double[] ones = new double[solved.length];
-        Arrays.fill(ones, 1);
-        return ones;
-    }
-
-    /** Covariance of the first so many readings, noise included, row by row. */
-    private double[] covariance(double[] by, double[] variances, int readings) {
-        double[] k = new double[readings * readings];
-        for (int i = 0; i < readings; i++) {
+    /** Covariance of all readings as the solve has it, noise included, row by row. */
+    private double[] solvedCovariance() {
+        double[] k = new double[count * count];
+        for (int i = 0; i < count; i++) {
             int vi = count + visit[i];
-            for (int j = 0; j < readings; j++) {
+            for (int j = 0; j < count; j++) {
                 int vj = count + visit[j];
-                k[i * readings + j] = by[i] * by[j] * solved[i][j]
-                        + by[i] * solved[i][vj]
-                        + by[j] * solved[vi][j]
-                        + solved[vi][vj]
-                        + (i == j ? variances[i] : 0);
+                k[i * count + j] =
+                        solved[i][j] + solved[i][vj] + solved[vi][j] + solved[vi][vj] + (i == j ? noise[i] : 0);
             }
         }
         return k;
