@@ -24,7 +24,7 @@ public final class SteepnessDoubt {
      *
      * @param steepness expected there, rise over run
      */
-    static double bottom(double steepness) {
+    public static double bottom(double steepness) {
         return Math.min(MOST_BOTTOM, LEVEL_BOTTOM + BOTTOM_PER_SLOPE * steepness);
     }
 
