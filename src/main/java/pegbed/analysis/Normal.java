@@ -1,13 +1,13 @@
 package pegbed.analysis;
 
 /** The standard normal distribution. */
-final class Normal {
+public final class Normal {
     private static final double ROOT = 1 / Math.sqrt(2 * Math.PI);
 
     private Normal() {}
 
     /** Φ(z), to 7.5e-8 (Abramowitz & Stegun 1964, Handbook of Mathematical Functions, 26.2.17). */
-    static double cumulative(double z) {
+    public static double cumulative(double z) {
         double a = Math.abs(z);
         if (a > 8) {
             return z > 0 ? 1 : 0;

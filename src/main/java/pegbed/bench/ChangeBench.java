@@ -1,6 +1,5 @@
 package pegbed.bench;
 
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -34,65 +33,98 @@ final class ChangeBench {
     /** A place whose depth was known so well before is a known one, standard deviation in metres. */
     private static final double KNOWN_METRES = 0.07;
 
-    private ChangeBench() {}
+    private final PracticePeg peg;
+    private final Peg first;
+    private final PegWater water;
+    private final FittedBottom before;
 
-    static String table(Path practice, List<PracticePeg> pegs) throws InputException {
+    private ChangeBench(PracticePeg peg, Peg first) throws InputException {
+        this.peg = peg;
+        this.first = first;
+        water = PegWater.of(first);
+        before = BottomModel.fit(Survey.of(first, water), Monitor.NONE);
+    }
+
+    /** What came of all runs of one kind of first visit. */
+    private record Told(
+            Tally told,
+            Tally ceiling,
+            Tally known,
+            Tally amount2,
+            Tally alarms,
+            List<List<Double>> with,
+            List<Double> without) {
+        Told() {
+            this(new Tally(), new Tally(), new Tally(), new Tally(), new Tally(), new ArrayList<>(), new ArrayList<>());
+        }
+
+        void group() {
+            for (Tally tally : List.of(told, ceiling, known, amount2, alarms)) {
+                tally.group();
+            }
+            with.add(new ArrayList<>());
+        }
+
+        String row(String plan) {
+            Tally unknown = new Tally();
+            for (List<Double> ofPeg : with) {
+                unknown.group();
+                ChangeCeiling.told(ofPeg, without).forEach(unknown::add);
+            }
+            return String.format(
+                    Locale.ROOT,
+                    "| %s | %s | %s | %s | %s (%d) | %s | %s |%n",
+                    plan,
+                    VisitsBench.share(told),
+                    VisitsBench.share(unknown),
+                    VisitsBench.share(ceiling),
+                    VisitsBench.share(known),
+                    known.count(),
+                    VisitsBench.millimetres(amount2),
+                    VisitsBench.share(alarms));
+        }
+    }
+
+    static String table(FirstVisits visits, List<PracticePeg> pegs) throws InputException {
         StringBuilder out = new StringBuilder(
-                "| first visit | told where it changed | of places known to 7 cm before | amount RMSE mm | false alarms |\n|---|---|---|---|---|\n");
-        for (String table : VisitsBench.TABLES) {
-            Tally told = new Tally();
-            Tally known = new Tally();
-            Tally amount2 = new Tally();
-            Tally alarms = new Tally();
-            for (PracticePeg peg : pegs) {
+                "| first visit | told where it changed | ceiling, place not known | ceiling, place known | told of places known to 7 cm before | amount RMSE mm | false alarms |\n|---|---|---|---|---|---|---|\n");
+        for (String plan : visits.plans()) {
+            Told told = new Told();
+            for (int p = 0; p < pegs.size(); p++) {
+                PracticePeg peg = pegs.get(p);
                 told.group();
-                known.group();
-                amount2.group();
-                alarms.group();
-                Peg first = peg.with(practice.resolve(peg.name()).resolve(table));
+                ChangeBench bench = new ChangeBench(peg, visits.after(plan).get(p));
                 for (int repeat = 0; repeat < REPEATS; repeat++) {
-                    Random chance =
-                            new Random(77L * table.hashCode() + 13L * peg.name().hashCode() + repeat);
-                    one(peg, first, chance, told, known, amount2, alarms);
+                    bench.one(
+                            new Random(77L * plan.hashCode() + 13L * peg.name().hashCode() + repeat), told);
                 }
             }
-            out.append(String.format(
-                    Locale.ROOT,
-                    "| %s | %s | %s | %s | %s |%n",
-                    table,
-                    share(told),
-                    share(known) + " (" + known.count() + ")",
-                    VisitsBench.millimetres(amount2),
-                    share(alarms)));
+            out.append(told.row(plan));
         }
         return out.toString();
     }
 
-    private static String share(Tally tally) {
-        return String.format(Locale.ROOT, "%.1f ± %.1f %%", 100 * tally.mean(), 100 * tally.error());
-    }
-
-    private static void one(
-            PracticePeg peg, Peg first, Random chance, Tally told, Tally known, Tally amount2, Tally alarms)
-            throws InputException {
-        PegWater water = PegWater.of(first);
-        FittedBottom before = BottomModel.fit(Survey.of(first, water), Monitor.NONE);
+    private void one(Random chance, Told told) {
         Place centre = centre(peg, water, chance);
         double amount = chance.nextBoolean() ? AMOUNT_METRES : -AMOUNT_METRES;
         DoubleBinaryOperator truth = peg.truth()::depthAt;
         DoubleBinaryOperator changed = (x, y) ->
                 truth.applyAsDouble(x, y) + (centre.distanceTo(new Place(x, y)) <= RADIUS_METRES ? amount : 0);
-        List<BottomChange> changes = changes(peg, first, water, centre, changed, chance);
-        Optional<BottomChange> there = changes.stream()
+        List<Reading> readings = readings(centre, changed, chance);
+        Optional<BottomChange> there = changes(readings).stream()
                 .filter(c -> Math.hypot(c.xMetres() - centre.xMetres(), c.yMetres() - centre.yMetres()) <= NEAR_METRES
                         && c.deeperMetres() * amount > 0)
                 .findFirst();
-        told.add(there.isPresent() ? 1 : 0);
+        told.told().add(there.isPresent() ? 1 : 0);
         if (before.at(centre.xMetres(), centre.yMetres()).sdMetres() <= KNOWN_METRES) {
-            known.add(there.isPresent() ? 1 : 0);
+            told.known().add(there.isPresent() ? 1 : 0);
         }
-        there.ifPresent(c -> amount2.add((c.deeperMetres() - amount) * (c.deeperMetres() - amount)));
-        alarms.add(changes(peg, first, water, centre, truth, chance).isEmpty() ? 0 : 1);
+        there.ifPresent(c -> told.amount2().add((c.deeperMetres() - amount) * (c.deeperMetres() - amount)));
+        told.alarms().add(changes(readings(centre, truth, chance)).isEmpty() ? 0 : 1);
+        ChangeCeiling.Told most = new ChangeCeiling(peg, before, AMOUNT_METRES, NEAR_METRES).of(readings, chance);
+        told.ceiling().add(most.known());
+        told.with().get(told.with().size() - 1).addAll(most.with());
+        told.without().addAll(most.without());
     }
 
     /** Any place in the water in front whose whole patch is water, at least 0.4 m deep. */
@@ -113,9 +145,8 @@ final class ChangeBench {
         }
     }
 
-    /** What is told after five ordinary readings and two that fall into the patch. */
-    private static List<BottomChange> changes(
-            PracticePeg peg, Peg first, PegWater water, Place centre, DoubleBinaryOperator bottom, Random chance) {
+    /** Five ordinary readings and two that fall into the patch. */
+    private List<Reading> readings(Place centre, DoubleBinaryOperator bottom, Random chance) {
         SecondVisit visit = new SecondVisit(peg, bottom, VisitsBench.HIGHER_METRES, chance);
         List<Reading> readings = new ArrayList<>(visit.ordinary(first, ORDINARY));
         int inside = 0;
@@ -130,7 +161,11 @@ final class ChangeBench {
                 inside++;
             }
         }
-        FittedBottom bottomSeen = BottomModel.fit(Survey.of(SecondVisit.after(first, readings), water), Monitor.NONE);
-        return bottomSeen.changes();
+        return readings;
+    }
+
+    private List<BottomChange> changes(List<Reading> readings) {
+        return BottomModel.fit(Survey.of(SecondVisit.after(first, readings), water), Monitor.NONE)
+                .changes();
     }
 }

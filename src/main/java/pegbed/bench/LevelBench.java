@@ -1,6 +1,5 @@
 package pegbed.bench;
 
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -23,14 +22,11 @@ final class LevelBench {
     private static final int REPEATS = 12;
     private static final int ORDINARY = 5;
 
-    /** Ground no steeper than this counts as flat, rise over run. */
-    private static final double FLAT = 0.1;
-
-    private final Path practice;
+    private final FirstVisits visits;
     private final List<PracticePeg> pegs;
 
-    private LevelBench(Path practice, List<PracticePeg> pegs) {
-        this.practice = practice;
+    private LevelBench(FirstVisits visits, List<PracticePeg> pegs) {
+        this.visits = visits;
         this.pegs = pegs;
     }
 
@@ -63,56 +59,47 @@ final class LevelBench {
         }
     }
 
-    static String table(Path practice, List<PracticePeg> pegs) throws InputException {
-        return new LevelBench(practice, pegs).table();
+    static String table(FirstVisits visits, List<PracticePeg> pegs) throws InputException {
+        return new LevelBench(visits, pegs).table();
     }
 
     private String table() throws InputException {
         StringBuilder out = new StringBuilder(
                 "| first visit | second visit | level RMSE mm | stated sd mm | stated / RMSE |\n|---|---|---|---|---|\n");
-        StringBuilder flat = new StringBuilder(
-                "| first visit | map RMSE on flat ground mm | by the same readings at the first level |\n|---|---|---|\n");
-        for (String table : VisitsBench.TABLES) {
+        StringBuilder flat = new StringBuilder(FlatGround.HEADER);
+        for (String plan : visits.plans()) {
             List<Found> proposed = List.of(new Found(), new Found(), new Found());
             List<Found> random = List.of(new Found(), new Found(), new Found());
             Found ordinary = new Found();
-            Tally map = new Tally();
-            Tally without = new Tally();
-            for (PracticePeg peg : pegs) {
+            FlatGround map = new FlatGround();
+            for (int p = 0; p < pegs.size(); p++) {
                 proposed.forEach(Found::group);
                 random.forEach(Found::group);
                 ordinary.group();
                 map.group();
-                without.group();
-                run(peg, table, proposed, random, ordinary, map, without);
+                run(pegs.get(p), plan, visits.after(plan).get(p), proposed, random, ordinary, map);
             }
             for (int k = 0; k < 3; k++) {
-                out.append(proposed.get(k).row(table, (k + 1) + " proposed"));
-                out.append(random.get(k).row(table, (k + 1) + " by chance"));
+                out.append(proposed.get(k).row(plan, (k + 1) + " proposed"));
+                out.append(random.get(k).row(plan, (k + 1) + " by chance"));
             }
-            out.append(ordinary.row(table, ORDINARY + " ordinary readings"));
-            flat.append(String.format(
-                    Locale.ROOT,
-                    "| %s | %s | %s |%n",
-                    table,
-                    VisitsBench.millimetres(map),
-                    VisitsBench.millimetres(without)));
+            out.append(ordinary.row(plan, ORDINARY + " ordinary readings"));
+            flat.append(map.row(plan));
         }
         return out.append('\n').append(flat).toString();
     }
 
-    private void run(
+    private static void run(
             PracticePeg peg,
-            String table,
+            String plan,
+            Peg first,
             List<Found> proposed,
             List<Found> random,
             Found ordinary,
-            Tally map,
-            Tally without)
+            FlatGround map)
             throws InputException {
-        Peg first = peg.with(practice.resolve(peg.name()).resolve(table));
         PegWater water = PegWater.of(first);
-        List<Place> flat = flat(peg, water);
+        List<Place> flat = FlatGround.of(peg, water);
         Peg arrived = SecondVisit.after(first, List.of());
         LevelAnswer answer = LevelAnswer.of(arrived, water, fit(arrived, water));
         List<Place> wanted =
@@ -120,7 +107,7 @@ final class LevelBench {
         List<Place> all = LevelAnswer.checkPlaces(arrived, water);
         for (int repeat = 0; repeat < REPEATS; repeat++) {
             Random chance =
-                    new Random(1000L * table.hashCode() + 31L * peg.name().hashCode() + repeat);
+                    new Random(1000L * plan.hashCode() + 31L * peg.name().hashCode() + repeat);
             SecondVisit visit = new SecondVisit(peg, peg.truth()::depthAt, VisitsBench.HIGHER_METRES, chance);
             List<Place> others = new ArrayList<>(all);
             java.util.Collections.shuffle(others, chance);
@@ -131,12 +118,7 @@ final class LevelBench {
             ordinary.add(bottom.level(0));
             FittedBottom same = fit(first.withToday(v -> v.withReadings(lowered(again))), water);
             for (Place place : flat) {
-                double truth = peg.truth().depthAt(place.xMetres(), place.yMetres());
-                double error =
-                        bottom.at(place.xMetres(), place.yMetres()).depthMetres() - truth - VisitsBench.HIGHER_METRES;
-                map.add(error * error);
-                double rest = same.at(place.xMetres(), place.yMetres()).depthMetres() - truth;
-                without.add(rest * rest);
+                map.add(peg.truth().depthAt(place.xMetres(), place.yMetres()), place, bottom, same);
             }
         }
     }
@@ -167,22 +149,5 @@ final class LevelBench {
 
     private static FittedBottom fit(Peg peg, PegWater water) {
         return BottomModel.fit(Survey.of(peg, water), Monitor.NONE);
-    }
-
-    /** Flat ground in truth within 11 m and 62°, on a metre's grid. */
-    private static List<Place> flat(PracticePeg peg, PegWater water) {
-        List<Place> flat = new ArrayList<>();
-        for (double y = 0.5; y <= 11; y++) {
-            for (double x = -11; x <= 11; x++) {
-                Place place = new Place(x, y);
-                if (place.distanceMetres() <= 11
-                        && Math.abs(place.angleDegrees()) <= 62
-                        && water.isWater(x, y)
-                        && peg.truth().disc(x, y).slope() <= FLAT) {
-                    flat.add(place);
-                }
-            }
-        }
-        return flat;
     }
 }

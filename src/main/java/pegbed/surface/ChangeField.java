@@ -9,9 +9,9 @@ import pegbed.model.Monitor;
  * for.
  *
  * <p>The later readings are taken to see the earlier bottom and a change g of it, a Gaussian field of mean 0 with
- * covariance 0.15²·M32(r/1.0 m) (empirical); bottom, levels and g are solved together from what was read up to the
- * earlier visit and at the later one, so that the doubt of g holds that of all three. Where nothing was read g is 0 ± 15
- * cm. Immutable and thread-safe.
+ * covariance 0.15²·M32(r/1.0 m) (empirical), told from what they are against what was read up to the earlier visit makes
+ * expected of them ({@link Expected}), so that the doubt of g holds that of bottom, levels and readings. Where nothing was
+ * read g is 0 ± 15 cm. Immutable and thread-safe.
  */
 public final class ChangeField {
     /** Standard deviation of the bottom's change where nothing is known, metres. */
@@ -19,26 +19,21 @@ public final class ChangeField {
 
     private static final double LENGTH_METRES = 1.0;
 
-    private final List<Sounding> soundings;
-    private final Observations observations;
+    private final Expected expected;
     private final Conditioned conditioned;
-    private final int later;
 
     private ChangeField(FittedBottom bottom, int later) {
-        this.later = later;
-        soundings = bottom.survey().soundings();
-        observations = bottom.observations();
-        int n = observations.count;
+        expected = Expected.of(bottom, visit -> visit == later);
+        int n = expected.count();
         double[] k = new double[n * n];
-        double[] row = new double[n];
         for (int i = 0; i < n; i++) {
-            bottom.observationCovariances(i, row);
             for (int j = 0; j < n; j++) {
-                k[i * n + j] = row[j] + (sees(i) && sees(j) ? between(i, j) : 0);
+                k[i * n + j] = expected.toldCovariance(i, j)
+                        + covariance(expected.x[i], expected.y[i], j)
+                        + (i == j ? expected.toldNoise(i) : 0);
             }
         }
-        conditioned = new Conditioned(
-                k, observations.residual, bottom.survey().water().isEmpty());
+        conditioned = new Conditioned(k, expected.difference, false);
     }
 
     /**
@@ -65,17 +60,8 @@ public final class ChangeField {
         return new ChangeField(BottomModel.fitExactly(Condensed.of(survey.withSoundings(both)), monitor), later);
     }
 
-    private boolean sees(int observation) {
-        return observation < observations.real
-                && soundings.get(observations.sounding[observation]).visit() == later;
-    }
-
-    private double between(int i, int j) {
-        return covariance(observations.places.x[i], observations.places.y[i], j);
-    }
-
     private double covariance(double x, double y, int j) {
-        double r = Math.hypot(x - observations.places.x[j], y - observations.places.y[j]);
+        double r = Math.hypot(x - expected.x[j], y - expected.y[j]);
         return SD_METRES * SD_METRES * Matern.threeHalves(r / LENGTH_METRES);
     }
 
@@ -94,9 +80,9 @@ public final class ChangeField {
 
     /** The change at a place. */
     public Change at(double xMetres, double yMetres) {
-        double[] k = new double[observations.count];
-        for (int j = 0; j < observations.real; j++) {
-            k[j] = sees(j) ? covariance(xMetres, yMetres, j) : 0;
+        double[] k = new double[expected.count()];
+        for (int j = 0; j < k.length; j++) {
+            k[j] = covariance(xMetres, yMetres, j);
         }
         double mean = Conditioned.dot(k, conditioned.alpha());
         conditioned.whiten(k);

@@ -11,26 +11,23 @@ import pegbed.model.Monitor;
 /**
  * Finds where the bottom has changed between visits.
  *
- * <p>A change at place c since visit s adds A·φ to the later readings, A ~ N(0, 0.25²) m, φ = exp(−d²/(2·0.6²)) at
- * distance d from c, 0 for readings before s. Against the readings y, whose covariance K holds the bottom, the levels and
- * all noise, its Bayes factor is that of one more direction of variance: with a = φᵀK⁻¹y and b = φᵀK⁻¹φ,
- * log B = τ²a²/(2(1+τ²b)) − ½ log(1+τ²b), and A given the readings is N(τ²a/(1+τ²b), τ²/(1+τ²b)). (Rasmussen &
- * Williams 2006, section 2.7, for one basis function.) Both a and b are divided by what the solve overdoes the noise of
- * such ground by ({@link LevelDoubt}). The places tried are the readings of visit s and the middles
- * between neighbours; the odds are the prior odds times the mean B over the places.
+ * <p>A change at place c since visit s adds A·φ to the readings from then on, A ~ N(0, 0.25²) m, φ = exp(−d²/(2·0.6²)) at
+ * distance d from c. What those readings are against what the earlier ones make expected ({@link Expected}) says how much
+ * likelier they are with the change than without, B ({@link ChangeEvidence}). The places tried are the readings of visit s
+ * and the middles between neighbours; the odds are the prior odds times the mean B over the places.
  *
  * <p>A change that is found raises the variance of every older reading by ((A² + var A)·φ²): the older readings lose
  * weight by their distance, none beyond some 1.5 m. Then the bottom is fitted again, and looked over again.
  */
 final class ChangeSearch {
-    /** Odds before any reading that the bottom of a peg has changed between two visits (our choice). */
-    private static final double PRIOR_ODDS = 1.0 / 8;
+    /**
+     * Odds before any reading that the bottom of a peg has changed between two visits (our choice: so that of the visits to
+     * an invented bottom that has not changed fewer than one in twenty raise one).
+     */
+    private static final double PRIOR_ODDS = 0.4;
 
     /** From here on a change is raised. */
     static final double RAISED_FROM = 0.5;
-
-    /** Standard deviation of a change's depth, metres (empirical). */
-    private static final double AMOUNT_SD_METRES = 0.25;
 
     /** Readings so near each other may lie in one change, metres. */
     private static final double NEIGHBOUR_METRES = 1.5;
@@ -119,30 +116,23 @@ final class ChangeSearch {
         if (places.isEmpty()) {
             return Optional.empty();
         }
+        Expected expected = Expected.of(bottom, v -> v >= visit);
+        ChangeEvidence evidence = new ChangeEvidence(expected.told());
         double sum = 0;
-        double best = Double.NEGATIVE_INFINITY;
         double[] where = places.get(0);
-        double[] amount = {0, 0};
+        ChangeEvidence.Change best = evidence.of(shape(where, expected));
         for (double[] place : places) {
-            double[] phi = shape(place, visit);
-            Gradient g = bottom.gradient(place[0], place[1]);
-            double overdone = LevelDoubt.overdone(Math.hypot(g.dx(), g.dy()));
-            double a = Conditioned.dot(phi, bottom.conditioned().alpha()) / overdone;
-            bottom.conditioned().whiten(phi);
-            double b = Conditioned.dot(phi, phi) / overdone;
-            double prior = AMOUNT_SD_METRES * AMOUNT_SD_METRES;
-            double grown = 1 + prior * b;
-            double logFactor = Math.min(600, prior * a * a / (2 * grown) - Math.log(grown) / 2);
-            sum += Math.exp(logFactor);
-            if (logFactor > best) {
-                best = logFactor;
+            ChangeEvidence.Change change = evidence.of(shape(place, expected));
+            sum += Math.exp(Math.min(600, change.logFactor()));
+            if (change.logFactor() > best.logFactor()) {
+                best = change;
                 where = place;
-                amount = new double[] {prior * a / grown, Math.sqrt(prior / grown)};
             }
         }
         double odds = PRIOR_ODDS * sum / places.size();
-        BottomChange change = new BottomChange(where[0], where[1], visit, amount[0], amount[1], odds / (1 + odds));
-        return Optional.of(new Found(change, best));
+        BottomChange change =
+                new BottomChange(where[0], where[1], visit, best.metres(), best.sdMetres(), odds / (1 + odds));
+        return Optional.of(new Found(change, best.logFactor()));
     }
 
     /**
@@ -174,13 +164,10 @@ final class ChangeSearch {
         return places;
     }
 
-    private double[] shape(double[] place, int since) {
-        double[] phi = new double[observations.count];
-        for (int i = 0; i < observations.real; i++) {
-            Sounding s = soundings.get(observations.sounding[i]);
-            if (s.visit() >= since) {
-                phi[i] = BottomChange.share(Math.hypot(s.xMetres() - place[0], s.yMetres() - place[1]));
-            }
+    private static double[] shape(double[] place, Expected expected) {
+        double[] phi = new double[expected.difference.length];
+        for (int i = 0; i < phi.length; i++) {
+            phi[i] = BottomChange.share(Math.hypot(expected.x[i] - place[0], expected.y[i] - place[1]));
         }
         return phi;
     }

@@ -2,7 +2,6 @@ package pegbed.surface;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import pegbed.model.Monitor;
@@ -112,29 +111,13 @@ public final class FittedBottom {
         double[] c = levelCovariances(of, against);
         double higher =
                 survey.levels().mean(of) - survey.levels().mean(against) + Conditioned.dot(c, conditioned.alpha());
-        double prior = levelVariance(of, against);
-        conditioned.whiten(c);
-        double variance = conditioned.covariance(prior, c, c, 0, 0);
         long readings = survey.soundings().stream()
                 .filter(s -> s.visit() == against && s.isUsed())
                 .count();
-        double sd = LevelDoubt.sd(prior, variance, steepness(of).orElse(1));
+        int later = Math.max(of, against);
+        double sd =
+                of == against ? 0 : Expected.of(this, visit -> visit == later).levelSd(of, against);
         return new VisitLevel(against, higher, sd, (int) readings);
-    }
-
-    /** Mean steepness of the ground that was read at the visit that is shown. */
-    OptionalDouble shownSteepness() {
-        return steepness(survey.shown());
-    }
-
-    private OptionalDouble steepness(int visit) {
-        return survey.soundings().stream()
-                .filter(s -> s.visit() == visit && s.isUsed())
-                .mapToDouble(s -> {
-                    Gradient g = gradient(s.xMetres(), s.yMetres());
-                    return Math.hypot(g.dx(), g.dy());
-                })
-                .average();
     }
 
     /** Covariances of one observation with all of them, noise included, into a row of the observations' length. */
@@ -160,16 +143,6 @@ public final class FittedBottom {
             c[j] -= other[j];
         }
         return c;
-    }
-
-    /** Variance of that offset before any sounding, square metres. */
-    double levelVariance(int visit) {
-        return levelVariance(visit, survey.shown());
-    }
-
-    private double levelVariance(int of, int against) {
-        Levels levels = survey.levels();
-        return levels.covariance(of, of) - 2 * levels.covariance(of, against) + levels.covariance(against, against);
     }
 
     /** Covariance of a visit's level with that of the visit that is shown, square metres. */
@@ -383,12 +356,15 @@ public final class FittedBottom {
                 planned.stream().mapToDouble(Sounding::yMetres).toArray());
         double[] variances = new double[g.length];
         for (int i = 0; i < g.length; i++) {
-            Sounding reading = planned.get(i);
-            double depth = hyper.noise() * reading.sdDepthMetres() * tub.scale().vertical();
-            variances[i] = depth * depth
-                    + InputNoise.placing(g[i], reading.varX(), reading.varY(), reading.covXY(), tub.scale());
+            variances[i] = readingVariance(planned.get(i), g[i]);
         }
         return variances;
+    }
+
+    /** Variance of a plumbed depth about the bottom where that slopes so, square metres. */
+    double readingVariance(Sounding reading, Gradient slope) {
+        double depth = hyper.noise() * reading.sdDepthMetres() * tub.scale().vertical();
+        return depth * depth + InputNoise.placing(slope, reading.varX(), reading.varY(), reading.covXY(), tub.scale());
     }
 
     /** The bottom on a regular grid of {@link Disc#CELL_METRES}. */

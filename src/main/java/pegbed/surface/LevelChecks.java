@@ -1,58 +1,53 @@
 package pegbed.surface;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 
 /**
  * Which further readings would tell the level of the shown visit best against an earlier one's.
  *
- * <p>Greedy: the next reading is the one that leaves the least variance of the offset δ, given all that is known. Where
- * the shown visit has no reading yet that is the choice of the greatest 1ᵀM⁻¹1, M = K_post + diag τ², since then
- * 1/var δ = 1/0.12² + 1ᵀM⁻¹1; τ² is the depth noise and what an unsure place adds on the slope that is expected and on
- * the slope that is unknown.
+ * <p>Greedy: the next reading is the one that leaves the least variance of the offset δ, given all that is known, with the
+ * doubt of bottom and slopes put right for the steepness of the ground ({@link SteepnessDoubt}). Where the shown visit has
+ * no reading yet that is the choice of the greatest 1ᵀM⁻¹1, M = K_post + diag τ², since then 1/var δ = 1/0.12² + 1ᵀM⁻¹1; τ²
+ * is the depth noise and what an unsure place adds on the slope that is expected and on the slope that is unknown.
  */
 public final class LevelChecks {
     private final FittedBottom bottom;
-    private final Places places;
+    private final int visit;
     private final List<Sounding> candidates;
-    /** L⁻¹k by candidate, with an element more for each reading that is planned. */
-    private final double[][] whitened;
-
-    private final double[] slope;
-    /** τ² by candidate. */
-    private final double[] noise;
-
-    /** L⁻¹k of δ, longer like the candidates'. */
+    /** Number of readings that the shown visit has. */
+    private final int taken;
+    /** Covariance of what is seen at two readings, those taken first, given those conditioned on. */
+    private final double[][] seen;
+    /** Covariance of δ with what is seen at each. */
     private final double[] level;
 
-    private final double levelPrior;
-    /** Covariance of δ with any depth at the shown level, before any sounding. */
-    private final double withDepth;
+    private final double[] noise;
+    private final Gradient[] slopes;
 
-    private LevelChecks(FittedBottom bottom, int visit, List<Sounding> candidates, int count) {
+    private LevelChecks(FittedBottom bottom, int visit, List<Sounding> candidates) {
         this.bottom = bottom;
+        this.visit = visit;
         this.candidates = candidates;
-        places = bottom.places(
+        int shown = bottom.survey().shown();
+        Expected expected = Expected.of(bottom, v -> v == shown, candidates);
+        int n = expected.count();
+        taken = n - candidates.size();
+        seen = new double[n][n];
+        level = new double[n];
+        noise = new double[n];
+        for (int i = 0; i < n; i++) {
+            for (int j = 0; j < n; j++) {
+                seen[i][j] = expected.toldCovariance(i, j);
+            }
+            level[i] = expected.toldWithLevel(i, shown, visit);
+            noise[i] = expected.toldNoise(i);
+        }
+        slopes = bottom.gradients(
                 candidates.stream().mapToDouble(Sounding::xMetres).toArray(),
                 candidates.stream().mapToDouble(Sounding::yMetres).toArray());
-        int n = bottom.observations().count;
-        levelPrior = bottom.levelVariance(visit);
-        withDepth = bottom.levelWithShown(visit)
-                - bottom.levelWithShown(bottom.survey().shown());
-        level = Arrays.copyOf(bottom.levelCovariances(visit), n + count);
-        bottom.conditioned().whiten(level);
-        whitened = new double[candidates.size()][];
-        slope = new double[candidates.size()];
-        noise = bottom.readingVariances(candidates);
-        double[] row = new double[n];
-        for (int i = 0; i < candidates.size(); i++) {
-            bottom.covariances(places, i, row);
-            whitened[i] = Arrays.copyOf(row, n + count);
-            bottom.conditioned().whiten(whitened[i]);
-            Sounding planned = candidates.get(i);
-            Gradient g = bottom.gradient(planned.xMetres(), planned.yMetres());
-            slope[i] = Math.hypot(g.dx(), g.dy());
+        for (int i = 0; i < taken; i++) {
+            take(i);
         }
     }
 
@@ -60,7 +55,7 @@ public final class LevelChecks {
      * A reading to take.
      *
      * @param candidate its index among the candidates
-     * @param sdExpectedMetres standard deviation of the bottom there, metres
+     * @param sdExpectedMetres standard deviation of what should be read there, metres
      * @param slope steepness expected there, rise over run
      * @param sdAfterMetres standard deviation of the level once this and those before it are taken, metres
      */
@@ -77,21 +72,19 @@ public final class LevelChecks {
      */
     public static List<LevelCheck> best(
             FittedBottom bottom, int visit, List<Sounding> candidates, int count, double apartMetres) {
-        return new LevelChecks(bottom, visit, candidates, count).chosen(count, apartMetres);
+        return new LevelChecks(bottom, visit, candidates).chosen(count, apartMetres);
     }
 
     private List<LevelCheck> chosen(int count, double apartMetres) {
         List<LevelCheck> chosen = new ArrayList<>();
-        boolean[] taken = new boolean[candidates.size()];
-        long known = bottom.survey().soundings().stream()
-                .filter(s -> s.visit() == bottom.survey().shown() && s.isUsed())
-                .count();
-        double steepness = known * bottom.shownSteepness().orElse(0);
+        boolean[] out = new boolean[candidates.size()];
+        int shown = bottom.survey().shown();
+        List<Sounding> planned = new ArrayList<>();
         while (chosen.size() < count) {
             int best = -1;
             double most = 0;
-            for (int i = 0; i < taken.length; i++) {
-                double gain = taken[i] ? 0 : gain(i);
+            for (int i = 0; i < out.length; i++) {
+                double gain = out[i] ? 0 : gain(taken + i);
                 if (gain > most) {
                     best = i;
                     most = gain;
@@ -100,14 +93,15 @@ public final class LevelChecks {
             if (best < 0) {
                 break;
             }
-            double sd = Math.sqrt(Math.max(0, covariance(best, best)));
-            take(best, bottom.observations().count + chosen.size());
-            steepness += slope[best];
-            double left = levelPrior - Conditioned.dot(level, level);
-            double sdAfter = LevelDoubt.sd(levelPrior, left, steepness / (known + chosen.size() + 1));
-            chosen.add(new LevelCheck(best, sd, slope[best], sdAfter));
-            for (int i = 0; i < taken.length; i++) {
-                taken[i] |= i == best || apart(i, best) < apartMetres;
+            planned.add(candidates.get(best));
+            chosen.add(new LevelCheck(
+                    best,
+                    Math.sqrt(Math.max(0, seen[taken + best][taken + best])),
+                    Math.hypot(slopes[best].dx(), slopes[best].dy()),
+                    Expected.of(bottom, v -> v == shown, planned).levelSd(shown, visit)));
+            take(taken + best);
+            for (int i = 0; i < out.length; i++) {
+                out[i] |= i == best || apart(i, best) < apartMetres;
             }
         }
         return chosen;
@@ -115,31 +109,20 @@ public final class LevelChecks {
 
     /** By how much a reading would lessen the variance of δ, square metres. */
     private double gain(int i) {
-        double withLevel = withLevel(i);
-        return withLevel * withLevel / (covariance(i, i) + noise[i]);
+        return level[i] * level[i] / (seen[i][i] + noise[i]);
     }
 
-    /** Conditions everything on a reading: one more element of every whitened vector. */
-    private void take(int at, int element) {
-        double sd = Math.sqrt(covariance(at, at) + noise[at]);
-        double withLevel = withLevel(at);
-        double[] with = new double[candidates.size()];
-        for (int i = 0; i < with.length; i++) {
-            with[i] = covariance(i, at);
+    /** Conditions everything on a reading. */
+    private void take(int at) {
+        double variance = seen[at][at] + noise[at];
+        double[] with = seen[at].clone();
+        double withLevel = level[at];
+        for (int i = 0; i < seen.length; i++) {
+            level[i] -= with[i] * withLevel / variance;
+            for (int j = 0; j < seen.length; j++) {
+                seen[i][j] -= with[i] * with[j] / variance;
+            }
         }
-        for (int i = 0; i < with.length; i++) {
-            whitened[i][element] = with[i] / sd;
-        }
-        level[element] = withLevel / sd;
-    }
-
-    private double withLevel(int i) {
-        return withDepth - Conditioned.dot(level, whitened[i]);
-    }
-
-    private double covariance(int a, int b) {
-        double prior = bottom.covariance().between(places, a, places, b);
-        return bottom.conditioned().covariance(prior, whitened[a], whitened[b], 1, 1);
     }
 
     private double apart(int a, int b) {

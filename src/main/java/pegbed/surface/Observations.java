@@ -109,6 +109,11 @@ final class Observations {
         }
     }
 
+    /** Index of the visit of an observation; -1 for the banks' own. */
+    int visit(int i) {
+        return visit[i];
+    }
+
     /** Covariance that two observations share because of the levels of their visits. */
     double levelCovariance(int i, int j) {
         return visit[i] < 0 || visit[j] < 0 ? 0 : levels.covariance(visit[i], visit[j]);

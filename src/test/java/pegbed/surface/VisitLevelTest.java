@@ -98,7 +98,44 @@ class VisitLevelTest {
         return bottom.conditioned().covariance(bottom.covariance().between(places, i, places, j), w[i], w[j], 1, 1);
     }
 
-    /** The check proposed first leaves 1/(1/0.12² + 1/M), M the variance of a reading about what is expected there. */
+    /**
+     * (1 − Σw)²·0.12² + wᵀ(C K_post C + N)w, w the solve's weights of two exactly placed readings, C the factors of the
+     * steepness there.
+     */
+    @Test
+    void theDoubtIsWhatTheWeightsMakeOfTheErrorsAsTheyAreTold() throws InputException {
+        List<Reading> first = fan(0, 4, 7);
+        List<Reading> second = List.of(exact(5.5, -10, 0.10), exact(6, 15, 0.07));
+        FittedBottom before = TestPegs.fit(TestPegs.bend().withToday(v -> v.withReadings(first)));
+        FittedBottom both = TestPegs.fit(twice(first, second));
+        double[] x = second.stream().mapToDouble(r -> r.place().xMetres()).toArray();
+        double[] y = second.stream().mapToDouble(r -> r.place().yMetres()).toArray();
+        Places places = before.places(x, y);
+        double[][] whitened = new double[2][before.observations().count];
+        double[] factor = new double[2];
+        for (int i = 0; i < 2; i++) {
+            before.covariances(places, i, whitened[i]);
+            before.conditioned().whiten(whitened[i]);
+            Gradient g = both.gradient(x[i], y[i]);
+            factor[i] = SteepnessDoubt.bottom(Math.hypot(g.dx(), g.dy()));
+        }
+        double noise = 0.02 * 0.02 + 1e-6;
+        double a = posterior(before, places, whitened, 0, 0);
+        double b = posterior(before, places, whitened, 0, 1);
+        double c = posterior(before, places, whitened, 1, 1);
+        double determinant = (a + noise + PRIOR) * (c + noise + PRIOR) - (b + PRIOR) * (b + PRIOR);
+        double w0 = PRIOR * (c + noise - b) / determinant;
+        double w1 = PRIOR * (a + noise - b) / determinant;
+        double expected = (1 - w0 - w1) * (1 - w0 - w1) * PRIOR
+                + w0 * w0 * (factor[0] * factor[0] * a + noise)
+                + 2 * w0 * w1 * factor[0] * factor[1] * b
+                + w1 * w1 * (factor[1] * factor[1] * c + noise);
+
+        assertEquals(Math.sqrt(expected), both.level(0).sdMetres(), 1e-6);
+        assertEquals(both.level(0).sdMetres(), both.level(0, 1).sdMetres(), 1e-12);
+    }
+
+    /** Of readings with nothing read before them the first is where a reading is least in doubt: least 1ᵀM1. */
     @Test
     void theFirstCheckIsTheOneThatTellsMost() throws InputException {
         Peg arrived = twice(fan(0, 3, 5, 7, 9), List.of());
@@ -110,13 +147,15 @@ class VisitLevelTest {
         }
         List<LevelChecks.LevelCheck> best = LevelChecks.best(bottom, 0, candidates, 3, 2);
         assertEquals(3, best.size());
+        double[][] told = SteepnessDoubt.covariance(bottom, candidates);
         double least = Double.POSITIVE_INFINITY;
         int index = -1;
         for (int i = 0; i < candidates.size(); i++) {
-            LevelChecks.LevelCheck alone = LevelChecks.best(bottom, 0, candidates.subList(i, i + 1), 1, 0)
-                    .get(0);
-            if (solved(alone) < least) {
-                least = solved(alone);
+            Sounding s = candidates.get(i);
+            Gradient g = SteepnessDoubt.of(bottom.gradient(s.xMetres(), s.yMetres()));
+            double doubt = told[i][i] + bottom.readingVariance(s, g);
+            if (doubt < least) {
+                least = doubt;
                 index = i;
             }
         }
@@ -130,10 +169,28 @@ class VisitLevelTest {
         }
     }
 
-    /** Undoes the calibration that is told. */
-    private static double solved(LevelChecks.LevelCheck check) {
-        double told = 1 / (check.sdAfterMetres() * check.sdAfterMetres()) - 1 / PRIOR;
-        return 1 / (1 / PRIOR + told * LevelDoubt.overdone(check.slope()));
+    /** What is said to be known after a check is what is known once it is taken, the map learning nothing new from it. */
+    @Test
+    void aCheckLeavesTheDoubtThatWasForetold() throws InputException {
+        List<Reading> first = fan(0, 4, 7);
+        FittedBottom bottom = TestPegs.fit(twice(first, List.of()));
+        Reading check = exact(5.5, -10, 0.10);
+        List<Sounding> candidates = List.of(Sounding.of(check, 1));
+        double foretold = LevelChecks.best(bottom, 0, candidates, 1, 0).get(0).sdAfterMetres();
+        // The slope there is told a little otherwise once the check is known.
+        assertEquals(
+                foretold, TestPegs.fit(twice(first, List.of(check))).level(0).sdMetres(), 0.003);
+    }
+
+    /** One reading that stands alone may as well be misplaced; a second beside it settles it. */
+    @Test
+    void oneReadingAloneTellsNoChange() throws InputException {
+        List<Reading> first = fan(0, 3, 4.5, 6, 7.5, 9);
+        List<Reading> second = new ArrayList<>(fan(0.05, 4, 8));
+        second.add(exact(6, 0, 0.30));
+        assertEquals(List.of(), TestPegs.fit(twice(first, second)).changes());
+        second.add(exact(6.3, 3, 0.30));
+        assertEquals(1, TestPegs.fit(twice(first, second)).changes().size());
     }
 
     @Test
