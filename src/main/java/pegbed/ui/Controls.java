@@ -15,7 +15,7 @@ import javafx.util.StringConverter;
 
 /** Controls as this window makes them: each with an id, a name for screen readers and, where useful, a tip. */
 final class Controls {
-    private static final Duration WORTH_A_WORD = Duration.millis(250);
+    private static final Duration WORTH_A_WORD = Duration.millis(500);
 
     private Controls() {}
 
@@ -54,7 +54,7 @@ final class Controls {
         return label;
     }
 
-    /** True once a condition has held for a quarter of a second, and until it ends: what is over sooner is not worth a word. */
+    /** True once a condition has held for half a second, and until it ends: what is over sooner is not worth a word. */
     static ObservableBooleanValue lasting(ObservableBooleanValue condition) {
         ReadOnlyBooleanWrapper lasting = new ReadOnlyBooleanWrapper(false);
         PauseTransition pause = new PauseTransition(WORTH_A_WORD);

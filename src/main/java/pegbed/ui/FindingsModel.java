@@ -132,7 +132,12 @@ final class FindingsModel {
             return little.missing();
         }
         if (answer instanceof Answer.Computing computing) {
-            return computing.before().isPresent() ? "Working it out; the map is the one before." : "Working it out.";
+            return computing
+                    .before()
+                    .map(old -> old.map().isProvisional()
+                            ? "Working it out; the reading is on the map already."
+                            : "Working it out; the map is the one before.")
+                    .orElse("Working it out.");
         }
         if (answer instanceof Answer.Failed failed) {
             return failed.why() + (failed.before().isPresent() ? " The map is the one before." : "");

@@ -1,17 +1,12 @@
 package pegbed.ui;
 
 import java.awt.image.BufferedImage;
-import java.awt.image.DataBufferInt;
-import java.nio.IntBuffer;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
-import javafx.scene.image.PixelBuffer;
-import javafx.scene.image.PixelFormat;
-import javafx.scene.image.WritableImage;
 import org.locationtech.jts.geom.Envelope;
 import pegbed.analysis.Findings;
 import pegbed.analysis.PegMap;
@@ -130,7 +125,7 @@ final class MapPainting {
         BufferedImage image = PngWriter.image(
                 whole.only(EnumSet.complementOf(EnumSet.copyOf(QUICK))), wish.theme(), wish.pixelsPerPoint());
         painted = wish;
-        MapPicture picture = new MapPicture(Optional.of(image(image)), whole.only(QUICK), view, drawing.bounds());
+        MapPicture picture = new MapPicture(Optional.of(Pixels.of(image)), whole.only(QUICK), view, drawing.bounds());
         deliver(wish, picture);
     }
 
@@ -159,16 +154,6 @@ final class MapPainting {
         Envelope area = new Envelope(
                 MARGIN_POINTS, size.widthPoints() - MARGIN_POINTS, MARGIN_POINTS, size.heightPoints() - MARGIN_POINTS);
         return drawing.fitted(area, size.widthPoints(), size.heightPoints());
-    }
-
-    /** The same pixels for the toolkit. */
-    private static WritableImage image(BufferedImage image) {
-        int[] pixels = ((DataBufferInt) image.getRaster().getDataBuffer()).getData();
-        for (int i = 0; i < pixels.length; i++) {
-            pixels[i] |= 0xff000000;
-        }
-        return new WritableImage(new PixelBuffer<>(
-                image.getWidth(), image.getHeight(), IntBuffer.wrap(pixels), PixelFormat.getIntArgbPreInstance()));
     }
 
     /** Layers of a peg on which nothing was found yet: the place alone. */
