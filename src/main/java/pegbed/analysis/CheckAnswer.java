@@ -2,6 +2,7 @@ package pegbed.analysis;
 
 import java.util.List;
 import java.util.Locale;
+import pegbed.notation.Wording;
 
 /**
  * What check readings said of the map.
@@ -37,14 +38,15 @@ public record CheckAnswer(Verdict verdict, double offsetMetres, String sentence)
      */
     record Difference(double metres, double sdMetres, double outward) {}
 
-    static CheckAnswer of(List<Difference> differences) {
+    static CheckAnswer of(Wording wording, List<Difference> differences) {
         double misfit = misfit(differences, 0, 0);
         double worst = differences.stream()
                 .mapToDouble(d -> Math.abs(d.metres() / d.sdMetres()))
                 .max()
                 .orElse(0);
         if (worst * worst <= CHANCE) {
-            return new CheckAnswer(Verdict.AGREES, 0, "The check readings agree with the map: " + said(differences));
+            return new CheckAnswer(
+                    Verdict.AGREES, 0, "The check readings agree with the map: " + said(wording, differences));
         }
         // A distance said too long by b reads f(r − b), shallower by b times the outward fall; a high water reads
         // deeper.
@@ -56,7 +58,7 @@ public record CheckAnswer(Verdict verdict, double offsetMetres, String sentence)
             return new CheckAnswer(
                     Verdict.ROUGHER,
                     0,
-                    "The check readings do not agree with the map: " + said(differences)
+                    "The check readings do not agree with the map: " + said(wording, differences)
                             + " Trust it less between the readings, and plumb what you mean to fish.");
         }
         if (byDistance <= byLevel) {
@@ -74,9 +76,9 @@ public record CheckAnswer(Verdict verdict, double offsetMetres, String sentence)
                 level,
                 String.format(
                         Locale.ROOT,
-                        "The check readings are about %.0f cm %s than the others: the water has %s, or the float has slipped."
+                        "The check readings are about %s %s than the others: the water has %s, or the float has slipped."
                                 + " Plumb a known spot again.",
-                        100 * Math.abs(level),
+                        wording.depthToHalfInch(Math.abs(level)),
                         level > 0 ? "deeper" : "shallower",
                         level > 0 ? "risen" : "fallen"));
     }
@@ -106,20 +108,19 @@ public record CheckAnswer(Verdict verdict, double offsetMetres, String sentence)
         return value * value;
     }
 
-    private static String said(List<Difference> differences) {
+    private static String said(Wording wording, List<Difference> differences) {
         StringBuilder words = new StringBuilder("they are ");
         for (int i = 0; i < differences.size(); i++) {
             Difference d = differences.get(i);
             words.append(i == 0 ? "" : i == differences.size() - 1 ? " and " : ", ")
-                    .append(String.format(
-                            Locale.ROOT,
-                            "%.0f cm %s",
-                            100 * Math.abs(d.metres()),
-                            d.metres() >= 0 ? "deeper" : "shallower"));
+                    .append(wording.depthToHalfInch(Math.abs(d.metres())))
+                    .append(d.metres() >= 0 ? " deeper" : " shallower");
         }
         double most =
                 differences.stream().mapToDouble(Difference::sdMetres).max().orElse(0);
-        return words.append(String.format(Locale.ROOT, ", where up to %.0f cm was to be expected.", 200 * most))
+        return words.append(", where up to ")
+                .append(wording.depthToHalfInch(2 * most))
+                .append(" was to be expected.")
                 .toString();
     }
 }

@@ -8,6 +8,7 @@ import pegbed.model.Monitor;
 import pegbed.model.Peg;
 import pegbed.model.Place;
 import pegbed.model.Reading;
+import pegbed.notation.Wording;
 import pegbed.surface.FittedBottom;
 import pegbed.surface.Prediction;
 import pegbed.surface.Sounding;
@@ -103,6 +104,7 @@ public record CheckLine(Place first, Place second, String why) {
                 .toList());
         FittedBottom bottom = PegMap.of(others, monitor).bottom();
         return Optional.of(CheckAnswer.of(
+                Wording.of(peg),
                 checks.stream().map(check -> difference(bottom, check)).toList()));
     }
 

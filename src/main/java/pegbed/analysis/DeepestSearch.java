@@ -1,9 +1,9 @@
 package pegbed.analysis;
 
 import java.util.List;
-import java.util.Locale;
 import pegbed.model.InputException;
 import pegbed.model.Place;
+import pegbed.notation.Wording;
 import pegbed.surface.BottomGrid;
 import pegbed.surface.Disc;
 import pegbed.surface.GridFrame;
@@ -21,7 +21,7 @@ final class DeepestSearch {
     private DeepestSearch() {}
 
     /** @throws InputException if no disc fits into the fishable water */
-    static Deepest of(BottomGrid grid, Zones zones) throws InputException {
+    static Deepest of(BottomGrid grid, Zones zones, Wording wording) throws InputException {
         FlatOdds odds = FlatOdds.USUAL;
         GridFrame frame = grid.frame();
         double deepest = 0;
@@ -65,7 +65,7 @@ final class DeepestSearch {
         });
         Place place = new Place(frame.x(best % frame.columns()), frame.y(best / frame.columns()));
         Spot spot = new Spot(place, disc.depthMetres(), disc.sdMetres(), disc.slope(), bestGentle);
-        return new Deepest(spot, Connected.area(grid, nodes), settles(spot, deepest));
+        return new Deepest(spot, Connected.area(grid, nodes), settles(spot, deepest, wording));
     }
 
     /** What a place is worth as the deepest, metres: its depth, less by the odds that it is too steep. */
@@ -73,15 +73,13 @@ final class DeepestSearch {
         return depthMetres - SLOPE_COST_METRES * (1 - gentle);
     }
 
-    private static String settles(Spot spot, double deepest) {
+    private static String settles(Spot spot, double deepest, Wording wording) {
         if (deepest - spot.depthMetres() > AREA_METRES) {
             return "A reading on the steep water beside it would settle whether anything deeper is level enough.";
         }
         return spot.sdMetres() > 0.05
-                ? String.format(
-                        Locale.ROOT,
-                        "A reading here would settle its depth, which is known to about %.0f cm.",
-                        100 * spot.sdMetres())
+                ? "A reading here would settle its depth, which is known to about "
+                        + wording.depthToHalfInch(spot.sdMetres()) + "."
                 : "Its depth is well known; another reading here would change little.";
     }
 }

@@ -3,6 +3,7 @@ package pegbed.analysis;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
+import pegbed.notation.Wording;
 import pegbed.surface.Field;
 
 /**
@@ -42,8 +43,8 @@ public record DoubtSummary(double medianSdMetres, double guessShare, Optional<Su
                 new DoubtSummary(median, (double) guesses / count, SurveyOrder.metBy(depths / count, median)));
     }
 
-    /** The summary in words. */
-    public String sentence() {
+    /** The summary in words and in the person's unit. */
+    public String sentence(Wording wording) {
         String yardstick = order.map(o -> String.format(
                         Locale.ROOT,
                         " By the uncertainty table of IHO S-44 that would meet %s (a yardstick: this is no survey).",
@@ -51,8 +52,8 @@ public record DoubtSummary(double medianSdMetres, double guessShare, Optional<Su
                 .orElse(" That is coarser than any order of IHO S-44.");
         return String.format(
                 Locale.ROOT,
-                "Depth is known to %.0f cm (one standard deviation) over half of the water in front; %.0f %% of it is a guess.%s",
-                100 * medianSdMetres,
+                "Depth is known to %s (one standard deviation) over half of the water in front; %.0f %% of it is a guess.%s",
+                wording.depthToHalfInch(medianSdMetres),
                 100 * guessShare,
                 yardstick);
     }

@@ -65,7 +65,7 @@ final class CheckCommand implements Callable<Integer> {
         } else {
             output.out().println(found.isEmpty() ? "The file is sound and the readings agree." : "To look at:");
             found.forEach(line -> output.out().println("  " + line));
-            doubt.ifPresent(d -> output.out().println(d.sentence()));
+            doubt.ifPresent(d -> output.out().println(d.sentence(Wording.of(peg))));
         }
         return found.isEmpty() ? 0 : Cli.NO;
     }

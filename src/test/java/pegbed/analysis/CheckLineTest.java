@@ -14,6 +14,7 @@ import pegbed.model.Monitor;
 import pegbed.model.Peg;
 import pegbed.model.Place;
 import pegbed.model.Reading;
+import pegbed.notation.Wording;
 
 class CheckLineTest {
     private static Peg plumbed;
@@ -111,6 +112,7 @@ class CheckLineTest {
     void wrongDistancesAreToldFromAWrongLevel() {
         // Distances said 0.5 m too long: the reading is shallower by 0.5·slope where the bottom falls outward.
         CheckAnswer answer = CheckAnswer.of(
+                Wording.of(Peg.EMPTY),
                 List.of(new CheckAnswer.Difference(-0.25, 0.08, 0.5), new CheckAnswer.Difference(0.25, 0.08, -0.5)));
 
         assertEquals(CheckAnswer.Verdict.DISTANCES_WRONG, answer.verdict());
@@ -121,15 +123,18 @@ class CheckLineTest {
     @Test
     void whatNeitherExplainsIsARougherBottom() {
         CheckAnswer answer = CheckAnswer.of(
+                Wording.of(Peg.EMPTY),
                 List.of(new CheckAnswer.Difference(0.3, 0.05, 0), new CheckAnswer.Difference(-0.3, 0.05, 0)));
 
         assertEquals(CheckAnswer.Verdict.ROUGHER, answer.verdict());
-        assertTrue(answer.sentence().contains("30 cm deeper and 30 cm shallower"), answer.sentence());
+        assertTrue(
+                answer.sentence().contains("1 ft deeper and 1 ft shallower, where up to 4 in was"), answer.sentence());
     }
 
     @Test
     void aSmallDifferenceIsChance() {
         CheckAnswer answer = CheckAnswer.of(
+                Wording.of(Peg.EMPTY),
                 List.of(new CheckAnswer.Difference(0.05, 0.08, 0.5), new CheckAnswer.Difference(-0.1, 0.08, -0.5)));
 
         assertEquals(CheckAnswer.Verdict.AGREES, answer.verdict());
