@@ -71,7 +71,13 @@ final class Conditioned {
     /** Steps of jitter, as a share of the mean variance, tried in turn when K is not positive definite. */
     private static final double[] JITTER = {0, 1e-9, 1e-7, 1e-5, 1e-3};
 
-    private static double[] factored(double[] k, int n) {
+    /**
+     * L with LLᵀ = K, row by row, with as much jitter as it takes.
+     *
+     * @param k covariance, row by row, n × n; not changed
+     * @throws NotPositiveDefinite if K can't be factored even with the last step of jitter
+     */
+    static double[] factored(double[] k, int n) {
         double trace = 0;
         for (int i = 0; i < n; i++) {
             trace += k[i * n + i];

@@ -1,7 +1,11 @@
 package pegbed.surface;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import org.ejml.data.DMatrixRMaj;
+import org.ejml.dense.row.CommonOps_DDRM;
+import org.ejml.dense.row.decomposition.TriangularSolver_DDRM;
 import pegbed.geometry.PegWater;
 
 /**
@@ -172,8 +176,8 @@ final class WaterProfile {
         double log = 0;
         for (FittedBottom other : others) {
             Observations readings = other.observations();
-            Conditioned conditioned = new Conditioned(
-                    covariance(other, own), java.util.Arrays.copyOf(readings.residual, readings.real), false);
+            Conditioned conditioned =
+                    new Conditioned(covariance(other, own), Arrays.copyOf(readings.residual, readings.real), false);
             log += conditioned.logMarginalLikelihood();
             double[][] counts = basis.weights(readings.places, readings.real, width(other));
             for (int i = 0; i < n; i++) {
@@ -194,18 +198,20 @@ final class WaterProfile {
             return new Case(0, new double[n], new double[n][n], log);
         }
         BottomCovariance whole = own(0);
-        double[][] root = Lower.of(basis.prior(share * whole.profile2, whole.across, share * whole.track2));
-        double[][] grown = Lower.of(Lower.grown(root, precision));
+        DMatrixRMaj prior = new DMatrixRMaj(basis.prior(share * whole.profile2, whole.across, share * whole.track2));
+        DMatrixRMaj root = new DMatrixRMaj(n, n, true, Conditioned.factored(prior.data, n));
+        double[] grown = Conditioned.factored(grown(root, new DMatrixRMaj(precision)).data, n);
         double[][] factor = new double[n][];
         for (int i = 0; i < n; i++) {
-            factor[i] = Lower.solve(grown, root[i]);
+            factor[i] = Arrays.copyOfRange(root.data, i * n, (i + 1) * n);
+            TriangularSolver_DDRM.solveL(grown, factor[i], n);
         }
         double[] moved = new double[n];
         for (int i = 0; i < n; i++) {
             for (int r = 0; r < n; r++) {
                 moved[r] += factor[i][r] * pull[i];
             }
-            log -= Math.log(grown[i][i]);
+            log -= Math.log(grown[i * n + i]);
         }
         double[] mean = new double[n];
         for (int i = 0; i < n; i++) {
@@ -214,13 +220,23 @@ final class WaterProfile {
         return new Case(share, mean, factor, log + Conditioned.dot(moved, moved) / 2);
     }
 
+    /** I + LᵀPL. */
+    private static DMatrixRMaj grown(DMatrixRMaj l, DMatrixRMaj p) {
+        int n = l.numRows;
+        DMatrixRMaj pl = new DMatrixRMaj(n, n);
+        CommonOps_DDRM.mult(p, l, pl);
+        DMatrixRMaj grown = CommonOps_DDRM.identity(n);
+        CommonOps_DDRM.multAddTransA(l, pl, grown);
+        return grown;
+    }
+
     /** How likely a peg's own readings are, by its logarithm, once the others have told what is common. */
     private double evidence(FittedBottom peg, Case common) {
         Observations readings = peg.observations();
         int n = readings.real;
         double[][] counts = basis.weights(readings.places, n, width(peg));
         double[] k = covariance(peg, own(common.share()));
-        double[] residual = java.util.Arrays.copyOf(readings.residual, n);
+        double[] residual = Arrays.copyOf(readings.residual, n);
         double[][] features = new double[n][basis.size()];
         for (int i = 0; i < n; i++) {
             residual[i] -= Conditioned.dot(counts[i], common.mean());
