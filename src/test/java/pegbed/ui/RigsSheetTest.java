@@ -4,42 +4,22 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Path;
 import java.util.List;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import pegbed.model.RigTemplate;
 import pegbed.session.Pegs;
 
 /** The sheet on which rigs are changed, in a real scene. */
-class RigsSheetTest {
-    @TempDir
-    private Path folder;
-
-    private Scenes scenes;
-
-    @BeforeAll
-    static void toolkit() {
-        Scenes.startToolkit();
-    }
-
+class RigsSheetTest extends InScenes {
     @BeforeEach
     void open() {
-        scenes = new Scenes(folder.resolve("own"));
         scenes.open(Pegs.bare());
         scenes.shortcut(KeyCode.R);
         scenes.waitUntil(() -> scenes.there("#rigs"));
-    }
-
-    @AfterEach
-    void close() {
-        scenes.close();
     }
 
     private List<RigTemplate> templates() {

@@ -16,22 +16,14 @@ import javafx.scene.Node;
 import javafx.scene.control.MenuButton;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import pegbed.storage.PegWriter;
 
 /** What holds for every sheet, in a real scene. */
-class SheetsTest {
+class SheetsTest extends InScenes {
     /** All sheets that a person can ask for, by their ids. */
     private static final Map<String, Consumer<WindowFrame>> SHEETS = sheets();
-
-    @TempDir
-    private Path folder;
-
-    private Scenes scenes;
 
     private static Map<String, Consumer<WindowFrame>> sheets() {
         Map<String, Consumer<WindowFrame>> sheets = new LinkedHashMap<>();
@@ -43,14 +35,8 @@ class SheetsTest {
         return sheets;
     }
 
-    @BeforeAll
-    static void toolkit() {
-        Scenes.startToolkit();
-    }
-
     @BeforeEach
     void open() throws Exception {
-        scenes = new Scenes(folder.resolve("own"));
         scenes.open(Samples.first());
         scenes.waitForAnswers();
         scenes.waitUntil(() -> scenes.desk().plan().planProperty().get().isPresent());
@@ -58,11 +44,6 @@ class SheetsTest {
         scenes.chosen = Optional.of(file);
         scenes.shortcut(KeyCode.S);
         scenes.waitUntil(() -> Files.exists(file) && !scenes.desk().session().unsaved());
-    }
-
-    @AfterEach
-    void close() {
-        scenes.close();
     }
 
     private Node theOnlySheet() {

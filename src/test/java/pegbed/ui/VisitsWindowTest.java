@@ -16,38 +16,19 @@ import javafx.scene.control.TabPane;
 import javafx.scene.control.TableView;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import pegbed.model.InputException;
 import pegbed.session.Answer;
 import pegbed.session.VisitedPegs;
 
 /** The next visit and the shelf in the window itself, with real scenes and without a display. */
-class VisitsWindowTest {
-    @TempDir
-    private Path folder;
-
-    private Scenes scenes;
-
-    @BeforeAll
-    static void toolkit() {
-        Scenes.startToolkit();
-    }
-
+class VisitsWindowTest extends InScenes {
     @BeforeEach
     void open() throws InputException {
-        scenes = new Scenes(folder.resolve("own"));
         scenes.clock = VisitedPegs.MORNING;
         scenes.open(VisitedPegs.nine());
         scenes.waitForAnswers();
-    }
-
-    @AfterEach
-    void close() {
-        scenes.close();
     }
 
     private void tab(String id) {

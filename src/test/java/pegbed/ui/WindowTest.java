@@ -17,11 +17,8 @@ import javafx.scene.control.TabPane;
 import javafx.scene.control.TableView;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import pegbed.model.Peg;
 import pegbed.model.Place;
 import pegbed.session.Answer;
@@ -30,7 +27,7 @@ import pegbed.storage.PegFile;
 import pegbed.storage.PegWriter;
 
 /** The window itself, with real scenes and without a display. */
-class WindowTest {
+class WindowTest extends InScenes {
     private static final List<String> TWELVE = List.of(
             "s1 0 3'9",
             "s3 0 5'1",
@@ -45,25 +42,9 @@ class WindowTest {
             "s6 @white 4'1 silt",
             "s7 @white+1 2'7 firm tight to the reeds");
 
-    @TempDir
-    private Path folder;
-
-    private Scenes scenes;
-
-    @BeforeAll
-    static void toolkit() {
-        Scenes.startToolkit();
-    }
-
     @BeforeEach
     void open() {
-        scenes = new Scenes(folder.resolve("own"));
         scenes.open(Pegs.bare());
-    }
-
-    @AfterEach
-    void close() {
-        scenes.close();
     }
 
     @Test
