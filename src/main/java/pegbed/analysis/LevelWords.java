@@ -14,9 +14,6 @@ public final class LevelWords {
     /** No steeper than this is called level ground, rise over run. */
     private static final double LEVEL_GROUND = 0.1;
 
-    /** From here on a change is told as a fact (our choice, as of a flat spot that is sure). */
-    private static final double SURE = 0.8;
-
     private final Peg peg;
     private final Wording wording;
 
@@ -106,7 +103,8 @@ public final class LevelWords {
         String odds = change.probability() > 0.99
                 ? "more than 99 in 100"
                 : String.format(Locale.ROOT, "%.0f in 100", 100 * change.probability());
-        return "The bottom " + (change.probability() >= SURE ? "has" : "seems to have") + " changed at "
+        return "The bottom " + (Confidence.of(change.probability()) == Confidence.SURE ? "has" : "seems to have")
+                + " changed at "
                 + wording.distance(distance) + ", " + wording.direction(angle) + " ("
                 + wording.clock(angle) + "): about " + wording.depthToHalfInch(Math.abs(change.deeperMetres()))
                 + (change.deeperMetres() > 0 ? " deeper" : " shallower") + " ± "

@@ -136,8 +136,7 @@ public final class Zones {
     public boolean isInFront(int index) {
         double x = frame.x(index % frame.columns());
         double y = frame.y(index / frame.columns());
-        return fishable[index]
-                && (Math.hypot(x, y) <= MARGIN_REACH || Math.toDegrees(Math.atan2(Math.abs(x), y)) <= WIDEST_DEGREES);
+        return fishable[index] && (Math.hypot(x, y) <= MARGIN_REACH || angle(x, y) <= WIDEST_DEGREES);
     }
 
     /** y of the track's deepest line in a column, metres; NaN where there is none. */

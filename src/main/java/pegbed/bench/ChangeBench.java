@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Random;
 import java.util.function.DoubleBinaryOperator;
+import pegbed.analysis.Zones;
 import pegbed.geometry.PegWater;
 import pegbed.model.InputException;
 import pegbed.model.Monitor;
@@ -132,7 +133,7 @@ final class ChangeBench {
         double reach = Math.min(13, water.reachMetres() - RADIUS_METRES);
         while (true) {
             Place place = new Place(reach * (2 * chance.nextDouble() - 1), reach * chance.nextDouble());
-            boolean inWater = Math.abs(place.angleDegrees()) <= 62 && place.distanceMetres() <= reach;
+            boolean inWater = Math.abs(place.angleDegrees()) <= Zones.WIDEST_DEGREES && place.distanceMetres() <= reach;
             for (int a = 0; a < 360 && inWater; a += 45) {
                 Place edge = Place.polar(RADIUS_METRES, a);
                 double x = place.xMetres() + edge.xMetres();

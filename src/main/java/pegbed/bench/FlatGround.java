@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
+import pegbed.analysis.DoubtSummary;
+import pegbed.analysis.Zones;
 import pegbed.geometry.PegWater;
 import pegbed.model.Place;
 import pegbed.surface.FittedBottom;
@@ -16,9 +18,6 @@ final class FlatGround {
 
     /** Ground no steeper than this counts as flat, rise over run. */
     private static final double FLAT = 0.1;
-
-    /** Above this doubt the map is drawn as a guess, metres. */
-    private static final double GUESS_METRES = 0.10;
 
     private final Tally map = new Tally();
     private final Tally without = new Tally();
@@ -34,7 +33,7 @@ final class FlatGround {
             for (double x = -11; x <= 11; x++) {
                 Place place = new Place(x, y);
                 if (place.distanceMetres() <= 11
-                        && Math.abs(place.angleDegrees()) <= 62
+                        && Math.abs(place.angleDegrees()) <= Zones.WIDEST_DEGREES
                         && water.isWater(x, y)
                         && peg.truth().disc(x, y).slope() <= FLAT) {
                     flat.add(place);
@@ -65,7 +64,7 @@ final class FlatGround {
         map.add(error * error);
         without.add(rest * rest);
         errors.add(error);
-        boolean sure = told.sdMetres() <= GUESS_METRES;
+        boolean sure = told.sdMetres() <= DoubtSummary.GUESS_SD_METRES;
         drawn.add(sure ? 1 : 0);
         if (sure) {
             drawnMap.add(error * error);

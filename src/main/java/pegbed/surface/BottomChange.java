@@ -16,6 +16,9 @@ public record BottomChange(
     /** How far a change reaches: its standard deviation about its middle, metres (empirical). */
     static final double SPREAD_METRES = 0.6;
 
+    /** So far from its middle about half of a change is felt, metres. */
+    public static final double HALF_FELT_METRES = 0.7;
+
     /** Share of the change in the middle that is felt so far away: exp(−d²/(2·0.6²)). */
     static double share(double distanceMetres) {
         double z = distanceMetres / SPREAD_METRES;

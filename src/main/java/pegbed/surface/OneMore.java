@@ -25,7 +25,6 @@ public record OneMore(FittedBottom bottom, BottomGrid grid, ReadingCheck check) 
     public static Optional<OneMore> of(FittedBottom before, BottomGrid grid, Survey now) {
         int added = added(before.survey().soundings(), now.soundings());
         if (added < 0
-                || grid.isProvisional()
                 || before.survey().shown() != now.shown()
                 || before.survey().levels().visits() != now.levels().visits()
                 || before.fittedSoundings() != before.soundings()) {

@@ -11,12 +11,6 @@ import pegbed.surface.BottomChange;
 
 /** Places where a later visit shows that the bottom has changed: a toothed ring, and by how much. */
 final class ChangePart {
-    /**
-     * Radius of the ring, metres: so far from the middle about half of a change is felt, by the spread that a change is
-     * given when it is looked for.
-     */
-    private static final double RADIUS_METRES = 0.7;
-
     /** The ring is no smaller on the sheet, so that a line's own ring does not hide it, points. */
     private static final double LEAST_POINTS = 18;
 
@@ -35,7 +29,7 @@ final class ChangePart {
     }
 
     private static double radiusPoints(Composition to) {
-        return Math.max(LEAST_POINTS, RADIUS_METRES * to.view.pointsPerMetre());
+        return Math.max(LEAST_POINTS, BottomChange.HALF_FELT_METRES * to.view.pointsPerMetre());
     }
 
     static Geometry ring(double radiusPoints, boolean deeper) {
@@ -68,14 +62,19 @@ final class ChangePart {
                 {0, above + 14}
             };
             if (!to.placeFirst(label, x, y, offsets)) {
-                for (double[] offset : offsets) {
-                    LabelBox box = to.box(label, x, y, offset[0], offset[1], 0);
-                    if (to.space.contains(box)) {
-                        to.space.takeForText(box);
-                        to.write(label, x, y, offset[0], offset[1], 0);
-                        break;
-                    }
-                }
+                writeOver(to, label, x, y, offsets);
+            }
+        }
+    }
+
+    /** Writes a label at the first offset that lies on the sheet, over what is there. */
+    private static void writeOver(Composition to, Composition.Label label, double x, double y, double[][] offsets) {
+        for (double[] offset : offsets) {
+            LabelBox box = to.box(label, x, y, offset[0], offset[1], 0);
+            if (to.space.contains(box)) {
+                to.space.takeForText(box);
+                to.write(label, x, y, offset[0], offset[1], 0);
+                return;
             }
         }
     }

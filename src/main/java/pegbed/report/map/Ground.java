@@ -7,6 +7,7 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.simplify.DouglasPeuckerSimplifier;
 import org.locationtech.jts.simplify.TopologyPreservingSimplifier;
+import pegbed.analysis.DoubtSummary;
 import pegbed.analysis.PegMap;
 import pegbed.geometry.Overlay;
 import pegbed.geometry.Shapes;
@@ -37,7 +38,7 @@ record Ground(
         Geometry guess,
         Geometry roughGuess) {
     /** A standard deviation above this is drawn as a guess: 4 in. */
-    static final double GUESS_METRES = 0.10;
+    static final double GUESS_METRES = DoubtSummary.GUESS_SD_METRES;
 
     /** Above this as a rough guess: 8 in. */
     static final double ROUGH_GUESS_METRES = 0.20;
