@@ -4,6 +4,9 @@ import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.function.Supplier;
 import pegbed.model.InputException;
 import pegbed.storage.Folders;
 import picocli.CommandLine;
@@ -18,20 +21,6 @@ import picocli.CommandLine.Command;
         version = "pegbed 0.1.0",
         description = "Maps the bottom of a fishing peg from plumbed readings.",
         footer = {"", "A peg map is for choosing where to fish. It is not for navigation, swimming, wading or building."
-        },
-        subcommands = {
-            NewCommand.class,
-            AddCommand.class,
-            LinesCommand.class,
-            DepthsCommand.class,
-            NextCommand.class,
-            LevelCommand.class,
-            CompareCommand.class,
-            ShelfCommand.class,
-            CheckCommand.class,
-            MapCommand.class,
-            CardCommand.class,
-            BenchCommand.class
         })
 public final class Cli {
     /** Bad input. */
@@ -39,6 +28,24 @@ public final class Cli {
 
     /** The answer is no. */
     public static final int NO = 1;
+
+    /** By the names that their annotations give them too. */
+    private static final Map<String, Supplier<Object>> COMMANDS = new LinkedHashMap<>();
+
+    static {
+        COMMANDS.put("new", NewCommand::new);
+        COMMANDS.put("add", AddCommand::new);
+        COMMANDS.put("lines", LinesCommand::new);
+        COMMANDS.put("depths", DepthsCommand::new);
+        COMMANDS.put("next", NextCommand::new);
+        COMMANDS.put("level", LevelCommand::new);
+        COMMANDS.put("compare", CompareCommand::new);
+        COMMANDS.put("shelf", ShelfCommand::new);
+        COMMANDS.put("check", CheckCommand::new);
+        COMMANDS.put("map", MapCommand::new);
+        COMMANDS.put("card", CardCommand::new);
+        COMMANDS.put("bench", BenchCommand::new);
+    }
 
     private final Path ownFolder;
 
@@ -62,7 +69,7 @@ public final class Cli {
      * @param ownFolder the program's own folder, see {@link Folders}
      */
     public static int run(String[] args, PrintStream out, PrintStream err, Path ownFolder) {
-        CommandLine line = new CommandLine(new Cli(ownFolder));
+        CommandLine line = lineFor(args, ownFolder);
         line.setOut(new PrintWriter(out, true, StandardCharsets.UTF_8));
         line.setErr(new PrintWriter(err, true, StandardCharsets.UTF_8));
         line.setParameterExceptionHandler((e, words) -> {
@@ -82,5 +89,16 @@ public final class Cli {
         int status = line.execute(args);
         line.getOut().flush();
         return status;
+    }
+
+    /** Knows the command that is asked for alone, which is much quicker than all of them; or all, to tell or to refuse. */
+    private static CommandLine lineFor(String[] args, Path ownFolder) {
+        CommandLine line = new CommandLine(new Cli(ownFolder));
+        if (args.length > 0 && COMMANDS.containsKey(args[0])) {
+            line.addSubcommand(args[0], COMMANDS.get(args[0]).get());
+        } else {
+            COMMANDS.forEach((name, made) -> line.addSubcommand(name, made.get()));
+        }
+        return line;
     }
 }

@@ -2,6 +2,7 @@ package pegbed.session;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Consumer;
 import pegbed.analysis.Findings;
 import pegbed.analysis.PegMap;
 import pegbed.model.InputException;
@@ -28,6 +29,7 @@ final class Recomputation {
     private final Fitting fitting;
     private final Session.Executors executors;
     private final Runnable changed;
+    private final Consumer<Answer.Ready> found;
     private final Runnable progressed;
     private Answer answer = new Answer.NothingYet(Optional.empty());
     private Request newest;
@@ -38,12 +40,19 @@ final class Recomputation {
      * @param fitting the work
      * @param executors who does it
      * @param changed told on the owner's thread when the answer has changed
+     * @param found told of new answers on the worker's thread, before the owner has them
      * @param progressed told on the owner's thread when the work has gone on
      */
-    Recomputation(Fitting fitting, Session.Executors executors, Runnable changed, Runnable progressed) {
+    Recomputation(
+            Fitting fitting,
+            Session.Executors executors,
+            Runnable changed,
+            Consumer<Answer.Ready> found,
+            Runnable progressed) {
         this.fitting = fitting;
         this.executors = executors;
         this.changed = changed;
+        this.found = found;
         this.progressed = progressed;
         newest = new Request(-1, Peg.EMPTY);
     }
@@ -156,8 +165,12 @@ final class Recomputation {
         }
     }
 
-    private static Answer.Ready found(Request request, PegMap map) {
-        return new Answer.Ready(request.revision, map, Findings.of(map, OptionalDouble.empty()));
+    private Answer.Ready found(Request request, PegMap map) {
+        Answer.Ready ready = new Answer.Ready(request.revision, map, Findings.of(map, OptionalDouble.empty()));
+        if (!request.cancelled) {
+            found.accept(ready);
+        }
+        return ready;
     }
 
     /** The newest reading is on the map before all is worked out anew. */

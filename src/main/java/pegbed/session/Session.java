@@ -5,6 +5,7 @@ import java.time.InstantSource;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
 import pegbed.model.InputException;
@@ -23,6 +24,7 @@ public final class Session {
     private final Recomputation recomputation;
     private final List<Runnable> listeners = new ArrayList<>();
     private final List<Runnable> progressListeners = new ArrayList<>();
+    private final List<Consumer<Answer.Ready>> foundListeners = new CopyOnWriteArrayList<>();
     private OpenPeg open;
     private Optional<Path> file = Optional.empty();
     private long keptRevision;
@@ -76,6 +78,7 @@ public final class Session {
                 fitting,
                 executors,
                 this::tell,
+                ready -> foundListeners.forEach(listener -> listener.accept(ready)),
                 () -> List.copyOf(progressListeners).forEach(Runnable::run));
         open = new OpenPeg(Peg.EMPTY, Optional.empty(), clock);
     }
@@ -88,6 +91,11 @@ public final class Session {
     /** Tells someone, on the owner's thread, whenever the work for the answers has gone on. */
     public void onProgress(Runnable listener) {
         progressListeners.add(listener);
+    }
+
+    /** Tells someone of answers as soon as they are found, on the worker's thread; the owner may not want them any more. */
+    public void onFound(Consumer<Answer.Ready> listener) {
+        foundListeners.add(listener);
     }
 
     private void tell() {

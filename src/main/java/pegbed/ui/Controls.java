@@ -3,10 +3,12 @@ package pegbed.ui;
 import java.util.function.Function;
 import javafx.animation.PauseTransition;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
+import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.value.ObservableBooleanValue;
 import javafx.beans.value.ObservableStringValue;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
+import javafx.scene.control.Control;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.control.Tooltip;
@@ -31,9 +33,20 @@ final class Controls {
     /** A button with a longer explanation, read out and shown as a tip. */
     static Button button(String id, String words, String tip, Runnable action) {
         Button button = button(id, words, action);
-        button.setTooltip(new Tooltip(tip));
+        tip(button, new SimpleStringProperty(tip));
         button.setAccessibleHelp(tip);
         return button;
+    }
+
+    /** What is shown beside a control while the pointer rests on it; made when the pointer first comes there. */
+    static void tip(Control control, ObservableStringValue words) {
+        control.setOnMouseEntered(event -> {
+            if (control.getTooltip() == null) {
+                Tooltip tip = new Tooltip();
+                tip.textProperty().bind(words);
+                control.setTooltip(tip);
+            }
+        });
     }
 
     /** A label that wraps. */

@@ -14,7 +14,7 @@ import pegbed.storage.OwnRigs;
  * The session of one window with all its view models.
  *
  * @param session owns all that changes
- * @param painter paints the map off the toolkit's thread
+ * @param drawn draws the map off the toolkit's thread
  * @param remembered what the window remembers between runs
  * @param document the open peg as a document
  * @param box the reading box
@@ -35,7 +35,7 @@ import pegbed.storage.OwnRigs;
  */
 record Desk(
         Session session,
-        Executor painter,
+        DrawnAhead drawn,
         Remembered remembered,
         DocumentModel document,
         ReadingBoxModel box,
@@ -106,7 +106,7 @@ record Desk(
         });
         return new Desk(
                 session,
-                painter,
+                new DrawnAhead(session, painter),
                 remembered,
                 new DocumentModel(session, remembered),
                 box,

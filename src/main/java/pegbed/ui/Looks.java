@@ -4,11 +4,16 @@ import atlantafx.base.theme.PrimerDark;
 import atlantafx.base.theme.PrimerLight;
 import java.util.Objects;
 import javafx.application.Application;
-import javafx.beans.property.BooleanProperty;
+import javafx.beans.property.ReadOnlyBooleanProperty;
+import javafx.css.PseudoClass;
+import javafx.scene.Parent;
 import javafx.scene.Scene;
+import javafx.scene.layout.Pane;
 
 /** The look of the window: a light and a dark theme, and our own sheet on either. */
 final class Looks {
+    private static final PseudoClass DARK = PseudoClass.getPseudoClass("dark");
+
     private Looks() {}
 
     /** All windows wear one theme. */
@@ -17,13 +22,16 @@ final class Looks {
                 dark ? new PrimerDark().getUserAgentStylesheet() : new PrimerLight().getUserAgentStylesheet());
     }
 
-    /** Puts our own sheet on a scene. */
-    static void dress(Scene scene, BooleanProperty dark) {
+    /** A scene that wears our own sheet, and this root. */
+    static Scene scene(Parent root, double width, double height, ReadOnlyBooleanProperty dark) {
+        // The sheet first: a root that is in the scene before would be styled twice.
+        Scene scene = new Scene(new Pane(), width, height);
         scene.getStylesheets()
                 .add(Objects.requireNonNull(Looks.class.getResource("window.css"))
                         .toExternalForm());
-        scene.getRoot().pseudoClassStateChanged(javafx.css.PseudoClass.getPseudoClass("dark"), dark.get());
-        dark.addListener((property, before, now) ->
-                scene.getRoot().pseudoClassStateChanged(javafx.css.PseudoClass.getPseudoClass("dark"), now));
+        root.pseudoClassStateChanged(DARK, dark.get());
+        dark.addListener((property, before, now) -> root.pseudoClassStateChanged(DARK, now));
+        scene.setRoot(root);
+        return scene;
     }
 }

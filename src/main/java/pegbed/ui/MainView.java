@@ -2,9 +2,11 @@ package pegbed.ui;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Supplier;
 import javafx.beans.binding.Bindings;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.SimpleBooleanProperty;
+import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.value.ObservableBooleanValue;
 import javafx.geometry.Pos;
 import javafx.geometry.Side;
@@ -37,7 +39,7 @@ final class MainView extends BorderPane {
     MainView(Desk desk) {
         this.desk = desk;
         map = new MapPane(
-                desk.map(), desk.profile(), desk.box(), desk.findings(), desk.plan(), desk.guide(), desk.painter());
+                desk.map(), desk.profile(), desk.box(), desk.findings(), desk.plan(), desk.guide(), desk.drawn());
         profile = new ProfileView(desk.profile());
         box = new ReadingBoxView(desk.box(), desk.guide());
         map.darkProperty().bind(dark);
@@ -91,7 +93,7 @@ final class MainView extends BorderPane {
                     "tool-" + tool.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-'));
             button.setToggleGroup(group);
             button.setSelected(tool == desk.map().toolProperty().get());
-            button.setTooltip(new javafx.scene.control.Tooltip(tool.help()));
+            Controls.tip(button, new SimpleStringProperty(tool.help()));
             button.setAccessibleHelp(tool.help());
             button.setMinWidth(USE_PREF_SIZE);
             button.getStyleClass().add("small");
@@ -178,11 +180,11 @@ final class MainView extends BorderPane {
 
     private VBox side() {
         TabPane tabs = new TabPane(
-                tab("tab-findings", "Spots", new FindingsView(desk.findings(), this::show)),
-                tab("tab-plan", "Lines", new PlanView(desk.plan(), this::show, desk.rigs()::ask)),
-                tab("tab-readings", "Readings", new ReadingsView(desk.readings())),
-                tab("tab-visits", "Visits", new VisitsView(desk, this::show, this::focusBox)),
-                tab("tab-place", "Place", new PlaceView(desk.place())));
+                tab("tab-findings", "Spots", () -> new FindingsView(desk.findings(), this::show)),
+                tab("tab-plan", "Lines", () -> new PlanView(desk.plan(), this::show, desk.rigs()::ask)),
+                tab("tab-readings", "Readings", () -> new ReadingsView(desk.readings())),
+                tab("tab-visits", "Visits", () -> new VisitsView(desk, this::show, this::focusBox)),
+                tab("tab-place", "Place", () -> new PlaceView(desk.place())));
         tabs.setSide(Side.TOP);
         tabs.setTabClosingPolicy(TabPane.TabClosingPolicy.UNAVAILABLE);
         tabs.setId("tabs");
@@ -199,9 +201,15 @@ final class MainView extends BorderPane {
         return side;
     }
 
-    private static Tab tab(String id, String words, Node content) {
-        Tab tab = new Tab(words, content);
+    /** A tab whose content is made when it is first looked at: the window is there sooner. */
+    private static Tab tab(String id, String words, Supplier<Node> content) {
+        Tab tab = new Tab(words);
         tab.setId(id);
+        tab.selectedProperty().addListener((property, before, now) -> {
+            if (now && tab.getContent() == null) {
+                tab.setContent(content.get());
+            }
+        });
         return tab;
     }
 

@@ -72,23 +72,21 @@ final class MapPainting {
         }
     }
 
-    private final Executor painter;
+    private final DrawnAhead ahead;
     private final Executor owner;
     private final Consumer<MapPicture> finished;
     private volatile Wish newest;
     private Wish delivered;
-    /** Belong to the painter's thread. */
-    private MapDrawing drawing;
-
+    /** Belongs to the painter's thread. */
     private Wish painted;
 
     /**
-     * @param painter paints, one piece after the other
+     * @param ahead has the painter, and what it drew
      * @param owner runs what belongs to the owner's thread
      * @param finished gets each picture, on the owner's thread
      */
-    MapPainting(Executor painter, Executor owner, Consumer<MapPicture> finished) {
-        this.painter = painter;
+    MapPainting(DrawnAhead ahead, Executor owner, Consumer<MapPicture> finished) {
+        this.ahead = ahead;
         this.owner = owner;
         this.finished = finished;
     }
@@ -96,7 +94,7 @@ final class MapPainting {
     /** Asks for a picture. */
     void paint(Wish wish) {
         newest = wish;
-        painter.execute(() -> work(wish));
+        ahead.painter().execute(() -> work(wish));
     }
 
     private void work(Wish wish) {
@@ -104,9 +102,7 @@ final class MapPainting {
             return;
         }
         MapOptions options = new MapOptions(wish.layers());
-        drawing = drawing == null
-                ? MapDrawing.of(wish.map(), wish.findings(), options)
-                : drawing.with(wish.map(), wish.findings(), options);
+        MapDrawing drawing = ahead.drawing(wish.map(), wish.findings(), options);
         View view = wish.showAll() ? fitted(drawing, wish.view()) : wish.view();
         if (painted != null && painted.sameGround(wish)) {
             Set<Layer> quick = EnumSet.copyOf(QUICK);

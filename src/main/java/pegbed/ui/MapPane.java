@@ -3,7 +3,6 @@ package pegbed.ui;
 import java.util.HashSet;
 import java.util.Optional;
 import java.util.Set;
-import java.util.concurrent.Executor;
 import java.util.function.Consumer;
 import javafx.animation.Animation;
 import javafx.animation.KeyFrame;
@@ -66,6 +65,7 @@ final class MapPane extends Region {
     private boolean linesInstead;
     private Optional<Place> courseStart = Optional.empty();
     private Runnable filled = () -> {};
+    private Runnable firstShown = () -> {};
 
     MapPane(
             MapModel model,
@@ -74,14 +74,14 @@ final class MapPane extends Region {
             FindingsModel findings,
             PlanModel plan,
             GuideModel guide,
-            Executor painter) {
+            DrawnAhead ahead) {
         this.model = model;
         this.profile = profile;
         this.box = box;
         this.findings = findings;
         this.plan = plan;
         this.guide = guide;
-        painting = new MapPainting(painter, Platform::runLater, this::show);
+        painting = new MapPainting(ahead, Platform::runLater, this::show);
         getChildren().addAll(ground, above);
         above.setMouseTransparent(true);
         setId("map");
@@ -89,6 +89,7 @@ final class MapPane extends Region {
         setAccessibleRole(AccessibleRole.IMAGE_VIEW);
         setMinSize(200, 160);
         setPrefSize(700, 480);
+        camera.size(700, 480);
         listen();
     }
 
@@ -100,6 +101,11 @@ final class MapPane extends Region {
     /** Told after a click has filled the reading box. */
     void onFilled(Runnable listener) {
         filled = listener;
+    }
+
+    /** Told when the next picture is shown, once. */
+    void onShown(Runnable listener) {
+        firstShown = listener;
     }
 
     /** Switches what is drawn. */
@@ -140,6 +146,7 @@ final class MapPane extends Region {
     private void listen() {
         findings.pictureProperty().addListener((property, before, now) -> wish());
         dark.addListener((property, before, now) -> wish());
+        wish();
         plan.planProperty().addListener((property, before, now) -> wish());
         guide.nextProperty().addListener((property, before, now) -> drawAbove());
         pulse.setCycleCount(Animation.INDEFINITE);
@@ -286,7 +293,7 @@ final class MapPane extends Region {
 
     private void wish() {
         Optional<Answer.Ready> shown = findings.pictureProperty().get();
-        if (shown.isEmpty() || getWidth() <= 0) {
+        if (shown.isEmpty()) {
             if (picture.isPresent()) {
                 picture = Optional.empty();
                 draw();
@@ -332,6 +339,8 @@ final class MapPane extends Region {
                                 picture.flatMap(MapPicture::image), made.findings(), made.view(), made.bounds()));
         camera.seen(made.view(), made.bounds());
         draw();
+        firstShown.run();
+        firstShown = () -> {};
     }
 
     private void draw() {

@@ -1,20 +1,15 @@
 package pegbed.ui;
 
 import java.nio.file.Path;
-import java.time.Clock;
 import java.util.List;
-import java.util.concurrent.Executor;
 import javafx.animation.KeyFrame;
 import javafx.animation.Timeline;
 import javafx.application.Application;
 import javafx.application.Platform;
 import javafx.geometry.Rectangle2D;
-import javafx.scene.Scene;
 import javafx.stage.Screen;
 import javafx.stage.Stage;
 import javafx.util.Duration;
-import pegbed.model.InputException;
-import pegbed.session.Session;
 import pegbed.storage.Folders;
 
 /** Puts the window together and shows it. */
@@ -22,39 +17,53 @@ public final class PegbedApplication extends Application {
     private static final double WIDTH = 1366;
     private static final double HEIGHT = 740;
 
+    /** Set before the toolkit starts, which makes the application itself. */
+    private static volatile Beginning begun;
+
+    /** Opens the window and returns when it is closed. */
+    static void open(String... args) {
+        begun = new Beginning(Folders.own(), Platform::runLater, List.of(args));
+        launch(PegbedApplication.class, args);
+    }
+
     @Override
     public void start(Stage stage) {
+        Beginning beginning = begun;
+        Desk desk = beginning.takeOver();
         Path home = Path.of(System.getProperty("user.home", "."));
-        Path folder = Folders.own();
-        Executor painter = Desk.thread("painter");
-        Session.Executors executors = Desk.executors(Platform::runLater, painter);
-        Desk desk = Desk.of(
-                folder,
-                executors,
-                painter,
-                Desk.thread("plans"),
-                Desk.behind(painter, Desk.thread("guide")),
-                Clock.systemDefaultZone());
         boolean dark = desk.remembered().dark().orElseGet(() -> SystemTheme.dark(home, System.getenv()));
-        show(stage, desk, new SystemFileChoice(() -> stage), dark);
-        first(desk, getParameters().getRaw());
+        WindowFrame frame = dressed(stage, desk, new SystemFileChoice(() -> stage), dark);
+        frame.main().map().onShown(beginning::pictureIsThere);
+        // In steps, so that answers that have come meanwhile are painted while the rest is done.
+        Platform.runLater(() -> {
+            frame.applyCss();
+            Platform.runLater(() -> show(stage, frame));
+        });
     }
 
     /** Shows a window on a desk; the tests begin here too. */
     static WindowFrame show(Stage stage, Desk desk, FileChoice files, boolean dark) {
-        WindowFrame frame = new WindowFrame(desk, files);
+        return show(stage, dressed(stage, desk, files, dark));
+    }
+
+    private static WindowFrame dressed(Stage stage, Desk desk, FileChoice files, boolean dark) {
+        // Before the first control, which would else bring the toolkit's own look.
         Looks.wear(dark);
-        frame.darkProperty().set(dark);
+        WindowFrame frame = new WindowFrame(desk, files, dark);
         frame.darkProperty().addListener((property, before, now) -> Looks.wear(now));
         Rectangle2D screen = Screen.getPrimary().getVisualBounds();
-        Scene scene = new Scene(frame, Math.min(WIDTH, screen.getWidth()), Math.min(HEIGHT, screen.getHeight()));
-        Looks.dress(scene, frame.darkProperty());
-        stage.setScene(scene);
+        stage.setScene(Looks.scene(
+                frame, Math.min(WIDTH, screen.getWidth()), Math.min(HEIGHT, screen.getHeight()), frame.darkProperty()));
         stage.titleProperty().bind(desk.document().windowTitleProperty());
         stage.setOnCloseRequest(event -> {
             event.consume();
             frame.askAboutUnsaved(() -> desk.session().close(true, stage::close));
         });
+        return frame;
+    }
+
+    private static WindowFrame show(Stage stage, WindowFrame frame) {
+        Desk desk = frame.desk();
         stage.show();
         frame.focusBox();
         Timeline looking = new Timeline(
@@ -63,25 +72,5 @@ public final class PegbedApplication extends Application {
         looking.play();
         stage.setOnHidden(event -> looking.stop());
         return frame.welcomeUnless(desk.remembered().hintClosed());
-    }
-
-    /** The file that was asked for; else what an earlier run left unsaved, the last file, or the sample. */
-    private static void first(Desk desk, List<String> files) {
-        if (!files.isEmpty()) {
-            desk.document().open(Path.of(files.get(0)));
-            return;
-        }
-        desk.session().takeUpLeftBehind(() -> {
-            List<Path> recent = desk.document().recent();
-            if (!recent.isEmpty() && java.nio.file.Files.isRegularFile(recent.get(0))) {
-                desk.document().open(recent.get(0));
-                return;
-            }
-            try {
-                desk.document().begin(Samples.first());
-            } catch (InputException e) {
-                desk.document().refuse(e.getMessage());
-            }
-        });
     }
 }

@@ -35,9 +35,7 @@ final class ProfileView extends VBox {
         slopes.textProperty().bind(model.slopesProperty());
         slopes.getStyleClass().add("quiet");
         slopes.setMinWidth(0);
-        javafx.scene.control.Tooltip whole = new javafx.scene.control.Tooltip();
-        whole.textProperty().bind(model.slopesProperty());
-        slopes.setTooltip(whole);
+        Controls.tip(slopes, model.slopesProperty());
         HBox.setHgrow(slopes, Priority.ALWAYS);
         slopes.setMaxWidth(Double.MAX_VALUE);
         Button pointer = Controls.button(

@@ -98,8 +98,7 @@ final class TopBar extends HBox {
 
     private Button undo() {
         Button button = Controls.button("undo", "Undo", desk.document()::undo);
-        button.setTooltip(new javafx.scene.control.Tooltip());
-        button.getTooltip().textProperty().bind(desk.document().undoProperty().concat(" (Ctrl+Z)"));
+        Controls.tip(button, desk.document().undoProperty().concat(" (Ctrl+Z)"));
         button.disableProperty().bind(desk.document().undoProperty().isEmpty());
         button.accessibleTextProperty()
                 .bind(javafx.beans.binding.Bindings.concat(
@@ -109,8 +108,7 @@ final class TopBar extends HBox {
 
     private Button redo() {
         Button button = Controls.button("redo", "Redo", desk.document()::redo);
-        button.setTooltip(new javafx.scene.control.Tooltip());
-        button.getTooltip().textProperty().bind(desk.document().redoProperty().concat(" (Ctrl+Shift+Z)"));
+        Controls.tip(button, desk.document().redoProperty().concat(" (Ctrl+Shift+Z)"));
         button.disableProperty().bind(desk.document().redoProperty().isEmpty());
         button.accessibleTextProperty()
                 .bind(javafx.beans.binding.Bindings.concat(

@@ -1,7 +1,6 @@
 package pegbed.ui;
 
 import java.util.Map;
-import javafx.application.Application;
 import pegbed.model.InputException;
 
 /** Opens the window. */
@@ -24,9 +23,8 @@ public final class Window {
         }
         // The map's letters and shapes come from Java's own graphics, which must not open the display a second time.
         System.setProperty("java.awt.headless", "true");
-        WarmUp.begin();
         try {
-            Application.launch(PegbedApplication.class, args);
+            PegbedApplication.open(args);
         } catch (UnsupportedOperationException e) {
             throw new InputException(NO_DISPLAY, e);
         }

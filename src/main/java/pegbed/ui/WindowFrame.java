@@ -33,23 +33,24 @@ final class WindowFrame extends StackPane {
     private final MainView main;
     private final Sheets sheets = new Sheets();
     private final ShelfModel shelf;
-    private final ShelfSheet shelfSheet;
+    private Optional<ShelfSheet> shelfSheet = Optional.empty();
     private final CardModel.Helpers cardHelpers;
     private final BorderPane page = new BorderPane();
     private final VBox top = new VBox();
     private final TopBar bar;
-    private final BooleanProperty dark = new SimpleBooleanProperty(false);
+    private final BooleanProperty dark;
     private Optional<BanksideView> bankside = Optional.empty();
 
     /**
      * @param desk the session and its view models
      * @param files asks for file names
+     * @param beginsDark whether the window is dark at first; what the person switches to is remembered
      */
-    WindowFrame(Desk desk, FileChoice files) {
+    WindowFrame(Desk desk, FileChoice files, boolean beginsDark) {
+        dark = new SimpleBooleanProperty(beginsDark);
         this.desk = desk;
         this.files = files;
         shelf = new ShelfModel(desk.session(), desk.remembered(), Desk.thread("shelf"), Platform::runLater);
-        shelfSheet = new ShelfSheet(shelf, files, this::openFromShelf);
         cardHelpers = new CardModel.Helpers(
                 Desk.thread("card"), Desk.thread("printers"), Platform::runLater, CardModel.Printers::find);
         main = new MainView(desk);
@@ -184,12 +185,16 @@ final class WindowFrame extends StackPane {
 
     /** The person's own pegs in a folder, looked at afresh. */
     void showShelf() {
-        sheets.open(() -> Sheet.of("shelf", "Shelf", shelfSheet.content(), shelfSheet.buttons(sheets::close))
-                .withMostWidth(SHELF_WIDTH)
-                .onOpened(() -> {
-                    shelfSheet.focus();
-                    shelf.look();
-                }));
+        sheets.open(() -> {
+            ShelfSheet sheet = shelfSheet.orElseGet(() -> new ShelfSheet(shelf, files, this::openFromShelf));
+            shelfSheet = Optional.of(sheet);
+            return Sheet.of("shelf", "Shelf", sheet.content(), sheet.buttons(sheets::close))
+                    .withMostWidth(SHELF_WIDTH)
+                    .onOpened(() -> {
+                        sheet.focus();
+                        shelf.look();
+                    });
+        });
     }
 
     private void openFromShelf(Path path) {

@@ -40,7 +40,7 @@ class RecomputationTest {
     private final ByHand worker = new ByHand();
     private final Session.Executors executors = new Session.Executors(Runnable::run, worker, Runnable::run);
     private final List<Peg> fitted = new ArrayList<>();
-    private final Recomputation work = new Recomputation(this::fit, executors, () -> {}, () -> {});
+    private final Recomputation work = new Recomputation(this::fit, executors, () -> {}, ready -> {}, () -> {});
 
     private PegMap fit(Peg peg, Monitor monitor) throws InputException {
         fitted.add(peg);
@@ -112,7 +112,7 @@ class RecomputationTest {
     void oneReadingMoreIsOnTheMapBeforeAllIsWorkedOutAnew() {
         List<Answer> seen = new ArrayList<>();
         Recomputation[] it = new Recomputation[1];
-        it[0] = new Recomputation(this::fit, executors, () -> seen.add(it[0].answer()), () -> {});
+        it[0] = new Recomputation(this::fit, executors, () -> seen.add(it[0].answer()), ready -> {}, () -> {});
         it[0].request(1, Pegs.plumbed(20));
         worker.next();
         seen.clear();
@@ -139,7 +139,7 @@ class RecomputationTest {
         Recomputation[] it = new Recomputation[1];
         Peg more = Pegs.plumbed(20).withReading(Reading.of(6.2, 12, 1.4));
         Peg aimed = more.withWishes(Wishes.NONE.withTarget(OptionalDouble.of(0.7)));
-        it[0] = new Recomputation(this::fit, executors, () -> aim(it[0], aimed), () -> {});
+        it[0] = new Recomputation(this::fit, executors, () -> aim(it[0], aimed), ready -> {}, () -> {});
         it[0].request(1, Pegs.plumbed(20));
         worker.next();
         it[0].request(2, more);
@@ -176,6 +176,27 @@ class RecomputationTest {
     }
 
     @Test
+    void whatIsFoundIsToldBeforeTheOwnerHasItAndNotWhenNobodyWantsItAnyMore() {
+        ByHand owner = new ByHand();
+        List<Long> found = new ArrayList<>();
+        Recomputation busy = new Recomputation(
+                this::fit,
+                new Session.Executors(owner, worker, Runnable::run),
+                () -> {},
+                ready -> found.add(ready.revision()),
+                () -> {});
+        busy.request(1, Pegs.plumbed(8));
+        worker.next();
+        assertEquals(List.of(1L), found);
+        assertInstanceOf(Answer.Computing.class, busy.answer());
+        busy.request(2, Pegs.plumbed(9));
+        busy.request(3, Pegs.plumbed(10));
+        worker.next();
+        worker.next();
+        assertEquals(List.of(1L, 3L), found);
+    }
+
+    @Test
     void runningWorkStopsWhenANewerRequestComes() {
         List<Boolean> stopped = new ArrayList<>();
         Recomputation[] self = new Recomputation[1];
@@ -191,6 +212,7 @@ class RecomputationTest {
                 },
                 executors,
                 () -> {},
+                ready -> {},
                 () -> {});
         self[0].request(1, Pegs.plumbed(8));
         worker.next();
@@ -251,7 +273,7 @@ class RecomputationTest {
     void progressGoesFromNothingToAll() {
         List<Double> shares = new ArrayList<>();
         Recomputation[] self = new Recomputation[1];
-        self[0] = new Recomputation(this::fit, executors, () -> {}, () -> shares.add(self[0].progress()));
+        self[0] = new Recomputation(this::fit, executors, () -> {}, ready -> {}, () -> shares.add(self[0].progress()));
         self[0].request(1, Pegs.plumbed(8));
         assertEquals(0, self[0].progress());
         worker.next();

@@ -19,6 +19,7 @@ import javafx.scene.control.ButtonBase;
 import javafx.scene.control.ComboBoxBase;
 import javafx.scene.control.Labeled;
 import javafx.scene.control.Slider;
+import javafx.scene.control.TabPane;
 import javafx.scene.control.TableView;
 import javafx.scene.control.TextInputControl;
 import javafx.scene.image.WritableImage;
@@ -219,17 +220,22 @@ final class Scenes implements FileChoice {
         waitUntil(() -> frame.main().map().settled());
     }
 
+    /** Goes to a tab beside the map. */
+    void tab(String id) {
+        on(() -> {
+            TabPane tabs = find("#tabs");
+            tabs.getSelectionModel()
+                    .select(tabs.getTabs().stream()
+                            .filter(tab -> id.equals(tab.getId()))
+                            .findFirst()
+                            .orElseThrow());
+        });
+        settle();
+    }
+
     @SuppressWarnings("unchecked")
     <T extends Node> T find(String query) {
         Node node = stage.getScene().lookup(query);
-        if (node == null && query.equals("#readings")) {
-            on(() -> scene().lookup("#tabs"));
-            on(() -> ((javafx.scene.control.TabPane) scene().lookup("#tabs"))
-                    .getSelectionModel()
-                    .select(1));
-            settle();
-            node = scene().lookup(query);
-        }
         if (node == null) {
             throw new AssertionError("There is no " + query + ".");
         }

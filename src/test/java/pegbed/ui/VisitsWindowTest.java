@@ -12,7 +12,6 @@ import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
-import javafx.scene.control.TabPane;
 import javafx.scene.control.TableView;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
@@ -29,18 +28,6 @@ class VisitsWindowTest extends InScenes {
         scenes.clock = VisitedPegs.MORNING;
         scenes.open(VisitedPegs.nine());
         scenes.waitForAnswers();
-    }
-
-    private void tab(String id) {
-        scenes.on(() -> {
-            TabPane tabs = scenes.find("#tabs");
-            tabs.getSelectionModel()
-                    .select(tabs.getTabs().stream()
-                            .filter(tab -> id.equals(tab.getId()))
-                            .findFirst()
-                            .orElseThrow());
-        });
-        scenes.settle();
     }
 
     private double deepest() {
@@ -73,7 +60,7 @@ class VisitsWindowTest extends InScenes {
     /** A check that reads 15 cm deeper than expected, on level and well plumbed ground, is mostly the water's rise. */
     @Test
     void beginningAVisitAndEnteringACheckLevelsEverythingAtOnce() {
-        tab("tab-visits");
+        scenes.tab("tab-visits");
         double before = deepest();
         scenes.click("#begin-visit");
         assertEquals(3, scenes.peg().visits().size());
@@ -133,7 +120,7 @@ class VisitsWindowTest extends InScenes {
 
     @Test
     void theBoardIsTypedAndWhatCanNotBeReadIsSaidBeside() {
-        tab("tab-visits");
+        scenes.tab("tab-visits");
         scenes.click("#board");
         scenes.write(List.of("knee"));
         assertTrue(scenes.<Label>find("#board-error").getText().startsWith("✗ \"knee\" is not a depth"));
@@ -156,7 +143,7 @@ class VisitsWindowTest extends InScenes {
             }
         });
         scenes.waitForAnswers();
-        tab("tab-visits");
+        scenes.tab("tab-visits");
         assertEquals(3, scenes.<ComboBox<?>>find("#compare-to").getItems().size());
         scenes.on(() ->
                 scenes.<ComboBox<?>>find("#compare-from").getSelectionModel().select(0));

@@ -74,6 +74,7 @@ class WindowTest extends InScenes {
         scenes.waitUntil(() -> scenes.desk().session().file().isPresent());
         scenes.waitForAnswers();
         assertEquals(PegWriter.text(left), PegWriter.text(scenes.peg()));
+        scenes.tab("tab-readings");
         assertEquals(9, scenes.<TableView<?>>find("#readings").getItems().size());
         assertEquals(0.72, scenes.<Slider>find("#target").getValue(), 1e-9);
         assertEquals("Tansy Cut, peg 9", scenes.<Label>find("#title").getText());

@@ -9,7 +9,6 @@ import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.prep.PreparedGeometry;
 import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
 import org.locationtech.jts.index.strtree.STRtree;
-import org.locationtech.jts.linearref.LengthIndexedLine;
 import pegbed.geometry.Shapes;
 import pegbed.model.Units;
 import pegbed.report.drawing.Frame;
@@ -130,11 +129,11 @@ final class ContourPart {
         if (length < LEAST_WIDTHS * width) {
             return;
         }
-        LengthIndexedLine indexed = new LengthIndexedLine(line);
+        LineWalk walk = new LineWalk(line);
         List<Seat> seats = new ArrayList<>();
         double end = width / 2 + (line.isClosed() ? 2 : Math.min(END_POINTS, (length - width) / 4));
         for (double at = end; at <= length - end; at += STEP_POINTS) {
-            seat(indexed, at, width, height).ifPresent(seats::add);
+            seat(walk, at, width, height).ifPresent(seats::add);
         }
         seats.sort(Comparator.comparingDouble((Seat seat) -> Math.rint(2 * seat.bend))
                 .thenComparingDouble(Seat::at));
@@ -152,17 +151,17 @@ final class ContourPart {
         }
     }
 
-    private static java.util.Optional<Seat> seat(LengthIndexedLine line, double at, double width, double height) {
-        Coordinate from = line.extractPoint(at - width / 2);
-        Coordinate to = line.extractPoint(at + width / 2);
-        Coordinate middle = line.extractPoint(at);
+    private static java.util.Optional<Seat> seat(LineWalk line, double at, double width, double height) {
+        Coordinate from = line.at(at - width / 2);
+        Coordinate to = line.at(at + width / 2);
+        Coordinate middle = line.at(at);
         double chord = from.distance(to);
         if (chord < 0.9 * width) {
             return java.util.Optional.empty();
         }
         double bend = 0;
         for (int i = 1; i < 8; i++) {
-            Coordinate between = line.extractPoint(at - width / 2 + width * i / 8);
+            Coordinate between = line.at(at - width / 2 + width * i / 8);
             double off = ((between.x - from.x) * (to.y - from.y) - (between.y - from.y) * (to.x - from.x)) / chord;
             bend = Math.max(bend, Math.abs(off));
         }

@@ -1,0 +1,103 @@
+package pegbed.ui;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.List;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.Executor;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Future;
+import java.util.concurrent.TimeUnit;
+import pegbed.model.InputException;
+import pegbed.report.drawing.Lettering;
+import pegbed.report.paint.AwtLetters;
+
+/**
+ * The desk and its first peg, made ready while the toolkit starts, so that the first picture is there sooner
+ * (docs/decisions/0004). Lines, rigs and the next reading wait for that picture: they are worked out behind it.
+ */
+final class Beginning {
+    private static final int LONGEST_WAIT_SECONDS = 3;
+
+    private final Handover owner;
+    private final Future<Desk> desk;
+    private final CountDownLatch picture = new CountDownLatch(1);
+
+    /**
+     * Begins at once, on threads of its own.
+     *
+     * @param folder the program's own folder
+     * @param toolkit does the owner's work once {@link #takeOver} has returned
+     * @param files the peg file to open, or none
+     */
+    Beginning(Path folder, Executor toolkit, List<String> files) {
+        owner = new Handover(toolkit);
+        desk = owner.bring(() -> {
+            ExecutorService painter = Desk.thread("painter");
+            // The first letters take long.
+            painter.execute(() -> AwtLetters.MEASURE.widthPoints("0", new Lettering(8.5, false, false)));
+            Desk made = Desk.of(
+                    folder,
+                    Desk.executors(owner, painter),
+                    painter,
+                    behindThePicture("plans"),
+                    Desk.behind(painter, behindThePicture("guide")),
+                    Clock.systemDefaultZone());
+            openFirst(made, files);
+            return made;
+        });
+    }
+
+    private ExecutorService behindThePicture(String name) {
+        ExecutorService thread = Desk.thread(name);
+        thread.execute(() -> {
+            try {
+                picture.await(LONGEST_WAIT_SECONDS, TimeUnit.SECONDS);
+            } catch (InterruptedException e) {
+                Thread.currentThread().interrupt();
+            }
+        });
+        return thread;
+    }
+
+    /** The desk, for the toolkit's thread, which owns it from now on. */
+    Desk takeOver() {
+        try {
+            Desk made = desk.get();
+            owner.takeOver();
+            return made;
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new IllegalStateException("The start was broken off.", e);
+        } catch (ExecutionException e) {
+            throw new IllegalStateException("The window could not begin.", e);
+        }
+    }
+
+    /** The first picture is on the screen; what waited for it goes on. */
+    void pictureIsThere() {
+        picture.countDown();
+    }
+
+    /** The file that was asked for; else what an earlier run left unsaved, the last file, or the sample. */
+    private static void openFirst(Desk desk, List<String> files) {
+        if (!files.isEmpty()) {
+            desk.document().open(Path.of(files.get(0)));
+            return;
+        }
+        desk.session().takeUpLeftBehind(() -> {
+            List<Path> recent = desk.document().recent();
+            if (!recent.isEmpty() && Files.isRegularFile(recent.get(0))) {
+                desk.document().open(recent.get(0));
+                return;
+            }
+            try {
+                desk.document().begin(Samples.first());
+            } catch (InputException e) {
+                desk.document().refuse(e.getMessage());
+            }
+        });
+    }
+}
