@@ -10,8 +10,8 @@ import java.util.List;
  * likeliest (maximum likelihood over some 15,000 places, none of them on the practice pegs; {@code docs/visits.md}).
  */
 public final class SteepnessDoubt {
-    private static final double LEVEL_BOTTOM = 0.7;
-    private static final double BOTTOM_PER_SLOPE = 1.4;
+    private static final double LEVEL_BOTTOM = 0.75;
+    private static final double BOTTOM_PER_SLOPE = 1.2;
     private static final double MOST_BOTTOM = 1.8;
     private static final double LEVEL_SLOPE = 0.3;
     private static final double SLOPE_PER_SLOPE = 2.4;

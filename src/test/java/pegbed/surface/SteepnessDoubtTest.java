@@ -13,7 +13,7 @@ import pegbed.model.Reading;
 class SteepnessDoubtTest {
     @Test
     void levelGroundIsBetterKnownThanTheSolveSaysAndSlopesWorse() {
-        assertEquals(0.7, SteepnessDoubt.bottom(0), 1e-12);
+        assertEquals(0.75, SteepnessDoubt.bottom(0), 1e-12);
         assertEquals(1.05, SteepnessDoubt.bottom(0.25), 1e-12);
         assertEquals(1.8, SteepnessDoubt.bottom(5), 1e-12);
         Gradient level = SteepnessDoubt.of(new Gradient(0, 0, 0.04, 0.01));
