@@ -5,9 +5,9 @@ package pegbed.surface;
  * deep this water's track is.
  *
  * <p>k = h·h'·(σp²·M52(|Δu|/Lu)·M52(|Δv|/ℓv) + σr²·M32(r/ℓr)) + σl² + σt²·t·t' with r = √(Δx²+Δy²) and h the
- * {@link Roughness} of a place. In open water there is no bank for a profile to follow and no slope to expect: the first term
- * is σp²·M52(r/ℓv) and h is 1, so that turning the map changes nothing. Where other
- * pegs of the water have told of this one, what they leave open is one more term ({@link SharedProfile}).
+ * {@link Roughness} of a place. In open water there is no bank for a profile to follow and no slope to expect: the first
+ * term is σp²·M52(r/ℓv) and h is 1, so that turning the map changes nothing. Where other pegs of the water have told of
+ * this one, what they leave open is one more term ({@link SharedProfile}).
  */
 final class BottomCovariance implements Covariance {
     /** Standard deviation of the whole bottom's level about the tub, metres on a peg. */

@@ -3,8 +3,9 @@ package pegbed.surface;
 import pegbed.geometry.BankCoordinates;
 
 /**
- * Places in all the coordinates that a covariance may look at, as parallel arrays: x, y, along (u), across (v), the share t
- * of the full tub depth there (0 at a bank, near 1 in the middle) and the roughness ({@link Roughness}). The arrays are not copied and not changed.
+ * Places in all the coordinates that a covariance may look at, as parallel arrays: x, y, along (u), across (v), the share t of
+ * the full tub depth there (0 at a bank, near 1 in the middle) and the {@link Roughness}. The arrays are not copied and not
+ * changed.
  */
 final class Places {
     final int count;
