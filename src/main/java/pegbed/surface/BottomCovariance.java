@@ -4,9 +4,10 @@ package pegbed.surface;
  * How depths at two places vary together: a cross-profile that holds along the water, what is local, the level, and how
  * deep this water's track is.
  *
- * <p>k = σp²·M52(|Δu|/Lu)·M52(|Δv|/ℓv) + σr²·M32(r/ℓr) + σl² + σt²·t·t' with r = √(Δx²+Δy²). In open water there is no
- * bank for a profile to follow and the first term is σp²·M52(r/ℓv), so that turning the map changes nothing. Where other
- * pegs of the water have told of this one, what they leave open is one more term ({@link SharedProfile}).
+ * <p>k = h·h'·(σp²·M52(|Δu|/Lu)·M52(|Δv|/ℓv) + σr²·M32(r/ℓr)) + σl² + σt²·t·t' with r = √(Δx²+Δy²) and h the
+ * {@link Roughness} of a place. In open water there is no bank for a profile to follow and no slope to expect: the first
+ * term is σp²·M52(r/ℓv) and h is 1, so that turning the map changes nothing. Where other pegs of the water have told of
+ * this one, what they leave open is one more term ({@link SharedProfile}).
  */
 final class BottomCovariance implements Covariance {
     /** Standard deviation of the whole bottom's level about the tub, metres on a peg. */
@@ -58,8 +59,8 @@ final class BottomCovariance implements Covariance {
         double profile = open
                 ? Matern.fiveHalves(distance / across)
                 : Matern.fiveHalvesProduct(Math.abs(a.u[i] - b.u[j]) / along, Math.abs(a.v[i] - b.v[j]) / across);
-        double own =
-                profile2 * profile + local2 * Matern.threeHalves(distance / local) + level2 + track2 * a.t[i] * b.t[j];
+        double varied = profile2 * profile + local2 * Matern.threeHalves(distance / local);
+        double own = a.roughness[i] * b.roughness[j] * varied + level2 + track2 * a.t[i] * b.t[j];
         return a.told == null ? own : own + told(a.told[i], b.told[j]);
     }
 
@@ -92,9 +93,12 @@ final class BottomCovariance implements Covariance {
         }
         Exponential.ofNegative(exponential, 0, count);
         double share = track2 * b.t[j];
+        double rough = b.roughness[j];
         double[] t = a.t;
+        double[] roughness = a.roughness;
         for (int i = 0; i < count; i++) {
-            row[from + i] += local2 * (1 + distance[i]) * exponential[i] + level2 + share * t[from + i];
+            double varied = row[from + i] + local2 * (1 + distance[i]) * exponential[i];
+            row[from + i] = rough * roughness[from + i] * varied + level2 + share * t[from + i];
         }
         for (int i = from; i < to && a.told != null; i++) {
             row[i] += told(a.told[i], b.told[j]);
@@ -113,7 +117,7 @@ final class BottomCovariance implements Covariance {
         }
     }
 
-    /** What the profile adds, set into the row. */
+    /** The profile's term, set into the row. */
     private void profile(Places a, int from, Places b, int j, double[] distance, double[] exponential, double[] row) {
         int count = distance.length;
         double perAcross = Matern.ROOT5 / across;

@@ -5,8 +5,8 @@ import java.util.List;
 
 /**
  * Covariance of the three disc functionals before any observation, Σ w_i w_j k(x_i, x_j) over the 13 nodes, for all discs
- * of a grid. The local term and the factor along the water are the same everywhere; pairs of nodes that lie the same way
- * apart are computed once for all discs. For waters with a bank.
+ * of a grid. Pairs of nodes that lie the same way apart are computed once for all discs; what is local and the factor along
+ * the water are the same for all of them but for their roughness. For waters with a bank.
  */
 final class DiscPrior {
     /** The pairs of functionals: DD, Dx, Dy, xx, xy, yy. */
@@ -16,7 +16,6 @@ final class DiscPrior {
     private final Places places;
     private final GridNodes nodes;
     private final List<Lag> lags = new ArrayList<>();
-    private final double[] local = new double[PAIRS.length];
     /** What other pegs have told, feature by slot. */
     private final double[][] features;
 
@@ -24,7 +23,7 @@ final class DiscPrior {
     private final class Lag {
         private final int columns;
         private final int rows;
-        /** Covariance along the profile of each slot with the one that lies so apart from it. */
+        /** Covariance of the profile and of what is local of each slot with the one that lies so apart from it. */
         private final double[] covariance;
         /** The nodes of a disc that the pairs begin at, and what each counts in the six. */
         private final List<Integer> starts = new ArrayList<>();
@@ -35,18 +34,22 @@ final class DiscPrior {
             this.columns = columns;
             this.rows = rows;
             covariance = new double[nodes.count()];
+            double alike = k.local2 * Matern.threeHalves(Math.hypot(columns, rows) * Disc.CELL_METRES / k.local);
             double along = k.profile2 * Matern.fiveHalves(Math.abs(columns) * Disc.CELL_METRES / k.along);
             double perAcross = Matern.ROOT5 / k.across;
             double[] scaled = new double[covariance.length];
+            double[] rough = new double[covariance.length];
             for (int a = 0; a < covariance.length; a++) {
                 int b = nodes.neighbour(a, columns, rows);
                 // A slot without such a neighbour is never asked for.
                 scaled[a] = b < 0 ? 0 : Math.abs(places.v[a] - places.v[b]) * perAcross;
+                rough[a] = b < 0 ? 0 : places.roughness[a] * places.roughness[b];
                 covariance[a] = scaled[a];
             }
             Exponential.ofNegative(covariance, 0, covariance.length);
             for (int a = 0; a < covariance.length; a++) {
-                covariance[a] *= along * (1 + scaled[a] + scaled[a] * scaled[a] / 3);
+                double profile = along * (1 + scaled[a] + scaled[a] * scaled[a] / 3) * covariance[a];
+                covariance[a] = rough[a] * (profile + alike);
             }
         }
     }
@@ -68,7 +71,6 @@ final class DiscPrior {
     }
 
     private void add(int i, int j, int columns, int rows) {
-        double alike = k.local2 * Matern.threeHalves(Math.hypot(columns, rows) * Disc.CELL_METRES / k.local);
         double[] weight = new double[PAIRS.length];
         for (int pair = 0; pair < PAIRS.length; pair++) {
             int f = PAIRS[pair][0];
@@ -77,7 +79,6 @@ final class DiscPrior {
             if (i != j) {
                 weight[pair] += Disc.weight(f, j) * Disc.weight(g, i);
             }
-            local[pair] += weight[pair] * alike;
         }
         Lag lag = lags.stream()
                 .filter(known -> known.columns == columns && known.rows == rows)
@@ -101,7 +102,7 @@ final class DiscPrior {
             double[] c = disc[3 + pair];
             double[] a = shares[PAIRS[pair][0]];
             double[] b = shares[PAIRS[pair][1]];
-            double same = local[pair] + (pair == 0 ? k.level2 : 0);
+            double same = pair == 0 ? k.level2 : 0;
             for (int i = 0; i < run.length(); i++) {
                 c[run.node() + i] = same + k.track2 * a[i] * b[i];
             }

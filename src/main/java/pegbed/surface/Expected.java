@@ -207,7 +207,7 @@ final class Expected {
     }
 
     private double told(int a, int b) {
-        return factor[a] * solved[a][b] * factor[b];
+        return solved[a][b] * (factor[a] * factor[b]);
     }
 
     /** Covariance of the bottom at the readings left out and those planned, with the doubt as it is told, square metres. */

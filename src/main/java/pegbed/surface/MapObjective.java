@@ -18,6 +18,9 @@ final class MapObjective implements Bfgs.Objective {
 
     private final double[] dv;
     private final double[] dr;
+    /** Product of the roughness of both. */
+    private final double[] rough;
+
     private final double[] fixed;
 
     MapObjective(
@@ -32,6 +35,7 @@ final class MapObjective implements Bfgs.Objective {
         du = new double[n * (n - 1) / 2];
         dv = new double[du.length];
         dr = new double[du.length];
+        rough = new double[du.length];
         fixed = new double[du.length];
         Places p = observations.places;
         BottomCovariance any =
@@ -42,6 +46,7 @@ final class MapObjective implements Bfgs.Objective {
                 dr[at] = Math.hypot(p.x[i] - p.x[j], p.y[i] - p.y[j]);
                 du[at] = open ? 0 : Math.abs(p.u[i] - p.u[j]);
                 dv[at] = open ? dr[at] : Math.abs(p.v[i] - p.v[j]);
+                rough[at] = p.roughness[i] * p.roughness[j];
                 fixed[at] = any.level2 + any.track2 * p.t[i] * p.t[j] + observations.levelCovariance(i, j) + told(i, j);
             }
         }
@@ -50,6 +55,11 @@ final class MapObjective implements Bfgs.Objective {
     private double told(int i, int j) {
         double[][] told = observations.places.told;
         return told == null ? 0 : BottomCovariance.told(told[i], told[j]);
+    }
+
+    private double roughness2(int i) {
+        double roughness = observations.places.roughness[i];
+        return roughness * roughness;
     }
 
     @Override
@@ -70,13 +80,13 @@ final class MapObjective implements Bfgs.Objective {
         int at = 0;
         for (int i = 0; i < n; i++) {
             for (int j = 0; j < i; j++, at++) {
-                double value = k.profile2 * profile[at] * across[at] + k.local2 * local[at] + fixed[at];
+                double varied = k.profile2 * profile[at] * across[at] + k.local2 * local[at];
+                double value = rough[at] * varied + fixed[at];
                 matrix[i * n + j] = value;
                 matrix[j * n + i] = value;
             }
             double t = observations.places.t[i];
-            matrix[i * n + i] = k.profile2
-                    + k.local2
+            matrix[i * n + i] = roughness2(i) * (k.profile2 + k.local2)
                     + k.level2
                     + k.track2 * t * t
                     + observations.levelCovariance(i, i)
@@ -103,7 +113,7 @@ final class MapObjective implements Bfgs.Objective {
             double alphaI = alpha[i];
             for (int j = 0; j < i; j++, at++) {
                 // Twice ½ for the pair and its mirror image.
-                double pull = inverse[i * n + j] - alphaI * alpha[j];
+                double pull = rough[at] * (inverse[i * n + j] - alphaI * alpha[j]);
                 profileSum += pull * profile[at] * across[at];
                 acrossSum += pull * profile[at] * acrossByLog[at];
                 alongSum += pull * across[at] * profileByLog[at];
@@ -111,7 +121,7 @@ final class MapObjective implements Bfgs.Objective {
                 lengthSum += pull * localByLog[at];
             }
             double pull = (inverse[i * n + i] - alphaI * alphaI) / 2;
-            own += pull;
+            own += roughness2(i) * pull;
             noise += pull * observations.scaledVariance[i];
         }
         gradient[0] = 2 * k.profile2 * (profileSum + own);

@@ -3,8 +3,9 @@ package pegbed.surface;
 import pegbed.geometry.BankCoordinates;
 
 /**
- * Places in all the coordinates that a covariance may look at, as parallel arrays: x, y, along (u), across (v), and the
- * share t of the full tub depth there (0 at a bank, near 1 in the middle). The arrays are not copied and not changed.
+ * Places in all the coordinates that a covariance may look at, as parallel arrays: x, y, along (u), across (v), the share t of
+ * the full tub depth there (0 at a bank, near 1 in the middle) and the {@link Roughness}. The arrays are not copied and not
+ * changed.
  */
 final class Places {
     final int count;
@@ -13,6 +14,7 @@ final class Places {
     final double[] u;
     final double[] v;
     final double[] t;
+    final double[] roughness;
     /** What other pegs of the water say, by place: the mean about the tub, then the features; null without any. */
     final double[][] told;
 
@@ -23,6 +25,7 @@ final class Places {
         u = new double[count];
         v = new double[count];
         t = new double[count];
+        roughness = new double[count];
         this.told = told ? new double[count][] : null;
     }
 
@@ -44,7 +47,9 @@ final class Places {
             places.y[i] = y[i];
             places.u[i] = banks.along(x[i], y[i]);
             places.v[i] = banks.across(x[i], y[i]);
-            places.t[i] = tub.share(x[i], y[i]);
+            Tub.Shape shape = tub.at(x[i], y[i]);
+            places.t[i] = shape.share();
+            places.roughness[i] = shape.roughness();
             if (places.told != null) {
                 places.told[i] = tub.shared().at(places.v[i], places.t[i]);
             }

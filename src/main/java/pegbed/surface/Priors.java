@@ -18,7 +18,7 @@ record Priors(double[] logMedians, double[] logSds) {
                     1.15 * scale.horizontal(),
                     13 * scale.horizontal(),
                     0.07 * scale.vertical(),
-                    1.2 * scale.horizontal(),
+                    1.5 * scale.horizontal(),
                     1
                 },
                 new double[] {0.25, 0.20, 0.35, 0.20, 0.20, 0.25});

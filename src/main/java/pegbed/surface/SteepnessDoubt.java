@@ -5,14 +5,15 @@ import java.util.List;
 /**
  * How much more, or less, the bottom and its slope are in doubt on ground of a steepness than the solve says.
  *
- * <p>The model knows one roughness for the whole peg, the mean of slopes and level ground: of level ground it knows more
- * than it believes, of slopes less. The factors are those under which the errors of maps of invented bottoms were
- * likeliest (maximum likelihood over some 15,000 places, none of them on the practice pegs; {@code docs/visits.md}).
+ * <p>The solve's roughness follows the tub ({@link Roughness}), not the bottom that the readings showed: of ground that they
+ * showed to be level it still knows more than it believes, of slopes less. The factors are nearly those under which the errors
+ * of maps of invented bottoms were likeliest, on the careful side (maximum likelihood over some 12,000 places, none of them on
+ * the practice pegs; {@code docs/visits.md}).
  */
 public final class SteepnessDoubt {
-    private static final double LEVEL_BOTTOM = 0.5;
-    private static final double BOTTOM_PER_SLOPE = 2.0;
-    private static final double MOST_BOTTOM = 2.0;
+    private static final double LEVEL_BOTTOM = 0.75;
+    private static final double BOTTOM_PER_SLOPE = 1.2;
+    private static final double MOST_BOTTOM = 1.8;
     private static final double LEVEL_SLOPE = 0.3;
     private static final double SLOPE_PER_SLOPE = 2.4;
     private static final double MOST_SLOPE = 1.4;

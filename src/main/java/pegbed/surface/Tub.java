@@ -45,18 +45,40 @@ record Tub(BankCoordinates banks, Scale scale, double levelMetres, SharedProfile
         return new Tub(banks, scale, levelMetres, other);
     }
 
-    /** Share of the full depth, 0 at a bank and near 1 in the middle. */
-    double share(double x, double y) {
+    /**
+     * The tub at a place.
+     *
+     * @param share of the full depth, 0 at a bank and near 1 in the middle
+     * @param roughness of the bottom there beside a usual place's, by how steep a peg's tub is there; 1 without any bank
+     */
+    record Shape(double share, double roughness) {}
+
+    /** Its shape at a place. */
+    Shape at(double x, double y) {
         double near = Math.max(banks.fromNear(x, y), 0) / scale.horizontal();
         if (!banks.hasFarBank()) {
-            return 1 - Math.exp(-near / POND_RUN_METRES);
+            double left = Math.exp(-near / POND_RUN_METRES);
+            boolean open = near == Double.POSITIVE_INFINITY;
+            return new Shape(1 - left, open ? 1 : Roughness.at(POND_FULL_METRES / POND_RUN_METRES * left));
         }
         double far = Math.max(banks.fromFar(x, y), 0) / scale.horizontal();
-        return side(near, NEAR_SLOPE_METRES, NEAR_RUN_METRES) * side(far, FAR_SLOPE_METRES, FAR_RUN_METRES);
+        Side here = Side.at(near, NEAR_SLOPE_METRES, NEAR_RUN_METRES);
+        Side there = Side.at(far, FAR_SLOPE_METRES, FAR_RUN_METRES);
+        // Away from one bank is towards the other.
+        double fall = here.fall * there.share - here.share * there.fall;
+        return new Shape(here.share * there.share, Roughness.at(FULL_METRES * Math.abs(fall)));
     }
 
-    private static double side(double d, double slope, double run) {
-        return SHELF_SHARE * (1 - Math.exp(-d / STEP_METRES)) + (1 - SHELF_SHARE) / (1 + Math.exp(-(d - slope) / run));
+    /** One side's share of the full depth, and how fast it grows away from the bank, per metre. */
+    private record Side(double share, double fall) {
+        static Side at(double d, double slope, double run) {
+            double step = Math.exp(-d / STEP_METRES);
+            double rest = Math.exp(-(d - slope) / run);
+            double below = 1 / (1 + rest);
+            return new Side(
+                    SHELF_SHARE * (1 - step) + (1 - SHELF_SHARE) * below,
+                    SHELF_SHARE / STEP_METRES * step + (1 - SHELF_SHARE) / run * rest * below * below);
+        }
     }
 
     /** Depth at a place before its readings are looked at, with what other pegs say of it, metres. */

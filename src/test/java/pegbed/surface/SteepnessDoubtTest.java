@@ -13,9 +13,9 @@ import pegbed.model.Reading;
 class SteepnessDoubtTest {
     @Test
     void levelGroundIsBetterKnownThanTheSolveSaysAndSlopesWorse() {
-        assertEquals(0.5, SteepnessDoubt.bottom(0), 1e-12);
-        assertEquals(1, SteepnessDoubt.bottom(0.25), 1e-12);
-        assertEquals(2, SteepnessDoubt.bottom(5), 1e-12);
+        assertEquals(0.75, SteepnessDoubt.bottom(0), 1e-12);
+        assertEquals(1.05, SteepnessDoubt.bottom(0.25), 1e-12);
+        assertEquals(1.8, SteepnessDoubt.bottom(5), 1e-12);
         Gradient level = SteepnessDoubt.of(new Gradient(0, 0, 0.04, 0.01));
         assertEquals(0.09 * 0.04, level.varDx(), 1e-12);
         assertEquals(0.09 * 0.01, level.varDy(), 1e-12);
