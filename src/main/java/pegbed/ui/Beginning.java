@@ -3,6 +3,8 @@ package pegbed.ui;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
 import java.util.List;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.ExecutionException;
@@ -20,6 +22,9 @@ import pegbed.report.paint.AwtLetters;
  */
 final class Beginning {
     private static final int LONGEST_WAIT_SECONDS = 3;
+
+    /** Set to true, it makes the program say when its first picture was there (docs/speed.md). */
+    private static final String TELL = "pegbed.tell-start";
 
     private final Handover owner;
     private final Future<Desk> desk;
@@ -76,9 +81,16 @@ final class Beginning {
         }
     }
 
-    /** The first picture is on the screen; what waited for it goes on. */
+    /** The first picture is there; what waited for it goes on. */
     void pictureIsThere() {
         picture.countDown();
+        if (Boolean.getBoolean(TELL)) {
+            ProcessHandle.current()
+                    .info()
+                    .startInstant()
+                    .ifPresent(start -> System.err.println("First picture after "
+                            + Duration.between(start, Instant.now()).toMillis() + " ms"));
+        }
     }
 
     /** The file that was asked for; else what an earlier run left unsaved, the last file, or the sample. */
