@@ -17,6 +17,9 @@ final class Flow {
     private static final int LONGEST_SIGNS = 600;
     private static final double LEADING = 1.24;
 
+    /** Letters smaller than this can't be read at arm's length (our choice). */
+    private static final double LEAST_LETTERS_POINTS = 5.5;
+
     private final TextMeasure measure;
     private final double scale;
     private final List<Item> items = new ArrayList<>();
@@ -91,7 +94,8 @@ final class Flow {
     }
 
     private Lettering scaled(Lettering lettering) {
-        return new Lettering(lettering.sizePoints() * scale, lettering.bold(), lettering.italic());
+        double points = Math.max(LEAST_LETTERS_POINTS, lettering.sizePoints() * scale);
+        return new Lettering(points, lettering.bold(), lettering.italic());
     }
 
     private void text(Role role, Lettering lettering, double x, double base, Text.Align align, String words) {
