@@ -29,5 +29,5 @@ public record Blend(
     /** A gain in depth that is worth as much as a flat spot won, metres. */
     static final double DEPTH_METRES = 0.15;
 
-    public static final Blend USUAL = new Blend(14, 20, 0.035, 1.7, 3, 2, 1, 0.5, 0.05);
+    public static final Blend USUAL = new Blend(14, 18, 0.035, 1.7, 3, 2, 1, 0.5, 0.05);
 }

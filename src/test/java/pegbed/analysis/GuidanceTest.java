@@ -162,9 +162,9 @@ class GuidanceTest {
         for (int i = 14; i < 17; i++) {
             assertEquals(NextReading.Purpose.DEEPEST, purposes.get(i - 13), "then the deepest place: " + i);
         }
-        for (int i = 20; i < 26; i++) {
+        for (int i = 18; i < 26; i++) {
             assertEquals(
-                    i == 22 || i == 25,
+                    i == 20 || i == 23,
                     purposes.get(i - 13) == NextReading.Purpose.MAP,
                     "then the third of three is for the map: " + i);
         }

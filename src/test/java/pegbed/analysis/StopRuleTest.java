@@ -21,7 +21,7 @@ class StopRuleTest {
         Peg peg = InventedWater.guided(InventedWater.cut(), InventedWater::cutDepth, 15);
         double before = Double.POSITIVE_INFINITY;
         boolean stopped = false;
-        for (int i = 15; i < 45 && !stopped; i++) {
+        for (int i = 15; i < 60 && !stopped; i++) {
             NextReading next = Guidance.next(InventedWater.map(peg));
             stopped = next.stop();
             if (stopped) {
