@@ -1,5 +1,7 @@
 package pegbed;
 
+import java.time.Duration;
+import java.time.Instant;
 import pegbed.cli.Cli;
 import pegbed.model.InputException;
 import pegbed.ui.Window;
@@ -8,17 +10,30 @@ import pegbed.ui.Window;
 public final class Pegbed {
     private Pegbed() {}
 
+    /** Set to true, it makes the program say when its first picture was there (docs/speed.md). */
+    private static final String TELL = "pegbed.tell-start";
+
     public static void main(String[] args) {
         System.exit(args.length == 0 ? window() : Cli.run(args, System.out, System.err));
     }
 
     private static int window() {
         try {
-            Window.open();
+            Window.open(Pegbed::tellStart);
             return 0;
         } catch (InputException e) {
             System.err.println(e.getMessage());
             return 2;
+        }
+    }
+
+    private static void tellStart() {
+        if (Boolean.getBoolean(TELL)) {
+            ProcessHandle.current()
+                    .info()
+                    .startInstant()
+                    .ifPresent(start -> System.err.println("First picture after "
+                            + Duration.between(start, Instant.now()).toMillis() + " ms"));
         }
     }
 }

@@ -3,8 +3,6 @@ package pegbed.ui;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
-import java.time.Duration;
-import java.time.Instant;
 import java.util.List;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.ExecutionException;
@@ -23,11 +21,9 @@ import pegbed.report.paint.AwtLetters;
 final class Beginning {
     private static final int LONGEST_WAIT_SECONDS = 3;
 
-    /** Set to true, it makes the program say when its first picture was there (docs/speed.md). */
-    private static final String TELL = "pegbed.tell-start";
-
     private final Handover owner;
     private final Future<Desk> desk;
+    private final Runnable told;
     private final CountDownLatch picture = new CountDownLatch(1);
 
     /**
@@ -35,9 +31,11 @@ final class Beginning {
      *
      * @param folder the program's own folder
      * @param toolkit does the owner's work once {@link #takeOver} has returned
+     * @param told is run when the first picture is there
      * @param files the peg file to open, or none
      */
-    Beginning(Path folder, Executor toolkit, List<String> files) {
+    Beginning(Path folder, Executor toolkit, Runnable told, List<String> files) {
+        this.told = told;
         owner = new Handover(toolkit);
         desk = owner.bring(() -> {
             ExecutorService painter = Desk.thread("painter");
@@ -84,13 +82,7 @@ final class Beginning {
     /** The first picture is there; what waited for it goes on. */
     void pictureIsThere() {
         picture.countDown();
-        if (Boolean.getBoolean(TELL)) {
-            ProcessHandle.current()
-                    .info()
-                    .startInstant()
-                    .ifPresent(start -> System.err.println("First picture after "
-                            + Duration.between(start, Instant.now()).toMillis() + " ms"));
-        }
+        told.run();
     }
 
     /** The file that was asked for; else what an earlier run left unsaved, the last file, or the sample. */

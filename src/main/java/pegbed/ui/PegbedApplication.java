@@ -20,9 +20,13 @@ public final class PegbedApplication extends Application {
     /** Set before the toolkit starts, which makes the application itself. */
     private static volatile Beginning begun;
 
-    /** Opens the window and returns when it is closed. */
-    static void open(String... args) {
-        begun = new Beginning(Folders.own(), Platform::runLater, List.of(args));
+    /**
+     * Opens the window and returns when it is closed.
+     *
+     * @param pictureIsThere is run when the first picture is
+     */
+    static void open(Runnable pictureIsThere, String... args) {
+        begun = new Beginning(Folders.own(), Platform::runLater, pictureIsThere, List.of(args));
         launch(PegbedApplication.class, args);
     }
 

@@ -14,17 +14,18 @@ public final class Window {
     /**
      * Opens the window and returns when it is closed.
      *
+     * @param pictureIsThere is run when the first picture is
      * @param args the peg file to open, or none
      * @throws InputException if there is no display
      */
-    public static void open(String... args) throws InputException {
+    public static void open(Runnable pictureIsThere, String... args) throws InputException {
         if (!hasDisplay(System.getProperty("os.name", ""), System.getenv(), System.getProperty("glass.platform", ""))) {
             throw new InputException(NO_DISPLAY);
         }
         // The map's letters and shapes come from Java's own graphics, which must not open the display a second time.
         System.setProperty("java.awt.headless", "true");
         try {
-            PegbedApplication.open(args);
+            PegbedApplication.open(pictureIsThere, args);
         } catch (UnsupportedOperationException e) {
             throw new InputException(NO_DISPLAY, e);
         }

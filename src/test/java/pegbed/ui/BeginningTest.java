@@ -32,7 +32,7 @@ class BeginningTest {
 
     @Test
     void theSampleIsMappedFirstAndLinesFollowThePicture() throws InterruptedException {
-        Beginning beginning = new Beginning(folder, toolkit::add, List.of());
+        Beginning beginning = new Beginning(folder, toolkit::add, () -> {}, List.of());
         Desk desk = beginning.takeOver();
         workUntil(() -> desk.session().answer() instanceof Answer.Ready);
         assertEquals("Tansy Cut, peg 9", desk.document().titleProperty().get());
@@ -45,7 +45,7 @@ class BeginningTest {
     void theFileThatIsAskedForIsOpened() throws Exception {
         Path file = folder.resolve("mine.peg.json");
         PegFile.save(file, Samples.first(), Optional.empty());
-        Desk desk = new Beginning(folder, toolkit::add, List.of(file.toString())).takeOver();
+        Desk desk = new Beginning(folder, toolkit::add, () -> {}, List.of(file.toString())).takeOver();
         workUntil(() -> desk.session().file().isPresent());
         assertEquals(file, desk.session().file().get());
     }
