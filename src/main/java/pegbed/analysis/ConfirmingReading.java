@@ -31,7 +31,7 @@ public record ConfirmingReading(Place place, double now, double change) {
     public static Optional<ConfirmingReading> of(PegMap map, Place line, double targetMetres) {
         GridFrame frame = map.grid().frame();
         int node = map.nodeAt(line.xMetres(), line.yMetres());
-        if (node < 0 || !map.grid().hasDisc(node)) {
+        if (node < 0 || !map.grid().isWater(node)) {
             return Optional.empty();
         }
         Disc disc = map.grid().disc(node);

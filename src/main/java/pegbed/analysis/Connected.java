@@ -53,8 +53,8 @@ final class Connected {
             double x = frame.x(i % frame.columns());
             double y = frame.y(i / frame.columns());
             cells.add(Shapes.FACTORY.toGeometry(new Envelope(x - half, x + half, y - half, y + half)));
-            least = Math.min(least, grid.disc(i).depthMetres());
-            most = Math.max(most, grid.disc(i).depthMetres());
+            least = Math.min(least, grid.discDepth(i));
+            most = Math.max(most, grid.discDepth(i));
         }
         Geometry shape = CoverageUnion.union(Shapes.FACTORY.buildGeometry(cells));
         return new Area(shape, nodes.size() * frame.cellMetres() * frame.cellMetres(), least, most);

@@ -24,48 +24,42 @@ final class DeepestSearch {
     static Deepest of(BottomGrid grid, Zones zones, Wording wording) throws InputException {
         FlatOdds odds = FlatOdds.USUAL;
         GridFrame frame = grid.frame();
-        double deepest = 0;
+        int deepest = -1;
         for (int i = 0; i < frame.size(); i++) {
-            if (zones.isInFront(i)) {
-                deepest = Math.max(deepest, grid.disc(i).depthMetres());
+            if (zones.isInFront(i) && (deepest < 0 || grid.discDepth(i) > grid.discDepth(deepest))) {
+                deepest = i;
             }
         }
-        int best = -1;
-        double bestScore = Double.NEGATIVE_INFINITY;
-        double bestGentle = 0;
+        if (deepest < 0) {
+            throw new InputException(
+                    "No place in this water is wide enough for a rig; check the banks, the limits and the hazards.");
+        }
+        // The deepest disc first: after it few are deep enough to be asked how steep they are.
+        int best = deepest;
+        double bestGentle = odds.gentle(grid.disc(deepest));
+        double bestScore = score(grid.discDepth(deepest), bestGentle);
         for (int i = 0; i < frame.size(); i++) {
-            if (!zones.isInFront(i)) {
+            if (!zones.isInFront(i) || grid.discDepth(i) < bestScore) {
                 continue;
             }
-            Disc disc = grid.disc(i);
-            if (disc.depthMetres() <= bestScore) {
-                continue;
-            }
-            double gentle = odds.gentle(disc);
-            double score = score(disc.depthMetres(), gentle);
-            if (score > bestScore) {
+            double gentle = odds.gentle(grid.disc(i));
+            double score = score(grid.discDepth(i), gentle);
+            if (score > bestScore || (score == bestScore && i < best)) {
                 best = i;
                 bestScore = score;
                 bestGentle = gentle;
             }
         }
-        if (best < 0) {
-            throw new InputException(
-                    "No place in this water is wide enough for a rig; check the banks, the limits and the hazards.");
-        }
         Disc disc = grid.disc(best);
         double least = disc.depthMetres() - AREA_METRES;
         double most = disc.depthMetres() + AREA_METRES;
         List<Integer> nodes = Connected.from(frame, best, i -> {
-            if (!zones.isFishable(i)) {
-                return false;
-            }
-            Disc other = grid.disc(i);
-            return other.depthMetres() >= least && other.depthMetres() <= most && other.slope() <= odds.slopeLimit();
+            double depth = grid.discDepth(i);
+            return zones.isFishable(i) && depth >= least && depth <= most && grid.discSlope(i) <= odds.slopeLimit();
         });
         Place place = new Place(frame.x(best % frame.columns()), frame.y(best / frame.columns()));
         Spot spot = new Spot(place, disc.depthMetres(), disc.sdMetres(), disc.slope(), bestGentle);
-        return new Deepest(spot, Connected.area(grid, nodes), settles(spot, deepest, wording));
+        return new Deepest(spot, Connected.area(grid, nodes), settles(spot, grid.discDepth(deepest), wording));
     }
 
     /** What a place is worth as the deepest, metres: its depth, less by the odds that it is too steep. */

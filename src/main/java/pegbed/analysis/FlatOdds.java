@@ -20,8 +20,7 @@ public record FlatOdds(double bandMetres, double slopeLimit) {
 
     /** Probability that a disc lies within the band about a target, and is no steeper than the limit. */
     public double flat(Disc disc, double targetMetres) {
-        double off = Math.abs(disc.depthMetres() - targetMetres) - bandMetres;
-        if (off > FAR * disc.sdMetres()) {
+        if (isFar(disc.depthMetres(), disc.sdMetres(), targetMetres)) {
             return 0;
         }
         double l11 = Math.sqrt(Math.max(disc.varX(), 1e-12));
@@ -50,6 +49,22 @@ public record FlatOdds(double bandMetres, double slopeLimit) {
             }
         }
         return sum / first.length;
+    }
+
+    /** Whether a depth lies within the band about a target. */
+    boolean isWithin(double depthMetres, double targetMetres) {
+        return Math.abs(depthMetres - targetMetres) <= bandMetres;
+    }
+
+    /** What the odds are not above for a depth whose standard deviation is not above this: those of the band's near side. */
+    double most(double depthMetres, double sdMetres, double targetMetres) {
+        double off = Math.abs(depthMetres - targetMetres) - bandMetres;
+        return off <= 0 ? 1 : Normal.cumulative(-off / sdMetres);
+    }
+
+    /** Whether a depth with such a standard deviation is so far from the target's band that the odds are 0. */
+    boolean isFar(double depthMetres, double sdMetres, double targetMetres) {
+        return Math.abs(depthMetres - targetMetres) - bandMetres > FAR * sdMetres;
     }
 
     /** Probability that a disc lies within the band about a target, however steep: no less than {@link #flat}. */

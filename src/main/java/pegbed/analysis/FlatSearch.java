@@ -12,13 +12,19 @@ import pegbed.surface.BottomGrid;
 import pegbed.surface.Disc;
 import pegbed.surface.GridFrame;
 
-/** The best flat spot of each zone at a target depth. */
+/**
+ * The best flat spot of each zone at a target depth: where P, and with it the odds of being within 4 in (10 cm) and no steeper
+ * than 0.30, are greatest. P alone is too small everywhere far from readings to choose by.
+ */
 final class FlatSearch {
     /** Zones in which flat spots at the target are sought. */
     static final List<Zone> SOUGHT = List.of(Zone.ACROSS, Zone.LEFT_MARGIN, Zone.RIGHT_MARGIN);
 
     /** How much of P the room about the middle of a flat is worth (empirical). */
     private static final double MIDDLE_COST = 0.10;
+
+    /** How exactly the room about the middle is found, metres: a fifth of a cell. */
+    private static final double CIRCLE_METRES = 0.05;
 
     private static final double AREA_LEAST = Confidence.LIKELY.least();
 
@@ -54,19 +60,7 @@ final class FlatSearch {
         if (nodes.length == 0) {
             return Optional.empty();
         }
-        int best = nodes[0];
-        double bestScore = Double.NEGATIVE_INFINITY;
-        for (int i : nodes) {
-            odds[i] = FlatOdds.USUAL.flat(grid.disc(i), target);
-            double score = score(i);
-            if (score == 0) {
-                score = -Math.abs(grid.disc(i).depthMetres() - target);
-            }
-            if (score > bestScore) {
-                best = i;
-                bestScore = score;
-            }
-        }
+        int best = best(nodes);
         Confidence confidence = Confidence.of(odds[best]);
         Optional<Area> area = odds[best] >= AREA_LEAST ? Optional.of(area(zone, best)) : Optional.empty();
         Optional<FlatSpot.Circle> circle = area.map(FlatSearch::circle);
@@ -83,6 +77,42 @@ final class FlatSearch {
                 area,
                 circle,
                 confidence == Confidence.NONE ? nearest(nodes) : OptionalDouble.empty()));
+    }
+
+    /** The node with the best score, the first of equals; all that may be part of a flat have their odds then. */
+    private int best(int[] nodes) {
+        int best = -1;
+        double bestScore = 0;
+        for (boolean within : new boolean[] {true, false}) {
+            for (int i : nodes) {
+                // Those within the band come first: beside them few others are worth asking.
+                if (within != FlatOdds.USUAL.isWithin(grid.discDepth(i), target)
+                        || (!within && scoreMost(i) < bestScore)) {
+                    continue;
+                }
+                odds[i] = odds(FlatOdds.USUAL, i);
+                if (odds[i] + 1 < bestScore) {
+                    continue;
+                }
+                double score = odds[i] + odds(WIDE, i);
+                if (score > bestScore || (score == bestScore && score > 0 && i < best)) {
+                    best = i;
+                    bestScore = score;
+                }
+            }
+        }
+        return best >= 0 ? best : nearestDepth(nodes);
+    }
+
+    /** The node whose depth is nearest to the target, the first of equals. */
+    private int nearestDepth(int[] nodes) {
+        int best = nodes[0];
+        for (int i : nodes) {
+            if (Math.abs(grid.discDepth(i) - target) < Math.abs(grid.discDepth(best) - target)) {
+                best = i;
+            }
+        }
+        return best;
     }
 
     private Area area(Zone zone, int start) {
@@ -102,12 +132,15 @@ final class FlatSearch {
         return good ? middle : best;
     }
 
-    /**
-     * What a node is worth as the spot to name: P, and the odds of being within 4 in (10 cm) and no steeper than 0.30
-     * beside it, because far from readings P alone is too small everywhere to choose by.
-     */
-    private double score(int i) {
-        return odds[i] + WIDE.flat(grid.disc(i), target);
+    /** What a node outside the band can be worth at most. */
+    private double scoreMost(int i) {
+        return FlatOdds.USUAL.most(grid.discDepth(i), grid.discSdMost(i), target)
+                + WIDE.most(grid.discDepth(i), grid.discSdMost(i), target);
+    }
+
+    /** Most discs are so far from the target that they need not be known. */
+    private double odds(FlatOdds wanted, int i) {
+        return wanted.isFar(grid.discDepth(i), grid.discSdMost(i), target) ? 0 : wanted.flat(grid.disc(i), target);
     }
 
     /** The depth nearest to the target at which some disc of the zone is likely flat. */
@@ -115,16 +148,17 @@ final class FlatSearch {
         double least = Confidence.LIKELY.least();
         // The odds of the slope as well are the lesser ones, and dear: only the nearest depths are asked for them.
         return Arrays.stream(nodes)
-                .mapToObj(grid::disc)
+                .boxed()
+                .sorted(Comparator.comparingDouble(i -> Math.abs(grid.discDepth(i) - target)))
+                .map(grid::disc)
                 .filter(disc -> FlatOdds.USUAL.near(disc, disc.depthMetres()) >= least)
-                .sorted(Comparator.comparingDouble(disc -> Math.abs(disc.depthMetres() - target)))
                 .filter(disc -> FlatOdds.USUAL.flat(disc, disc.depthMetres()) >= least)
                 .mapToDouble(Disc::depthMetres)
                 .findFirst();
     }
 
     private static FlatSpot.Circle circle(Area area) {
-        MaximumInscribedCircle circle = new MaximumInscribedCircle(area.shape(), 0.02);
+        MaximumInscribedCircle circle = new MaximumInscribedCircle(area.shape(), CIRCLE_METRES);
         return new FlatSpot.Circle(
                 circle.getCenter().getX(),
                 circle.getCenter().getY(),

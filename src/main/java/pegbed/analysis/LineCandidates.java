@@ -125,7 +125,7 @@ final class LineCandidates {
         for (int i = 0; i < frame.size(); i++) {
             boolean anywhere = !map.water().hasFarBank() || feet.contains(i) || i == bottom;
             if (anywhere ? map.zones().isFishable(i) : map.zones().contains(Zone.TRACK, i)) {
-                double bound = worthOfDepth(best, grid.disc(i).depthMetres()) - trouble(i);
+                double bound = worthOfDepth(best, grid.discDepth(i)) - trouble(i);
                 if (bound > NEGLIGIBLE) {
                     ranking.consider(i, bound);
                 }
@@ -141,13 +141,13 @@ final class LineCandidates {
             return i == bottom || gentle >= LEAST ? positive(rated) : Optional.empty();
         });
         for (LineRanking.Rated rated : picked) {
-            double depth = grid.disc(rated.index()).depthMetres();
+            double depth = grid.discDepth(rated.index());
             add(
                     Zone.TRACK,
                     rated,
                     i -> map.zones().isFishable(i)
-                            && Math.abs(grid.disc(i).depthMetres() - depth) <= DeepestSearch.AREA_METRES
-                            && grid.disc(i).slope() <= FlatOdds.USUAL.slopeLimit());
+                            && Math.abs(grid.discDepth(i) - depth) <= DeepestSearch.AREA_METRES
+                            && grid.discSlope(i) <= FlatOdds.USUAL.slopeLimit());
         }
     }
 
@@ -187,7 +187,7 @@ final class LineCandidates {
         for (LineRanking.Rated rated : ranking.best(MOST, i -> flat(i, atTarget.applyAsDouble(i)))) {
             IntPredicate like = rated.origin() == LineCandidate.Origin.FLAT
                     ? i -> atTarget.applyAsDouble(i) >= Confidence.LIKELY.least()
-                    : flatAbout(grid.disc(rated.index()).depthMetres());
+                    : flatAbout(grid.discDepth(rated.index()));
             add(zone, rated, i -> map.zones().contains(zone, i) && like.test(i));
         }
     }
@@ -242,7 +242,7 @@ final class LineCandidates {
                     : Optional.empty();
         });
         for (LineRanking.Rated rated : picked) {
-            IntPredicate like = flatAbout(grid.disc(rated.index()).depthMetres());
+            IntPredicate like = flatAbout(grid.discDepth(rated.index()));
             add(Zone.SHORT, rated, i -> map.zones().contains(Zone.SHORT, i) && like.test(i));
         }
     }
@@ -252,8 +252,8 @@ final class LineCandidates {
     }
 
     private IntPredicate flatAbout(double depth) {
-        return i -> Math.abs(grid.disc(i).depthMetres() - depth) <= FlatOdds.USUAL.bandMetres()
-                && grid.disc(i).slope() <= FlatOdds.USUAL.slopeLimit();
+        return i -> Math.abs(grid.discDepth(i) - depth) <= FlatOdds.USUAL.bandMetres()
+                && grid.discSlope(i) <= FlatOdds.USUAL.slopeLimit();
     }
 
     private void add(Zone zone, LineRanking.Rated rated, IntPredicate area) {

@@ -40,7 +40,8 @@ final class MapGain {
         double share = map.peg().readings().size() < blend.deepestUntil() ? blend.deepShare() : 0;
         double[] gains = new double[lookahead.size()];
         for (int k = 0; k < nodes.length; k++) {
-            double weight = (1 + share * deeper(map.grid().disc(nodes[k]), nearly)) / nodes.length;
+            double more = share == 0 ? 0 : share * deeper(map.grid().disc(nodes[k]), nearly);
+            double weight = (1 + more) / nodes.length;
             for (int c = 0; c < gains.length; c++) {
                 gains[c] += weight * moves[k][c] * moves[k][c];
             }

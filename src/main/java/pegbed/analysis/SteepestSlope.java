@@ -24,7 +24,7 @@ public record SteepestSlope(Zone zone, Place place, double slope, double downhil
             int steepest = -1;
             double most = -1;
             for (int i : zones.nodes(zone)) {
-                double slope = grid.disc(i).slope();
+                double slope = grid.discSlope(i);
                 if (slope > most) {
                     steepest = i;
                     most = slope;

@@ -81,7 +81,7 @@ public final class Zones {
         for (int i = 0; i < fishable.length; i++) {
             double x = frame.x(i % frame.columns());
             double y = frame.y(i / frame.columns());
-            fishable[i] = grid.hasDisc(i) && locator.locate(new Coordinate(x, y)) == Location.INTERIOR;
+            fishable[i] = grid.isWater(i) && locator.locate(new Coordinate(x, y)) == Location.INTERIOR;
         }
         return fishable;
     }
@@ -95,8 +95,8 @@ public final class Zones {
                 double best = Double.NEGATIVE_INFINITY;
                 for (int row = 0; row < frame.rows(); row++) {
                     int i = frame.index(column, row);
-                    if (fishable[i] && grid.disc(i).depthMetres() > best) {
-                        best = grid.disc(i).depthMetres();
+                    if (fishable[i] && grid.discDepth(i) > best) {
+                        best = grid.discDepth(i);
                         raw[column] = frame.y(row);
                     }
                 }

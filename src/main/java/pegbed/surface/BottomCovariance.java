@@ -74,75 +74,83 @@ final class BottomCovariance implements Covariance {
     }
 
     /**
-     * Covariances of some places with one other, as {@link #between} gives them, many at once.
+     * Covariances of all places of one set with one other, as {@link #between(Places, int, Places, int)} gives them, many
+     * at once: every loop counts from 0 in all its arrays and does little, else the compiler takes one number at a time.
      *
-     * @param from the first place
-     * @param to the place after the last
-     * @param row filled from {@code from} to {@code to}
+     * @param row filled as far as there are places
      */
-    void between(Places a, int from, int to, Places b, int j, double[] row) {
-        int count = to - from;
-        double[] distance = new double[count];
-        distances(a, from, b, j, distance);
-        double[] exponential = new double[count];
-        profile(a, from, b, j, distance, exponential, row);
+    void between(Places a, Places b, int j, double[] row) {
+        double[] distance = new double[a.count];
+        double[] exponential = new double[a.count];
+        distances(a, b, j, distance);
+        if (open) {
+            ofDistance(distance, exponential, row);
+        } else {
+            alongTheWater(a.u, b.u[j], exponential, row);
+            acrossIt(a.v, b.v[j], exponential, row);
+        }
+        Exponential.ofNegative(exponential, 0, a.count);
+        for (int i = 0; i < a.count; i++) {
+            row[i] *= exponential[i];
+        }
         double perLocal = Matern.ROOT3 / local;
-        for (int i = 0; i < count; i++) {
+        for (int i = 0; i < distance.length; i++) {
             distance[i] *= perLocal;
             exponential[i] = distance[i];
         }
-        Exponential.ofNegative(exponential, 0, count);
+        Exponential.ofNegative(exponential, 0, a.count);
         double share = track2 * b.t[j];
         double rough = b.roughness[j];
         double[] t = a.t;
         double[] roughness = a.roughness;
-        for (int i = 0; i < count; i++) {
-            double varied = row[from + i] + local2 * (1 + distance[i]) * exponential[i];
-            row[from + i] = rough * roughness[from + i] * varied + level2 + share * t[from + i];
+        for (int i = 0; i < a.count; i++) {
+            double varied = row[i] + local2 * (1 + distance[i]) * exponential[i];
+            row[i] = rough * roughness[i] * varied + level2 + share * t[i];
         }
-        for (int i = from; i < to && a.told != null; i++) {
+        for (int i = 0; i < a.count && a.told != null; i++) {
             row[i] += told(a.told[i], b.told[j]);
         }
     }
 
-    private static void distances(Places a, int from, Places b, int j, double[] distance) {
+    private static void distances(Places a, Places b, int j, double[] distance) {
         double x = b.x[j];
         double y = b.y[j];
         double[] xs = a.x;
         double[] ys = a.y;
         for (int i = 0; i < distance.length; i++) {
-            double dx = xs[from + i] - x;
-            double dy = ys[from + i] - y;
+            double dx = xs[i] - x;
+            double dy = ys[i] - y;
             distance[i] = Math.sqrt(dx * dx + dy * dy);
         }
     }
 
-    /** The profile's term, set into the row. */
-    private void profile(Places a, int from, Places b, int j, double[] distance, double[] exponential, double[] row) {
-        int count = distance.length;
+    /** The profile's variance and polynomial in open water; the exponents are set. */
+    private void ofDistance(double[] distance, double[] exponential, double[] row) {
         double perAcross = Matern.ROOT5 / across;
-        double perAlong = Matern.ROOT5 / along;
-        double u = b.u[j];
-        double v = b.v[j];
-        double[] us = a.u;
-        double[] vs = a.v;
-        if (open) {
-            for (int i = 0; i < count; i++) {
-                double s = distance[i] * perAcross;
-                exponential[i] = s;
-                row[from + i] = profile2 * (1 + s + s * s * THIRD);
-            }
-        } else {
-            for (int i = 0; i < count; i++) {
-                double s = Math.abs(us[from + i] - u) * perAlong;
-                double w = Math.abs(vs[from + i] - v) * perAcross;
-                exponential[i] = s + w;
-                row[from + i] = profile2 * (1 + s + s * s * THIRD) * (1 + w + w * w * THIRD);
-            }
+        for (int i = 0; i < exponential.length; i++) {
+            double s = distance[i] * perAcross;
+            exponential[i] = s;
+            row[i] = profile2 * (1 + s + s * s * THIRD);
         }
-        Exponential.ofNegative(exponential, 0, count);
-        for (int i = 0; i < count; i++) {
-            row[from + i] *= exponential[i];
+    }
+
+    /** The profile's variance and its polynomial along the water; the exponents are set. */
+    private void alongTheWater(double[] us, double u, double[] exponential, double[] row) {
+        double perAlong = Matern.ROOT5 / along;
+        for (int i = 0; i < exponential.length; i++) {
+            double s = Math.abs(us[i] - u) * perAlong;
+            exponential[i] = s;
+            row[i] = profile2 * (1 + s + s * s * THIRD);
+        }
+    }
+
+    /** The profile's polynomial across the water on top, and its exponents. */
+    private void acrossIt(double[] vs, double v, double[] exponential, double[] row) {
+        double perAcross = Matern.ROOT5 / across;
+        for (int i = 0; i < exponential.length; i++) {
+            double s = Math.abs(vs[i] - v) * perAcross;
+            exponential[i] += s;
+            row[i] *= 1 + s + s * s * THIRD;
         }
     }
 }

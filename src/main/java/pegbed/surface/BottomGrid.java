@@ -10,7 +10,7 @@ import pegbed.model.Monitor;
  * The bottom of a peg on a grid of 25 cm: depth, doubt, and the disc quantities at every node.
  *
  * <p>Depth and doubt have a value at every node in the water and some cells beyond (so that what is drawn can be clipped
- * to the outline); disc quantities where the whole disc has them. Immutable and thread-safe.
+ * to the outline); disc quantities at those in the water. Immutable and thread-safe.
  */
 public final class BottomGrid {
     /** How many cells beyond the water values are computed. */
@@ -20,20 +20,17 @@ public final class BottomGrid {
     private final boolean[] water;
     private final double[] depth;
     private final double[] sd;
-    /** By node D, gx, gy, then C_DD, C_DX, C_DY, C_XX, C_XY, C_YY: they are asked for together. */
-    private final double[] disc;
-
-    private static final int PARTS = 9;
+    private final Discs discs;
 
     /** What it was filled from; empty where a reading was added since. */
     private final Optional<GridSolution> solution;
 
-    private BottomGrid(GridSolution filled, double[] disc, Optional<GridSolution> solution) {
+    private BottomGrid(GridSolution filled, Discs discs, Optional<GridSolution> solution) {
         this.frame = filled.nodes().frame;
         this.water = filled.nodes().water;
         this.depth = filled.depth();
         this.sd = filled.sd();
-        this.disc = disc;
+        this.discs = discs;
         this.solution = solution;
     }
 
@@ -62,16 +59,9 @@ public final class BottomGrid {
         return water;
     }
 
-    /** A grid as it was solved, with its discs' nine figures, part by node of the frame. */
-    static BottomGrid solved(GridSolution solution, double[][] parts) {
-        double[] disc = new double[PARTS * solution.nodes().frame.size()];
-        for (int part = 0; part < PARTS; part++) {
-            double[] of = parts[part];
-            for (int i = 0; i < of.length; i++) {
-                disc[PARTS * i + part] = of[i];
-            }
-        }
-        return new BottomGrid(solution, disc, Optional.of(solution));
+    /** A grid as it was solved. */
+    static BottomGrid of(GridSolution solution, DiscPrior prior) {
+        return new BottomGrid(solution, Discs.of(solution, prior), Optional.of(solution));
     }
 
     /**
@@ -89,16 +79,8 @@ public final class BottomGrid {
             mean[i] += v[i] * beta;
             variance[i] -= v[i] * v[i];
         }
-        double[] moved = disc.clone();
-        for (GridNodes.Run run : solution.nodes().runs) {
-            DiscStencil stencil = new DiscStencil(run.length());
-            stencil.look(v, run);
-            stencil.move(moved, PARTS * run.node(), PARTS, beta, run.length());
-        }
-        return new BottomGrid(
-                new GridSolution(solution.nodes(), solution.places(), solution.whitened(), mean, variance),
-                moved,
-                Optional.empty());
+        GridSolution moved = new GridSolution(solution.nodes(), solution.places(), solution.whitened(), mean, variance);
+        return new BottomGrid(moved, discs.withRow(moved, v, beta), Optional.empty());
     }
 
     /** What it was filled from; empty where a reading was added since, so that it has to be filled anew. */
@@ -147,23 +129,23 @@ public final class BottomGrid {
         return new Field(frame, sd);
     }
 
-    /** Whether the disc about a node was computed. */
-    public boolean hasDisc(int index) {
-        return !Double.isNaN(disc[PARTS * index]);
+    /** The disc about a node in the water; every component NaN elsewhere. */
+    public Disc disc(int index) {
+        return discs.at(index);
     }
 
-    /** The disc about a node; every component NaN where it was not computed. */
-    public Disc disc(int index) {
-        int at = PARTS * index;
-        return new Disc(
-                disc[at],
-                disc[at + 1],
-                disc[at + 2],
-                disc[at + 3],
-                disc[at + 4],
-                disc[at + 5],
-                disc[at + 6],
-                disc[at + 7],
-                disc[at + 8]);
+    /** Mean depth of the disc about a node, metres, quicker to have than all of the {@linkplain #disc disc}. */
+    public double discDepth(int index) {
+        return discs.depth(index);
+    }
+
+    /** Steepness of the disc about a node, rise over run, quicker to have than all of the {@linkplain #disc disc}. */
+    public double discSlope(int index) {
+        return discs.slope(index);
+    }
+
+    /** What the standard deviation of a disc's mean depth is not above, metres. */
+    public double discSdMost(int index) {
+        return discs.sdMost(index);
     }
 }

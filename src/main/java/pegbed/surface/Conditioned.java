@@ -162,18 +162,22 @@ final class Conditioned {
      * @param row covariances of places with it, by place
      * @param l its own row of L without the diagonal
      * @param diagonal its diagonal of L
-     * @param whitened L⁻¹k of the places, observation by place
+     * @param whitened L⁻¹k of each place, one after the other
      */
-    void nextRow(double[] row, double[] l, double diagonal, double[][] whitened) {
-        int k = 0;
-        for (; k + 4 <= n; k += 4) {
-            subtract(row, l[k], l[k + 1], l[k + 2], l[k + 3], whitened, k, 0, row.length);
-        }
-        for (; k < n; k++) {
-            subtract(row, l[k], whitened[k], 0, row.length);
-        }
+    void nextRow(double[] row, double[] l, double diagonal, double[] whitened) {
         for (int place = 0; place < row.length; place++) {
-            row[place] /= diagonal;
+            int at = place * n;
+            double even = 0;
+            double odd = 0;
+            int k = 0;
+            for (; k + 2 <= n; k += 2) {
+                even += l[k] * whitened[at + k];
+                odd += l[k + 1] * whitened[at + k + 1];
+            }
+            if (k < n) {
+                even += l[k] * whitened[at + k];
+            }
+            row[place] = (row[place] - even - odd) / diagonal;
         }
     }
 

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Covariance of the three disc functionals before any observation, Σ w_i w_j k(x_i, x_j) over the 13 nodes, for all discs
+ * Covariance of the three disc functionals before any observation, Σ w_i w_j k(x_i, x_j) over the 13 nodes, for the discs
  * of a grid. Pairs of nodes that lie the same way apart are computed once for all discs; what is local and the factor along
  * the water are the same for all of them but for their roughness. For waters with a bank.
  */
@@ -16,19 +16,25 @@ final class DiscPrior {
     private final Places places;
     private final GridNodes nodes;
     private final List<Lag> lags = new ArrayList<>();
+    private final List<Term> terms = new ArrayList<>();
     /** What other pegs have told, feature by slot. */
     private final double[][] features;
 
-    /** All pairs of a disc's nodes that lie so many columns and rows apart. */
+    /**
+     * One pair of a disc's nodes.
+     *
+     * @param covariance of all pairs that lie the same way apart, by slot of the first
+     * @param first of the disc's nodes
+     * @param weights what the pair counts in the six
+     */
+    private record Term(double[] covariance, int first, double[] weights) {}
+
+    /** All pairs of nodes that lie so many columns and rows apart. */
     private final class Lag {
         private final int columns;
         private final int rows;
         /** Covariance of the profile and of what is local of each slot with the one that lies so apart from it. */
         private final double[] covariance;
-        /** The nodes of a disc that the pairs begin at, and what each counts in the six. */
-        private final List<Integer> starts = new ArrayList<>();
-
-        private final List<double[]> weights = new ArrayList<>();
 
         Lag(int columns, int rows) {
             this.columns = columns;
@@ -88,62 +94,26 @@ final class DiscPrior {
                     lags.add(fresh);
                     return fresh;
                 });
-        lag.starts.add(i);
-        lag.weights.add(weight);
+        terms.add(new Term(lag.covariance, i, weight));
     }
 
-    /** Writes C_DD, C_DX, C_DY, C_XX, C_XY, C_YY of the discs of a run to places 3 to 8 of the arrays by node. */
-    void into(GridNodes.Run run, double[][] disc) {
-        DiscStencil track = new DiscStencil(run.length());
-        track.look(places.t, run);
-        double[][] shares = {track.depth, track.slopeX, track.slopeY};
-        List<DiscStencil> told = told(run);
-        for (int pair = 0; pair < PAIRS.length; pair++) {
-            double[] c = disc[3 + pair];
-            double[] a = shares[PAIRS[pair][0]];
-            double[] b = shares[PAIRS[pair][1]];
-            double same = pair == 0 ? k.level2 : 0;
-            for (int i = 0; i < run.length(); i++) {
-                c[run.node() + i] = same + k.track2 * a[i] * b[i];
-            }
-            for (DiscStencil feature : told) {
-                double[] left = side(feature, PAIRS[pair][0]);
-                double[] right = side(feature, PAIRS[pair][1]);
-                for (int i = 0; i < run.length(); i++) {
-                    c[run.node() + i] += left[i] * right[i];
-                }
-            }
-            for (Lag lag : lags) {
-                for (int start = 0; start < lag.starts.size(); start++) {
-                    double weight = lag.weights.get(start)[pair];
-                    if (weight != 0) {
-                        int from = run.members()[lag.starts.get(start)];
-                        addMultiple(weight, lag.covariance, from, c, run.node(), run.length());
-                    }
-                }
-            }
-        }
-    }
-
-    /** The discs of what other pegs have told, feature by feature. */
-    private List<DiscStencil> told(GridNodes.Run run) {
-        List<DiscStencil> told = new ArrayList<>();
+    /** C_DD, C_DX, C_DY, C_XX, C_XY, C_YY of the disc that a stencil is at, which looks at other values for it. */
+    double[] of(DiscStencil disc) {
+        double[] covariances = new double[PAIRS.length];
+        covariances[0] = k.level2;
+        disc.look(places.t);
+        disc.addProducts(k.track2, covariances);
         for (double[] feature : features) {
-            DiscStencil stencil = new DiscStencil(run.length());
-            stencil.look(feature, run);
-            told.add(stencil);
+            disc.look(feature);
+            disc.addProducts(1, covariances);
         }
-        return told;
-    }
-
-    private static double[] side(DiscStencil stencil, int functional) {
-        return functional == 0 ? stencil.depth : functional == 1 ? stencil.slopeX : stencil.slopeY;
-    }
-
-    /** out += weight · values, on parts of both. */
-    private static void addMultiple(double weight, double[] values, int from, double[] out, int to, int length) {
-        for (int i = 0; i < length; i++) {
-            out[to + i] += weight * values[from + i];
+        for (Term term : terms) {
+            double alike = term.covariance[disc.slot(term.first)];
+            double[] weights = term.weights;
+            for (int pair = 0; pair < weights.length; pair++) {
+                covariances[pair] += weights[pair] * alike;
+            }
         }
+        return covariances;
     }
 }

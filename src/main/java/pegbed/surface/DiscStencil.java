@@ -1,122 +1,139 @@
 package pegbed.surface;
 
 /**
- * The three disc functionals of {@link Disc} for all nodes of a run at once: {@link Disc#weight} written out, so that each
- * value is read once and the loops run side by side on a processor.
+ * The three disc functionals of {@link Disc}, {@link Disc#weight} written out, for one disc of a grid after the other. Belongs
+ * to one thread.
  */
 final class DiscStencil {
     private static final double MEAN = 1.0 / Disc.NODES;
     private static final double SLOPE = Disc.CELL_METRES / 0.875;
 
-    /** D, gx and gy of the nodes of the run that was looked at last. */
-    final double[] depth;
+    private final GridNodes nodes;
+    /** Slots of the disc's nodes, in the order of {@link Disc#DX}. */
+    private final int[] slots = new int[Disc.NODES];
 
-    final double[] slopeX;
-    final double[] slopeY;
+    private double depth;
+    private double slopeX;
+    private double slopeY;
 
-    /** @param longest length of the longest run */
-    DiscStencil(int longest) {
-        depth = new double[longest];
-        slopeX = new double[longest];
-        slopeY = new double[longest];
+    DiscStencil(GridNodes nodes) {
+        this.nodes = nodes;
+    }
+
+    /** Goes to the disc about a water node of the frame. */
+    void to(int node) {
+        for (int m = 0; m < slots.length; m++) {
+            slots[m] = nodes.slot(node, Disc.DX[m], Disc.DY[m]);
+        }
+    }
+
+    /** Slot of one of the disc's nodes. */
+    int slot(int m) {
+        return slots[m];
+    }
+
+    /** Looks at values by slot. */
+    void look(double[] v) {
+        double left = v[slots[1]];
+        double right = v[slots[2]];
+        double farLeft = v[slots[3]];
+        double farRight = v[slots[4]];
+        double near = v[slots[5]];
+        double far = v[slots[6]];
+        double nearest = v[slots[7]];
+        double farthest = v[slots[8]];
+        double nearLeft = v[slots[9]];
+        double leftFar = v[slots[10]];
+        double nearRight = v[slots[11]];
+        double rightFar = v[slots[12]];
+        double lefts = nearLeft + leftFar;
+        double rights = nearRight + rightFar;
+        depth = (v[slots[0]] + left + right + farLeft + farRight + near + far + nearest + farthest + lefts + rights)
+                * MEAN;
+        slopeX = (right - left + 2 * (farRight - farLeft) + rights - lefts) * SLOPE;
+        slopeY = (far - near + 2 * (farthest - nearest) + leftFar + rightFar - nearLeft - nearRight) * SLOPE;
     }
 
     /**
-     * Looks at a run.
+     * Looks at many values of each slot and takes the products of the three, of one value after the other, from C_DD, C_DX,
+     * C_DY, C_XX, C_XY, C_YY.
      *
-     * @param v values by slot
+     * @param v as many values of each slot as there are, slot after slot
+     * @param many how many
      */
-    void look(double[] v, GridNodes.Run run) {
-        int[] at = run.members();
-        sides(v, at[0], at[1], at[2], at[3], at[4], run.length());
-        ends(v, at[5], at[6], at[7], at[8], run.length());
-        corners(v, at[9], at[10], at[11], at[12], run.length());
+    void takeProducts(double[] v, int many, double[] covariances) {
+        int middle = slots[0] * many;
+        int left = slots[1] * many;
+        int right = slots[2] * many;
+        int farLeft = slots[3] * many;
+        int farRight = slots[4] * many;
+        int near = slots[5] * many;
+        int far = slots[6] * many;
+        int nearest = slots[7] * many;
+        int farthest = slots[8] * many;
+        int nearLeft = slots[9] * many;
+        int leftFar = slots[10] * many;
+        int nearRight = slots[11] * many;
+        int rightFar = slots[12] * many;
+        double dd = 0;
+        double dx = 0;
+        double dy = 0;
+        double xx = 0;
+        double xy = 0;
+        double yy = 0;
+        for (int j = 0; j < many; j++) {
+            double lefts = v[nearLeft + j] + v[leftFar + j];
+            double rights = v[nearRight + j] + v[rightFar + j];
+            double fars = v[leftFar + j] + v[rightFar + j];
+            double nears = v[nearLeft + j] + v[nearRight + j];
+            double beside = v[left + j] + v[right + j] + v[farLeft + j] + v[farRight + j];
+            double before = v[near + j] + v[far + j] + v[nearest + j] + v[farthest + j];
+            double d = v[middle + j] + beside + before + lefts + rights;
+            double x = v[right + j] - v[left + j] + 2 * (v[farRight + j] - v[farLeft + j]) + rights - lefts;
+            double y = v[far + j] - v[near + j] + 2 * (v[farthest + j] - v[nearest + j]) + fars - nears;
+            dd += d * d;
+            dx += d * x;
+            dy += d * y;
+            xx += x * x;
+            xy += x * y;
+            yy += y * y;
+        }
+        covariances[0] -= dd * (MEAN * MEAN);
+        covariances[1] -= dx * (MEAN * SLOPE);
+        covariances[2] -= dy * (MEAN * SLOPE);
+        covariances[3] -= xx * (SLOPE * SLOPE);
+        covariances[4] -= xy * (SLOPE * SLOPE);
+        covariances[5] -= yy * (SLOPE * SLOPE);
     }
 
-    /** The middle row, left and right. */
-    private void sides(double[] v, int middle, int left, int right, int farLeft, int farRight, int length) {
-        for (int i = 0; i < length; i++) {
-            double l = v[left + i];
-            double r = v[right + i];
-            double ll = v[farLeft + i];
-            double rr = v[farRight + i];
-            depth[i] = v[middle + i] + l + r + ll + rr;
-            slopeX[i] = r - l + 2 * (rr - ll);
-        }
+    /** D of what was looked at last. */
+    double depth() {
+        return depth;
     }
 
-    /** The middle column, near and far. */
-    private void ends(double[] v, int near, int far, int nearest, int farthest, int length) {
-        for (int i = 0; i < length; i++) {
-            double n = v[near + i];
-            double f = v[far + i];
-            double nn = v[nearest + i];
-            double ff = v[farthest + i];
-            depth[i] += n + f + nn + ff;
-            slopeY[i] = f - n + 2 * (ff - nn);
-        }
+    /** gx of it. */
+    double slopeX() {
+        return slopeX;
     }
 
-    /** The corners between, which end the sums. */
-    private void corners(double[] v, int nearLeft, int farLeft, int nearRight, int farRight, int length) {
-        for (int i = 0; i < length; i++) {
-            double nl = v[nearLeft + i];
-            double fl = v[farLeft + i];
-            double nr = v[nearRight + i];
-            double fr = v[farRight + i];
-            depth[i] = (depth[i] + nl + fl + nr + fr) * MEAN;
-            slopeX[i] = (slopeX[i] + nr + fr - nl - fl) * SLOPE;
-            slopeY[i] = (slopeY[i] + fl + fr - nl - nr) * SLOPE;
-        }
-    }
-
-    /** Takes the products of the three from C_DD, C_DX, C_DY, C_XX, C_XY, C_YY, places 3 to 8 of arrays by node. */
-    void takeProducts(double[][] disc, GridNodes.Run run) {
-        subtract(depth, disc[3], disc[4], disc[5], run);
-        int first = run.node();
-        double[] xx = disc[6];
-        double[] xy = disc[7];
-        double[] yy = disc[8];
-        for (int i = 0; i < run.length(); i++) {
-            double x = slopeX[i];
-            double y = slopeY[i];
-            xx[first + i] -= x * x;
-            xy[first + i] -= x * y;
-            yy[first + i] -= y * y;
-        }
+    /** gy of it. */
+    double slopeY() {
+        return slopeY;
     }
 
     /**
-     * Moves discs by one row more: D, gx and gy by its values times β, their covariances less its products.
+     * Adds products of the three to C_DD, C_DX, C_DY, C_XX, C_XY, C_YY.
      *
-     * @param discs nine figures a disc, side by side
-     * @param from where the run's first disc is
-     * @param parts how many figures a disc has
+     * @param weight times which
      */
-    void move(double[] discs, int from, int parts, double beta, int length) {
-        for (int i = 0; i < length; i++) {
-            int at = from + parts * i;
-            double d = depth[i];
-            double x = slopeX[i];
-            double y = slopeY[i];
-            discs[at] += beta * d;
-            discs[at + 1] += beta * x;
-            discs[at + 2] += beta * y;
-            discs[at + 3] -= d * d;
-            discs[at + 4] -= d * x;
-            discs[at + 5] -= d * y;
-            discs[at + 6] -= x * x;
-            discs[at + 7] -= x * y;
-            discs[at + 8] -= y * y;
-        }
-    }
-
-    private void subtract(double[] d, double[] dd, double[] dx, double[] dy, GridNodes.Run run) {
-        int first = run.node();
-        for (int i = 0; i < run.length(); i++) {
-            dd[first + i] -= d[i] * d[i];
-            dx[first + i] -= d[i] * slopeX[i];
-            dy[first + i] -= d[i] * slopeY[i];
-        }
+    void addProducts(double weight, double[] covariances) {
+        double d = weight * depth;
+        double x = weight * slopeX;
+        covariances[0] += d * depth;
+        covariances[1] += d * slopeX;
+        covariances[2] += d * slopeY;
+        covariances[3] += x * slopeX;
+        covariances[4] += x * slopeY;
+        covariances[5] += weight * slopeY * slopeY;
     }
 }

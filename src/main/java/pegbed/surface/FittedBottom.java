@@ -185,17 +185,17 @@ public final class FittedBottom {
     void covariances(Places places, int i, double[] row) {
         Places at = observations.places;
         double shownVariance = levelWithShown(survey.shown());
-        covariance.between(at, 0, row.length, places, i, row);
+        covariance.between(at, places, i, row);
         for (int j = 0; j < row.length; j++) {
             row[j] += shownLevel[j] - shownVariance;
         }
     }
 
-    /** Covariances of some places with one observation, into their part of a row of the places' length. */
-    void covariances(Places places, int from, int to, int observation, double[] row) {
+    /** Covariances of all places with one observation, into a row of the places' length. */
+    void covariancesWith(int observation, Places places, double[] row) {
         double level = shownLevel[observation] - levelWithShown(survey.shown());
-        covariance.between(places, from, to, observations.places, observation, row);
-        for (int i = from; i < to; i++) {
+        covariance.between(places, observations.places, observation, row);
+        for (int i = 0; i < row.length; i++) {
             row[i] += level;
         }
     }
@@ -233,7 +233,7 @@ public final class FittedBottom {
         double[][] whitened = new double[observations.count][2 * count];
         double[] row = new double[4 * count];
         for (int j = 0; j < whitened.length; j++) {
-            covariances(around, 0, row.length, j, row);
+            covariancesWith(j, around, row);
             double pull = conditioned.alpha()[j];
             for (int i = 0; i < row.length; i++) {
                 mean[i] += pull * row[i];

@@ -6,11 +6,16 @@ package pegbed.surface;
  *
  * @param nodes where values are
  * @param places those nodes in all coordinates
- * @param whitened L⁻¹k, observation by slot
+ * @param whitened L⁻¹k of each slot, one after the other
  * @param mean expected depth by slot, metres
  * @param variance of the bottom alone by slot, square metres
  */
-record GridSolution(GridNodes nodes, Places places, double[][] whitened, double[] mean, double[] variance) {
+record GridSolution(GridNodes nodes, Places places, double[] whitened, double[] mean, double[] variance) {
+    /** How many observations it was solved for. */
+    int observations() {
+        return whitened.length / mean.length;
+    }
+
     /** The expected depth by node of the frame, metres; NaN where none is computed. */
     double[] depth() {
         double[] depth = nodes.unknown();

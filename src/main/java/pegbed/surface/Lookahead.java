@@ -52,7 +52,7 @@ public final class Lookahead {
     private static double[][] whitened(FittedBottom bottom, Places places) {
         double[][] rows = new double[bottom.observations().count][places.count];
         for (int j = 0; j < rows.length; j++) {
-            bottom.covariances(places, 0, places.count, j, rows[j]);
+            bottom.covariancesWith(j, places, rows[j]);
         }
         bottom.conditioned().whiten(rows, 0, places.count);
         return rows;
@@ -120,7 +120,7 @@ public final class Lookahead {
         Places places = bottom.places(xMetres, yMetres);
         double[][] moves = new double[places.count][spread.length];
         for (int i = 0; i < places.count; i++) {
-            bottom.covariance().between(planned, 0, planned.count, places, i, moves[i]);
+            bottom.covariance().between(planned, places, i, moves[i]);
         }
         bottom.conditioned().takeKnown(moves, whitened(bottom, places), whitened);
         for (double[] row : moves) {

@@ -61,7 +61,7 @@ public record OneMore(FittedBottom bottom, BottomGrid grid, ReadingCheck check) 
         double read = observations.mean[own] + observations.residual[own];
         double last = Math.sqrt(variance);
         double[] row = new double[solution.mean().length];
-        bottom.covariances(solution.places(), 0, row.length, own, row);
+        bottom.covariancesWith(own, solution.places(), row);
         before.conditioned().nextRow(row, others, last, solution.whitened());
         ReadingCheck check = new ReadingCheck(
                 sounding, (read - expected) * bottom.observationNoise(own) / variance, expected, last, read);

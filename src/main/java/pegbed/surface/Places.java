@@ -40,6 +40,21 @@ final class Places {
         return features;
     }
 
+    /** A copy of some of the places. */
+    Places part(int from, int to) {
+        Places part = new Places(to - from, told != null);
+        System.arraycopy(x, from, part.x, 0, part.count);
+        System.arraycopy(y, from, part.y, 0, part.count);
+        System.arraycopy(u, from, part.u, 0, part.count);
+        System.arraycopy(v, from, part.v, 0, part.count);
+        System.arraycopy(t, from, part.t, 0, part.count);
+        System.arraycopy(roughness, from, part.roughness, 0, part.count);
+        if (told != null) {
+            System.arraycopy(told, from, part.told, 0, part.count);
+        }
+        return part;
+    }
+
     static Places of(double[] x, double[] y, BankCoordinates banks, Tub tub) {
         Places places = new Places(x.length, !tub.shared().isNone());
         for (int i = 0; i < x.length; i++) {

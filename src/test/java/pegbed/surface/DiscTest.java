@@ -80,9 +80,10 @@ class DiscTest {
         water[frame.index(6, 4)] = true;
         GridNodes nodes = new GridNodes(frame, water);
         double[][] at = nodes.coordinates();
-        double[][] disc = new double[9][frame.size()];
         DiscPrior lags = new DiscPrior(prior.covariance(), nodes, prior.places(at[0], at[1]));
-        nodes.runs.forEach(run -> lags.into(run, disc));
+        DiscStencil stencil = new DiscStencil(nodes);
+        stencil.to(frame.index(5, 4));
+        double[] covariances = lags.of(stencil);
         double[] xs = new double[Disc.NODES];
         double[] ys = new double[Disc.NODES];
         for (int i = 0; i < Disc.NODES; i++) {
@@ -101,7 +102,7 @@ class DiscTest {
                                 * prior.covariance().between(places, i, places, j);
                     }
                 }
-                assertEquals(sum, disc[3 + pair][frame.index(5, 4)], 1e-11, "functionals " + f + " and " + g);
+                assertEquals(sum, covariances[pair], 1e-11, "functionals " + f + " and " + g);
                 pair++;
             }
         }

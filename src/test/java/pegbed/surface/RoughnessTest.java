@@ -113,7 +113,7 @@ class RoughnessTest {
         double[] k = covariance(places, 4, 0.03 * 0.03);
         BottomCovariance covariance = new BottomCovariance(USUAL, Scale.PEG, false);
         double[] toCentre = new double[4];
-        covariance.between(places, 0, 4, places, 4, toCentre);
+        covariance.between(places.part(0, 4), places, 4, toCentre);
         Conditioned conditioned = new Conditioned(k, new double[4], false);
         conditioned.whiten(toCentre);
         return Math.sqrt(covariance.between(places, 4, places, 4) - Conditioned.dot(toCentre, toCentre));

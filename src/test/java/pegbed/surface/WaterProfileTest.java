@@ -213,7 +213,7 @@ class WaterProfileTest {
         Places at = taught.observations().places;
         double[] row = new double[3];
         for (int j = 0; j < at.count; j++) {
-            taught.covariance().between(places, 0, 3, at, j, row);
+            taught.covariance().between(places, at, j, row);
             for (int i = 0; i < 3; i++) {
                 assertEquals(taught.covariance().between(places, i, at, j), row[i], 1e-12);
             }
