@@ -35,38 +35,47 @@ public final class Upsample {
                 (from.columns() - 1) * factor + 1,
                 (from.rows() - 1) * factor + 1);
         double[][] shares = shares(factor);
-        int columns = from.columns() + 2;
-        int rows = from.rows() + 2;
         double[] extended = extended(coarse);
-        double[] wide = new double[rows * to.columns()];
-        for (int row = 0; row < rows; row++) {
-            for (int c = 0; c < to.columns(); c++) {
-                double[] share = shares[c % factor];
-                int at = row * columns + c / factor;
-                wide[row * to.columns() + c] = share == null
-                        ? extended[at + 1]
-                        : share[0] * extended[at]
-                                + share[1] * extended[at + 1]
-                                + share[2] * extended[at + 2]
-                                + share[3] * extended[at + 3];
-            }
+        double[][] wide = new double[from.rows() + 2][to.columns()];
+        for (int row = 0; row < wide.length; row++) {
+            alongRow(extended, row * (from.columns() + 2), shares, wide[row]);
         }
         double[] fine = new double[to.size()];
+        double[] between = new double[to.columns()];
         for (int r = 0; r < to.rows(); r++) {
+            int row = r / factor;
             double[] share = shares[r % factor];
-            int at = r / factor * to.columns();
-            int width = to.columns();
-            for (int c = 0; c < width; c++, at++) {
-                fine[to.index(c, r)] = share == null
-                        ? wide[at + width]
-                        : share[0] * wide[at]
-                                + share[1] * wide[at + width]
-                                + share[2] * wide[at + 2 * width]
-                                + share[3] * wide[at + 3 * width];
+            if (share != null) {
+                weighted(share, wide[row], wide[row + 1], wide[row + 2], wide[row + 3], between);
             }
+            System.arraycopy(share == null ? wide[row + 1] : between, 0, fine, to.index(0, r), between.length);
         }
         blankUnknown(coarse, to, factor, fine);
         return new Field(to, fine);
+    }
+
+    /** One row of the extended field, which begins at a place, made as fine as it is to be. */
+    private static void alongRow(double[] extended, int from, double[][] shares, double[] fine) {
+        for (int c = 0, at = from; c < fine.length; at++) {
+            fine[c++] = extended[at + 1];
+            for (int step = 1; step < shares.length && c < fine.length; step++) {
+                double[] share = shares[step];
+                fine[c++] = share[0] * extended[at]
+                        + share[1] * extended[at + 1]
+                        + share[2] * extended[at + 2]
+                        + share[3] * extended[at + 3];
+            }
+        }
+    }
+
+    private static void weighted(double[] share, double[] a, double[] b, double[] c, double[] d, double[] sum) {
+        double wa = share[0];
+        double wb = share[1];
+        double wc = share[2];
+        double wd = share[3];
+        for (int i = 0; i < sum.length; i++) {
+            sum[i] = wa * a[i] + wb * b[i] + wc * c[i] + wd * d[i];
+        }
     }
 
     /** The weights of the four nodes round each fine step between the middle two; null at the node itself. */

@@ -131,19 +131,19 @@ final class Tracer {
             int last = first + Math.min(STRETCH, columns - 1 - stretch % stretches * STRETCH);
             double low = Double.POSITIVE_INFINITY;
             double high = Double.NEGATIVE_INFINITY;
+            boolean unknown = false;
             for (int node = first; node <= last; node++) {
-                low = Math.min(low, Math.min(values[node], values[node + columns]));
-                high = Math.max(high, above(values[node], values[node + columns]));
+                double here = values[node];
+                double behind = values[node + columns];
+                low = here < low ? here : low;
+                low = behind < low ? behind : low;
+                high = here > high ? here : high;
+                high = behind > high ? behind : high;
+                unknown |= Double.isNaN(here + behind);
             }
-            least[stretch] = Double.isNaN(low) ? Double.NEGATIVE_INFINITY : low;
+            least[stretch] = unknown ? Double.NEGATIVE_INFINITY : low;
             most[stretch] = high;
         }
-    }
-
-    private static double above(double a, double b) {
-        return Double.isNaN(a)
-                ? (Double.isNaN(b) ? Double.NEGATIVE_INFINITY : b)
-                : Double.isNaN(b) ? a : Math.max(a, b);
     }
 
     /** 1 if a node is above, and 8 if the node behind it is. */
