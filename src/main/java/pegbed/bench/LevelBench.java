@@ -36,6 +36,12 @@ final class LevelBench {
             this(new Tally(), new Tally());
         }
 
+        static Found together(List<Found> found) {
+            return new Found(
+                    Tally.together(found.stream().map(Found::error2).toList()),
+                    Tally.together(found.stream().map(Found::stated2).toList()));
+        }
+
         void group() {
             error2.group();
             stated2.group();
@@ -67,6 +73,7 @@ final class LevelBench {
         StringBuilder out = new StringBuilder(
                 "| first visit | second visit | level RMSE mm | stated sd mm | stated / RMSE |\n|---|---|---|---|---|\n");
         StringBuilder flat = new StringBuilder(FlatGround.HEADER);
+        List<List<Found>> checks = List.of(new ArrayList<>(), new ArrayList<>(), new ArrayList<>());
         for (String plan : visits.plans()) {
             List<Found> proposed = List.of(new Found(), new Found(), new Found());
             List<Found> random = List.of(new Found(), new Found(), new Found());
@@ -82,9 +89,13 @@ final class LevelBench {
             for (int k = 0; k < 3; k++) {
                 out.append(proposed.get(k).row(plan, (k + 1) + " proposed"));
                 out.append(random.get(k).row(plan, (k + 1) + " by chance"));
+                checks.get(k).add(proposed.get(k));
             }
             out.append(ordinary.row(plan, ORDINARY + " ordinary readings"));
             flat.append(map.row(plan));
+        }
+        for (int k = 0; k < checks.size(); k++) {
+            out.append(Found.together(checks.get(k)).row("all of these", (k + 1) + " proposed"));
         }
         return out.append('\n').append(flat).toString();
     }
@@ -99,7 +110,7 @@ final class LevelBench {
             FlatGround map)
             throws InputException {
         PegWater water = PegWater.of(first);
-        List<Place> flat = FlatGround.of(peg, water);
+        List<FlatGround.Ground> flat = FlatGround.of(peg, water);
         Peg arrived = SecondVisit.after(first, List.of());
         LevelAnswer answer = LevelAnswer.of(arrived, water, fit(arrived, water));
         List<Place> wanted =
@@ -117,9 +128,7 @@ final class LevelBench {
             FittedBottom bottom = fit(again, water);
             ordinary.add(bottom.level(0));
             FittedBottom same = fit(first.withToday(v -> v.withReadings(lowered(again))), water);
-            for (Place place : flat) {
-                map.add(peg.truth().depthAt(place.xMetres(), place.yMetres()), place, bottom, same);
-            }
+            flat.forEach(ground -> map.add(ground, bottom, same));
         }
     }
 

@@ -12,6 +12,19 @@ final class Tally {
         groups.add(new double[2]);
     }
 
+    /** The values of several tallies of the same pegs, peg by peg. */
+    static Tally together(List<Tally> tallies) {
+        Tally all = new Tally();
+        for (int g = 0; g < tallies.get(0).groups.size(); g++) {
+            all.group();
+            for (Tally tally : tallies) {
+                all.groups.get(g)[0] += tally.groups.get(g)[0];
+                all.groups.get(g)[1] += tally.groups.get(g)[1];
+            }
+        }
+        return all;
+    }
+
     void add(double value) {
         double[] group = groups.get(groups.size() - 1);
         group[0] += value;

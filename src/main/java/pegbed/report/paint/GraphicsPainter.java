@@ -14,7 +14,6 @@ import pegbed.report.drawing.Colour;
 import pegbed.report.drawing.Drawing;
 import pegbed.report.drawing.Fill;
 import pegbed.report.drawing.Frame;
-import pegbed.report.drawing.Ink;
 import pegbed.report.drawing.Item;
 import pegbed.report.drawing.Pen;
 import pegbed.report.drawing.Role;
@@ -23,7 +22,7 @@ import pegbed.report.drawing.Text;
 import pegbed.report.drawing.Theme;
 import pegbed.report.drawing.View;
 
-/** Paints a drawing with Java's own graphics, one unit of the graphics a point. */
+/** Paints a drawing on an image with Java's own graphics, one unit of the graphics a point. */
 public final class GraphicsPainter {
     private final Graphics2D graphics;
     private final Theme theme;
@@ -119,20 +118,11 @@ public final class GraphicsPainter {
         }
         at.rotate(Math.toRadians(text.turnDegrees()));
         at.translate(-back, 0);
-        Ink ink = theme.ink(text.role());
         double reach = line.advancePoints() + 2 * text.lettering().sizePoints();
         if (!meets(at.getTranslateX() - reach, at.getTranslateY() - reach, 2 * reach, 2 * reach)) {
             return;
         }
-        Shape letters = at.createTransformedShape(line.outline());
-        ink.halo().ifPresent(halo -> {
-            graphics.setPaint(colour(halo.colour()));
-            graphics.setStroke(
-                    new BasicStroke((float) halo.widthPoints(), BasicStroke.CAP_BUTT, BasicStroke.JOIN_BEVEL));
-            graphics.draw(letters);
-        });
-        graphics.setPaint(colour(ink.colour()));
-        graphics.fill(letters);
+        LetterPictures.put(graphics, text, theme.ink(text.role()), line, at);
     }
 
     private static BasicStroke stroke(Pen pen) {
@@ -149,7 +139,7 @@ public final class GraphicsPainter {
                 0);
     }
 
-    private static Color colour(Colour colour) {
+    static Color colour(Colour colour) {
         return new Color(colour.red(), colour.green(), colour.blue(), (int) Math.round(255 * colour.opacity()));
     }
 }
