@@ -38,6 +38,8 @@ import pegbed.session.Answer;
  * moves the map, the old picture is moved.
  */
 final class MapPane extends Region {
+    private static final double USUAL_WIDTH = 700;
+    private static final double USUAL_HEIGHT = 480;
     private static final double HANDLE_POINTS = 14;
     private static final double DRAG_POINTS = 4;
     private static final Duration PULSE = Duration.millis(700);
@@ -88,9 +90,10 @@ final class MapPane extends Region {
         setFocusTraversable(true);
         setAccessibleRole(AccessibleRole.IMAGE_VIEW);
         setMinSize(200, 160);
-        setPrefSize(700, 480);
-        camera.size(700, 480);
+        setPrefSize(USUAL_WIDTH, USUAL_HEIGHT);
+        camera.size(USUAL_WIDTH, USUAL_HEIGHT);
         listen();
+        wish();
     }
 
     /** Whether the map is dark. */
@@ -146,7 +149,6 @@ final class MapPane extends Region {
     private void listen() {
         findings.pictureProperty().addListener((property, before, now) -> wish());
         dark.addListener((property, before, now) -> wish());
-        wish();
         plan.planProperty().addListener((property, before, now) -> wish());
         guide.nextProperty().addListener((property, before, now) -> drawAbove());
         pulse.setCycleCount(Animation.INDEFINITE);
@@ -339,8 +341,9 @@ final class MapPane extends Region {
                                 picture.flatMap(MapPicture::image), made.findings(), made.view(), made.bounds()));
         camera.seen(made.view(), made.bounds());
         draw();
-        firstShown.run();
+        Runnable told = firstShown;
         firstShown = () -> {};
+        told.run();
     }
 
     private void draw() {
