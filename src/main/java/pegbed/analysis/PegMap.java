@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.ForkJoinPool;
+import java.util.concurrent.ForkJoinTask;
 import pegbed.geometry.PegWater;
 import pegbed.model.InputException;
 import pegbed.model.Monitor;
@@ -59,10 +61,16 @@ public record PegMap(
     public static PegMap of(Peg peg, Neighbours neighbours, Monitor monitor) throws InputException {
         PegWater water = PegWater.of(peg);
         Survey survey = Survey.of(peg, water);
-        FittedBottom bottom = BottomModel.fit(survey.beside(neighbours), monitor);
+        if (neighbours.isEmpty()) {
+            return of(peg, water, BottomModel.fit(survey, monitor), monitor);
+        }
         // Other pegs may be wrong about this one: only its own readings can make a reading suspicious.
-        FittedBottom alone = bottom.lesson().isPresent() ? BottomModel.fit(survey, monitor) : bottom;
-        return found(peg, water, bottom, bottom.grid(monitor), alone.readings());
+        ForkJoinTask<FittedBottom> alone =
+                ForkJoinPool.commonPool().submit(() -> BottomModel.fit(survey, Monitor.NONE));
+        FittedBottom bottom = BottomModel.fit(survey.beside(neighbours), monitor);
+        BottomGrid grid = bottom.grid(monitor);
+        FittedBottom itself = bottom.lesson().isPresent() ? alone.join() : bottom;
+        return found(peg, water, bottom, grid, itself.readings());
     }
 
     /**

@@ -39,7 +39,7 @@ final class Elements {
         return new Reading(
                 typed,
                 place,
-                precision.equals(Precision.PLAIN) ? Precision.PLAIN : precision,
+                precision,
                 depthMetres,
                 bottom,
                 fields.words("note"),

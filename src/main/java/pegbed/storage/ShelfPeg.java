@@ -77,9 +77,10 @@ public record ShelfPeg(
 
     /** A text without capitals, accents and blanks at its ends. */
     static String plain(String text) {
-        return Normalizer.normalize(text, Normalizer.Form.NFD)
-                .replaceAll("\\p{M}", "")
-                .toLowerCase(Locale.ROOT)
-                .strip();
+        // Most names have no accents, and what knows of accents takes long to load.
+        boolean ascii = text.chars().allMatch(c -> c < 128);
+        String bare =
+                ascii ? text : Normalizer.normalize(text, Normalizer.Form.NFD).replaceAll("\\p{M}", "");
+        return bare.toLowerCase(Locale.ROOT).strip();
     }
 }
