@@ -4,7 +4,7 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.IntPredicate;
-import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.operation.overlayng.CoverageUnion;
 import pegbed.geometry.Shapes;
@@ -45,18 +45,42 @@ final class Connected {
     /** The area of whole cells about nodes. */
     static Area area(BottomGrid grid, List<Integer> nodes) {
         GridFrame frame = grid.frame();
-        double half = frame.cellMetres() / 2;
         double least = Double.POSITIVE_INFINITY;
         double most = Double.NEGATIVE_INFINITY;
-        List<Geometry> cells = new ArrayList<>();
         for (int i : nodes) {
-            double x = frame.x(i % frame.columns());
-            double y = frame.y(i / frame.columns());
-            cells.add(Shapes.FACTORY.toGeometry(new Envelope(x - half, x + half, y - half, y + half)));
             least = Math.min(least, grid.discDepth(i));
             most = Math.max(most, grid.discDepth(i));
         }
-        Geometry shape = CoverageUnion.union(Shapes.FACTORY.buildGeometry(cells));
+        int[] sorted = nodes.stream().mapToInt(i -> i).sorted().toArray();
+        List<Geometry> strips = new ArrayList<>();
+        for (int from = 0, to = 1; from < sorted.length; from = to, to++) {
+            while (to < sorted.length && follows(frame, sorted[to - 1], sorted[to])) {
+                to++;
+            }
+            strips.add(strip(frame, sorted[from], to - from));
+        }
+        Geometry shape = CoverageUnion.union(Shapes.FACTORY.buildGeometry(strips));
         return new Area(shape, nodes.size() * frame.cellMetres() * frame.cellMetres(), least, most);
+    }
+
+    private static boolean follows(GridFrame frame, int node, int next) {
+        return next == node + 1 && next % frame.columns() != 0;
+    }
+
+    /** Cells side by side as one strip, with all their corners: where it meets other strips both must have the same. */
+    private static Geometry strip(GridFrame frame, int first, int cells) {
+        double half = frame.cellMetres() / 2;
+        int column = first % frame.columns();
+        int row = first / frame.columns();
+        double near = frame.y(row) - half;
+        double far = frame.y(row + 1) - half;
+        Coordinate[] ring = new Coordinate[2 * cells + 3];
+        for (int corner = 0; corner <= cells; corner++) {
+            double x = frame.x(column + corner) - half;
+            ring[corner] = new Coordinate(x, near);
+            ring[2 * cells + 1 - corner] = new Coordinate(x, far);
+        }
+        ring[ring.length - 1] = ring[0].copy();
+        return Shapes.FACTORY.createPolygon(ring);
     }
 }

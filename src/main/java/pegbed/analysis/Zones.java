@@ -34,7 +34,8 @@ public final class Zones {
     private static final double MARGIN_LEAST_X = 1.3;
     private static final double MARGIN_REACH = 7;
     private static final double OPEN_ACROSS_METRES = 5;
-    private static final double SHORT_DEGREES = 20;
+    private static final double WIDEST = Math.tan(Math.toRadians(WIDEST_DEGREES));
+    private static final double SHORT = Math.tan(Math.toRadians(20));
     private static final double SHORT_LEAST_METRES = 1;
     private static final double TRACK_HALF_METRES = 1;
 
@@ -136,7 +137,7 @@ public final class Zones {
     public boolean isInFront(int index) {
         double x = frame.x(index % frame.columns());
         double y = frame.y(index / frame.columns());
-        return fishable[index] && (Math.hypot(x, y) <= MARGIN_REACH || angle(x, y) <= WIDEST_DEGREES);
+        return fishable[index] && (distance(x, y) <= MARGIN_REACH || isWithin(WIDEST, x, y));
     }
 
     /** y of the track's deepest line in a column, metres; NaN where there is none. */
@@ -157,19 +158,23 @@ public final class Zones {
         int column = index % frame.columns();
         double x = frame.x(column);
         double y = frame.y(index / frame.columns());
-        double r = Math.hypot(x, y);
+        double r = distance(x, y);
         return switch (zone) {
-            case ACROSS ->
-                angle(x, y) <= WIDEST_DEGREES && (water.hasFarBank() ? y > track[column] : r > OPEN_ACROSS_METRES);
+            case ACROSS -> isWithin(WIDEST, x, y) && (water.hasFarBank() ? y > track[column] : r > OPEN_ACROSS_METRES);
             case LEFT_MARGIN -> x < -MARGIN_LEAST_X && inMargin(x, y, r);
             case RIGHT_MARGIN -> x > MARGIN_LEAST_X && inMargin(x, y, r);
-            case SHORT -> r >= SHORT_LEAST_METRES && r <= shortReach && angle(x, y) <= SHORT_DEGREES;
-            case TRACK -> Math.abs(y - track[column]) <= TRACK_HALF_METRES && angle(x, y) <= WIDEST_DEGREES;
+            case SHORT -> r >= SHORT_LEAST_METRES && r <= shortReach && isWithin(SHORT, x, y);
+            case TRACK -> Math.abs(y - track[column]) <= TRACK_HALF_METRES && isWithin(WIDEST, x, y);
         };
     }
 
-    private static double angle(double x, double y) {
-        return Math.toDegrees(Math.atan2(Math.abs(x), y));
+    private static double distance(double x, double y) {
+        return Math.sqrt(x * x + y * y);
+    }
+
+    /** Whether a place is no further to the side of straight out than by an angle, below 90°, of this tangent. */
+    private static boolean isWithin(double tangent, double x, double y) {
+        return Math.abs(x) <= tangent * y;
     }
 
     private boolean inMargin(double x, double y, double r) {

@@ -208,7 +208,7 @@ public final class PegWater implements BankCoordinates {
 
     /** Whether a place is in the water within reach and limits. */
     public boolean isWater(double xMetres, double yMetres) {
-        return Math.hypot(xMetres, yMetres) <= reach + 1e-9
+        return Math.sqrt(xMetres * xMetres + yMetres * yMetres) <= reach + 1e-9
                 && waterLocator.locate(new Coordinate(xMetres, yMetres)) != Location.EXTERIOR;
     }
 

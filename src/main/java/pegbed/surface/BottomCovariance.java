@@ -80,8 +80,23 @@ final class BottomCovariance implements Covariance {
      * @param row filled as far as there are places
      */
     void between(Places a, Places b, int j, double[] row) {
+        between(a, b, j, row, new double[a.count], new double[a.count]);
+    }
+
+    /**
+     * Covariances of all places of one set with all of another.
+     *
+     * @param rows filled, one for each place of the other set, as far as there are places of the first
+     */
+    void between(Places a, Places b, double[][] rows) {
         double[] distance = new double[a.count];
         double[] exponential = new double[a.count];
+        for (int j = 0; j < b.count; j++) {
+            between(a, b, j, rows[j], distance, exponential);
+        }
+    }
+
+    private void between(Places a, Places b, int j, double[] row, double[] distance, double[] exponential) {
         distances(a, b, j, distance);
         if (open) {
             ofDistance(distance, exponential, row);

@@ -84,7 +84,7 @@ public record Disc(
 
     /** Steepness of the mean gradient, rise over run. */
     public double slope() {
-        return Math.hypot(slopeX, slopeY);
+        return Math.sqrt(slopeX * slopeX + slopeY * slopeY);
     }
 
     /** Standard deviation of D, metres. */

@@ -101,7 +101,7 @@ final class Discs {
 
     /** Steepness of a node's disc, rise over run; NaN where no water is. */
     double slope(int node) {
-        return Math.hypot(slopeX[node], slopeY[node]);
+        return Math.sqrt(slopeX[node] * slopeX[node] + slopeY[node] * slopeY[node]);
     }
 
     /** A standard deviation that D's is not above, metres: the mean of those of the disc's nodes. */

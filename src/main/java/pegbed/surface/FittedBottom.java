@@ -191,11 +191,24 @@ public final class FittedBottom {
         }
     }
 
-    /** Covariances of all places with one observation, into a row of the places' length. */
+    /** Covariances of all places with all observations, into a row for each observation of the places' length at least. */
+    void covariances(Places places, double[][] rows) {
+        covariance.between(places, observations.places, rows);
+        for (int j = 0; j < observations.count; j++) {
+            addLevel(j, places.count, rows[j]);
+        }
+    }
+
+    /** Covariances of all places with one observation, into a row of the places' length at least. */
     void covariancesWith(int observation, Places places, double[] row) {
-        double level = shownLevel[observation] - levelWithShown(survey.shown());
         covariance.between(places, observations.places, observation, row);
-        for (int i = 0; i < row.length; i++) {
+        addLevel(observation, places.count, row);
+    }
+
+    /** What an observation's level has in common with the one that is shown. */
+    private void addLevel(int observation, int count, double[] row) {
+        double level = shownLevel[observation] - levelWithShown(survey.shown());
+        for (int i = 0; i < count; i++) {
             row[i] += level;
         }
     }

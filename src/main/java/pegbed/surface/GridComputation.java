@@ -13,6 +13,9 @@ final class GridComputation {
     /** So many nodes are solved for together: their rows fit into a processor's cache. */
     private static final int BLOCK = 128;
 
+    /** Blocks are shared out among so many, more than any usual number of cores. */
+    private static final int STRANDS = 16;
+
     private final FittedBottom bottom;
     private final GridNodes nodes;
     private final Places places;
@@ -36,19 +39,28 @@ final class GridComputation {
 
     BottomGrid run(Monitor monitor) {
         int blocks = (nodes.count() + BLOCK - 1) / BLOCK;
+        int strands = Math.min(blocks, STRANDS);
         AtomicInteger done = new AtomicInteger();
-        IntStream.range(0, blocks).parallel().forEach(block -> {
-            monitor.check();
-            condition(block * BLOCK, Math.min((block + 1) * BLOCK, nodes.count()));
-            monitor.progress((double) done.incrementAndGet() / blocks);
+        IntStream.range(0, strands).parallel().forEach(strand -> {
+            // One place in memory for all its blocks, which stays near the processor.
+            double[][] rows = new double[n][BLOCK];
+            for (int block = strand; block < blocks; block += strands) {
+                monitor.check();
+                condition(block * BLOCK, Math.min((block + 1) * BLOCK, nodes.count()), rows);
+                monitor.progress((double) done.incrementAndGet() / blocks);
+            }
         });
         return BottomGrid.of(
                 new GridSolution(nodes, places, whitened, mean, variance),
                 new DiscPrior(bottom.covariance(), nodes, places));
     }
 
-    /** L⁻¹k, mean and variance of some nodes. */
-    private void condition(int from, int to) {
+    /**
+     * L⁻¹k, mean and variance of some nodes.
+     *
+     * @param rows written over: observation by node
+     */
+    private void condition(int from, int to, double[][] rows) {
         BottomCovariance k = bottom.covariance();
         Conditioned conditioned = bottom.conditioned();
         double[] alpha = conditioned.alpha();
@@ -59,18 +71,17 @@ final class GridComputation {
             depth[i] = bottom.tub().depth(some, i) + conditioned.constant();
             left[i] = k.between(some, i, some, i);
         }
-        double[][] rows = new double[n][some.count];
+        bottom.covariances(some, rows);
         for (int j = 0; j < n; j++) {
             double[] row = rows[j];
-            bottom.covariancesWith(j, some, row);
             double pull = alpha[j];
-            for (int i = 0; i < row.length; i++) {
+            for (int i = 0; i < depth.length; i++) {
                 depth[i] += pull * row[i];
             }
         }
         conditioned.whiten(rows, 0, some.count);
         for (double[] row : rows) {
-            for (int i = 0; i < row.length; i++) {
+            for (int i = 0; i < left.length; i++) {
                 left[i] -= row[i] * row[i];
             }
         }
@@ -78,20 +89,20 @@ final class GridComputation {
         System.arraycopy(left, 0, variance, from, some.count);
         int j = 0;
         for (; j + 4 <= n; j += 4) {
-            putTogether(rows[j], rows[j + 1], rows[j + 2], rows[j + 3], from * n + j);
+            putTogether(rows[j], rows[j + 1], rows[j + 2], rows[j + 3], from * n + j, some.count);
         }
         for (; j < n; j++) {
             double[] row = rows[j];
-            for (int i = 0; i < row.length; i++) {
+            for (int i = 0; i < some.count; i++) {
                 whitened[(from + i) * n + j] = row[i];
             }
         }
     }
 
     /** Four observations' figures of each node, put side by side. */
-    private void putTogether(double[] a, double[] b, double[] c, double[] d, int first) {
+    private void putTogether(double[] a, double[] b, double[] c, double[] d, int first, int count) {
         int at = first;
-        for (int i = 0; i < a.length; i++, at += n) {
+        for (int i = 0; i < count; i++, at += n) {
             whitened[at] = a[i];
             whitened[at + 1] = b[i];
             whitened[at + 2] = c[i];

@@ -51,9 +51,7 @@ public final class Lookahead {
     /** L⁻¹k of places, observation by place. */
     private static double[][] whitened(FittedBottom bottom, Places places) {
         double[][] rows = new double[bottom.observations().count][places.count];
-        for (int j = 0; j < rows.length; j++) {
-            bottom.covariancesWith(j, places, rows[j]);
-        }
+        bottom.covariances(places, rows);
         bottom.conditioned().whiten(rows, 0, places.count);
         return rows;
     }

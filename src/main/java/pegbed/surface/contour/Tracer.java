@@ -126,24 +126,32 @@ final class Tracer {
 
     /** Notes between which values the nodes of each stretch of cells lie; a node without value counts as below all. */
     private void bound() {
-        for (int stretch = 0; stretch < least.length; stretch++) {
-            int first = stretch / stretches * columns + stretch % stretches * STRETCH;
-            int last = first + Math.min(STRETCH, columns - 1 - stretch % stretches * STRETCH);
-            double low = Double.POSITIVE_INFINITY;
-            double high = Double.NEGATIVE_INFINITY;
-            boolean unknown = false;
-            for (int node = first; node <= last; node++) {
-                double here = values[node];
-                double behind = values[node + columns];
-                low = here < low ? here : low;
-                low = behind < low ? behind : low;
-                high = here > high ? here : high;
-                high = behind > high ? behind : high;
-                unknown |= Double.isNaN(here + behind);
-            }
-            least[stretch] = unknown ? Double.NEGATIVE_INFINITY : low;
-            most[stretch] = high;
+        double[] low = new double[stretches * rows];
+        double[] high = new double[low.length];
+        for (int stretch = 0; stretch < low.length; stretch++) {
+            boundRow(stretch, low, high);
         }
+        for (int stretch = 0; stretch < least.length; stretch++) {
+            least[stretch] = Math.min(low[stretch], low[stretch + stretches]);
+            most[stretch] = Math.max(high[stretch], high[stretch + stretches]);
+        }
+    }
+
+    /** The same for the nodes of one row alone. */
+    private void boundRow(int stretch, double[] low, double[] high) {
+        int first = stretch / stretches * columns + stretch % stretches * STRETCH;
+        int last = first + Math.min(STRETCH, columns - 1 - stretch % stretches * STRETCH);
+        double lowest = Double.POSITIVE_INFINITY;
+        double highest = Double.NEGATIVE_INFINITY;
+        boolean unknown = false;
+        for (int node = first; node <= last; node++) {
+            double here = values[node];
+            lowest = here < lowest ? here : lowest;
+            highest = here > highest ? here : highest;
+            unknown |= Double.isNaN(here);
+        }
+        low[stretch] = unknown ? Double.NEGATIVE_INFINITY : lowest;
+        high[stretch] = highest;
     }
 
     /** 1 if a node is above, and 8 if the node behind it is. */
