@@ -1,12 +1,10 @@
 package pegbed;
 
-import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
-import java.util.Arrays;
 import pegbed.cli.Cli;
+import pegbed.cli.LoadedAhead;
 import pegbed.model.InputException;
-import pegbed.storage.PegFile;
 import pegbed.ui.Window;
 
 /** Where the program starts. */
@@ -17,35 +15,17 @@ public final class Pegbed {
     private static final String TELL = "pegbed.tell-start";
 
     public static void main(String[] args) {
-        if (args.length > 0) {
-            loadAhead(args);
-        }
-        System.exit(args.length == 0 ? window() : Cli.run(args, System.out, System.err));
+        System.exit(Window.isMeant(args) ? window(args) : command(args));
     }
 
-    /** Reads the peg once for nothing while the command is understood: what reads pegs is loaded then, on another core. */
-    private static void loadAhead(String[] args) {
-        Arrays.stream(args)
-                .filter(word -> word.endsWith(PegFile.ENDING))
-                .findFirst()
-                .ifPresent(file -> {
-                    Thread reading = new Thread(() -> read(file), "pegbed-ahead");
-                    reading.setDaemon(true);
-                    reading.start();
-                });
+    private static int command(String... args) {
+        LoadedAhead.begin(args);
+        return Cli.run(args, System.out, System.err);
     }
 
-    private static void read(String file) {
+    private static int window(String... files) {
         try {
-            PegFile.read(Path.of(file));
-        } catch (InputException | RuntimeException toldWhenItIsReadInEarnest) {
-            // The command says what is wrong with it.
-        }
-    }
-
-    private static int window() {
-        try {
-            Window.open(Pegbed::tellStart);
+            Window.open(Pegbed::tellStart, files);
             return 0;
         } catch (InputException e) {
             System.err.println(e.getMessage());

@@ -11,7 +11,7 @@ import javafx.scene.layout.Region;
 /** The hint of the first start: three steps, and never again once it was closed. */
 final class Hint extends HBox {
     private static final List<String> STEPS = List.of(
-            "1 of 3. This is a made-up peg. Type a reading in the box below the map, such as s6 @post 4'6, and press Enter: the bottom moves.",
+            "1 of 3. Type a reading in the box below the map, such as s6 @post 4'6, and press Enter: the bottom moves. The sample peg is made up.",
             "2 of 3. Drag the target depth on the right: the flat spots across and in the margins follow it.",
             "3 of 3. Point at the map to see the bottom that way. New peg, at the top, begins your own.");
 

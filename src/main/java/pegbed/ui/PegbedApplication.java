@@ -24,10 +24,11 @@ public final class PegbedApplication extends Application {
      * Opens the window and returns when it is closed.
      *
      * @param pictureIsThere is run when the first picture is
+     * @param files the peg file to open, or none
      */
-    static void open(Runnable pictureIsThere, String... args) {
-        begun = new Beginning(Folders.own(), Platform::runLater, pictureIsThere, List.of(args));
-        launch(PegbedApplication.class, args);
+    static void open(Runnable pictureIsThere, String... files) {
+        begun = new Beginning(Folders.own(), Platform::runLater, pictureIsThere, List.of(files));
+        launch(PegbedApplication.class);
     }
 
     @Override

@@ -2,6 +2,7 @@ package pegbed.ui;
 
 import java.util.Map;
 import pegbed.model.InputException;
+import pegbed.storage.PegFile;
 
 /** Opens the window. */
 public final class Window {
@@ -11,21 +12,26 @@ public final class Window {
 
     private Window() {}
 
+    /** Whether the window is meant: there is no command, or a peg file in its place, as file managers give it. */
+    public static boolean isMeant(String... args) {
+        return args.length == 0 || (args.length == 1 && args[0].endsWith(PegFile.ENDING));
+    }
+
     /**
      * Opens the window and returns when it is closed.
      *
      * @param pictureIsThere is run when the first picture is
-     * @param args the peg file to open, or none
+     * @param files the peg file to open, or none
      * @throws InputException if there is no display
      */
-    public static void open(Runnable pictureIsThere, String... args) throws InputException {
+    public static void open(Runnable pictureIsThere, String... files) throws InputException {
         if (!hasDisplay(System.getProperty("os.name", ""), System.getenv(), System.getProperty("glass.platform", ""))) {
             throw new InputException(NO_DISPLAY);
         }
         // The map's letters and shapes come from Java's own graphics, which must not open the display a second time.
         System.setProperty("java.awt.headless", "true");
         try {
-            PegbedApplication.open(pictureIsThere, args);
+            PegbedApplication.open(pictureIsThere, files);
         } catch (UnsupportedOperationException e) {
             throw new InputException(NO_DISPLAY, e);
         }

@@ -125,11 +125,11 @@ final class ContourPart {
     private void along(int level, LineString line, Composition.Label label) {
         double width = to.measure.widthPoints(label.words(), label.lettering()) + 4;
         double height = label.lettering().sizePoints() * Lettering.CAP_HEIGHT + 2;
-        double length = line.getLength();
+        LineWalk walk = new LineWalk(line);
+        double length = walk.length();
         if (length < LEAST_WIDTHS * width) {
             return;
         }
-        LineWalk walk = new LineWalk(line);
         List<Seat> seats = new ArrayList<>();
         double end = width / 2 + (line.isClosed() ? 2 : Math.min(END_POINTS, (length - width) / 4));
         for (double at = end; at <= length - end; at += STEP_POINTS) {
