@@ -76,7 +76,9 @@ final class FindingPart {
     private static void flat(Composition to, FlatSpot flat, int number) {
         double x = flat.spot().place().xMetres();
         double y = flat.spot().place().yMetres();
+        // A ring apart from its number would be nobody's.
         Geometry ring = flat.circle()
+                .filter(circle -> Math.hypot(circle.xMetres() - x, circle.yMetres() - y) <= circle.radiusMetres())
                 .map(circle -> Shapes.disc(
                         circle.xMetres(), circle.yMetres(), Math.max(circle.radiusMetres(), Disc.RADIUS_METRES)))
                 .orElse(Shapes.disc(x, y, Disc.RADIUS_METRES));
