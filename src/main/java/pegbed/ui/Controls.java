@@ -49,6 +49,18 @@ final class Controls {
         });
     }
 
+    /** Shows words of one line only where there is room for all of them; what they say must stand elsewhere too. */
+    static void whole(Label label) {
+        label.setMinWidth(0);
+        label.visibleProperty()
+                .bind(javafx.beans.binding.Bindings.createBooleanBinding(
+                        () -> label.isWrapText() || label.prefWidth(-1) <= label.getWidth() + 1,
+                        label.widthProperty(),
+                        label.textProperty(),
+                        label.fontProperty(),
+                        label.wrapTextProperty()));
+    }
+
     /** A label that wraps. */
     static Label wrapped(String style) {
         Label label = new Label();

@@ -112,7 +112,11 @@ final class MainView extends BorderPane {
                         desk.map().toolProperty(),
                         desk.map().errorProperty()));
         help.getStyleClass().add("quiet");
-        help.setMinWidth(0);
+        // An error is read to its end in any case; help stands in the tools' tips too.
+        help.wrapTextProperty().bind(desk.map().errorProperty().isNotEmpty());
+        Controls.whole(help);
+        help.setMaxWidth(Double.MAX_VALUE);
+        HBox.setHgrow(help, Priority.ALWAYS);
         HBox row = new HBox();
         row.getChildren().addAll(buttons);
         row.getChildren().add(help);

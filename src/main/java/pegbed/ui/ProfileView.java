@@ -34,8 +34,8 @@ final class ProfileView extends VBox {
         slopes.setId("slopes");
         slopes.textProperty().bind(model.slopesProperty());
         slopes.getStyleClass().add("quiet");
-        slopes.setMinWidth(0);
-        Controls.tip(slopes, model.slopesProperty());
+        Controls.whole(slopes);
+        Controls.tip(title, model.slopesProperty());
         HBox.setHgrow(slopes, Priority.ALWAYS);
         slopes.setMaxWidth(Double.MAX_VALUE);
         Button pointer = Controls.button(
