@@ -4,9 +4,6 @@ import java.util.HashSet;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
-import javafx.animation.Animation;
-import javafx.animation.KeyFrame;
-import javafx.animation.Timeline;
 import javafx.application.Platform;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.SimpleBooleanProperty;
@@ -22,7 +19,6 @@ import javafx.scene.input.ZoomEvent;
 import javafx.scene.layout.Region;
 import javafx.scene.paint.Color;
 import javafx.stage.Window;
-import javafx.util.Duration;
 import pegbed.analysis.Findings;
 import pegbed.analysis.Plan;
 import pegbed.model.Place;
@@ -42,7 +38,7 @@ final class MapPane extends Region {
     private static final double USUAL_HEIGHT = 480;
     private static final double HANDLE_POINTS = 14;
     private static final double DRAG_POINTS = 4;
-    private static final Duration PULSE = Duration.millis(700);
+    private static final long PULSE_MILLISECONDS = 700;
 
     private final MapModel model;
     private final ProfileModel profile;
@@ -62,7 +58,7 @@ final class MapPane extends Region {
     private double lastX;
     private double lastY;
     private boolean dragging;
-    private final Timeline pulse = new Timeline();
+    private final Ticking pulse = new Ticking(PULSE_MILLISECONDS, this::pulse);
     private boolean large;
     private boolean linesInstead;
     private Optional<Place> courseStart = Optional.empty();
@@ -151,21 +147,14 @@ final class MapPane extends Region {
         dark.addListener((property, before, now) -> wish());
         plan.planProperty().addListener((property, before, now) -> wish());
         guide.nextProperty().addListener((property, before, now) -> drawAbove());
-        pulse.setCycleCount(Animation.INDEFINITE);
-        pulse.getKeyFrames().add(new KeyFrame(PULSE, event -> {
-            large = !large;
-            if (guide.nextProperty().get().isPresent()) {
-                drawAbove();
-            }
-        }));
-        // A running animation keeps all that it moves, so that it must end with the window.
+        // What ticks keeps the map, so that it must end with the window.
         sceneProperty()
                 .flatMap(Scene::windowProperty)
                 .flatMap(Window::showingProperty)
                 .orElse(false)
                 .addListener((property, before, showing) -> {
                     if (showing) {
-                        pulse.play();
+                        pulse.start();
                     } else {
                         pulse.stop();
                     }
@@ -190,6 +179,13 @@ final class MapPane extends Region {
         setOnScroll(this::scroll);
         setOnZoom((ZoomEvent event) -> moved(() -> camera.zoom(event.getZoomFactor(), event.getX(), event.getY())));
         setOnKeyPressed(new MapKeys(this, model)::press);
+    }
+
+    private void pulse() {
+        large = !large;
+        if (guide.nextProperty().get().isPresent()) {
+            drawAbove();
+        }
     }
 
     private Place place(double x, double y) {

@@ -2,20 +2,20 @@ package pegbed.ui;
 
 import java.nio.file.Path;
 import java.util.List;
-import javafx.animation.KeyFrame;
-import javafx.animation.Timeline;
 import javafx.application.Application;
 import javafx.application.Platform;
 import javafx.geometry.Rectangle2D;
 import javafx.stage.Screen;
 import javafx.stage.Stage;
-import javafx.util.Duration;
 import pegbed.storage.Folders;
 
 /** Puts the window together and shows it. */
 public final class PegbedApplication extends Application {
     private static final double WIDTH = 1366;
     private static final double HEIGHT = 740;
+
+    /** How often it is looked whether another program has changed the file. */
+    private static final long LOOK_MILLISECONDS = 3000;
 
     /** Set before the toolkit starts, which makes the application itself. */
     private static volatile Beginning begun;
@@ -71,10 +71,8 @@ public final class PegbedApplication extends Application {
         Desk desk = frame.desk();
         stage.show();
         frame.focusBox();
-        Timeline looking = new Timeline(
-                new KeyFrame(Duration.seconds(3), event -> desk.session().lookForOtherChanges()));
-        looking.setCycleCount(Timeline.INDEFINITE);
-        looking.play();
+        Ticking looking = new Ticking(LOOK_MILLISECONDS, () -> desk.session().lookForOtherChanges());
+        looking.start();
         stage.setOnHidden(event -> looking.stop());
         return frame.welcomeUnless(desk.remembered().hintClosed());
     }
