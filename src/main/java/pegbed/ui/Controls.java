@@ -12,6 +12,7 @@ import javafx.scene.control.Control;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.control.Tooltip;
+import javafx.scene.text.Text;
 import javafx.util.Duration;
 import javafx.util.StringConverter;
 
@@ -54,11 +55,18 @@ final class Controls {
         label.setMinWidth(0);
         label.visibleProperty()
                 .bind(javafx.beans.binding.Bindings.createBooleanBinding(
-                        () -> label.isWrapText() || label.prefWidth(-1) <= label.getWidth() + 1,
+                        () -> label.isWrapText() || widthOf(label) <= label.getWidth() + 1,
                         label.widthProperty(),
                         label.textProperty(),
                         label.fontProperty(),
                         label.wrapTextProperty()));
+    }
+
+    /** How wide a label's words are on one line; the label itself knows only once it is laid out. */
+    private static double widthOf(Label label) {
+        Text text = new Text(label.getText());
+        text.setFont(label.getFont());
+        return text.getLayoutBounds().getWidth();
     }
 
     /** A label that wraps. */
