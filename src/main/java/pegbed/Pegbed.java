@@ -2,10 +2,10 @@ package pegbed;
 
 import java.time.Duration;
 import java.time.Instant;
+import pegbed.cli.ClassPreloading;
 import pegbed.cli.Cli;
-import pegbed.cli.LoadedAhead;
 import pegbed.model.InputException;
-import pegbed.ui.Window;
+import pegbed.ui.app.Window;
 
 /** Where the program starts. */
 public final class Pegbed {
@@ -19,7 +19,7 @@ public final class Pegbed {
     }
 
     private static int command(String... args) {
-        LoadedAhead.begin(args);
+        ClassPreloading.begin(args);
         return Cli.run(args, System.out, System.err);
     }
 

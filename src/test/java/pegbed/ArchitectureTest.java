@@ -22,49 +22,106 @@ class ArchitectureTest {
             .definedBy("pegbed.ui..")
             .layer("cli")
             .definedBy("pegbed.cli..")
+            .layer("bench")
+            .definedBy("pegbed.bench..")
             .layer("session")
             .definedBy("pegbed.session..")
             .layer("report")
             .definedBy("pegbed.report..")
-            .layer("storage")
-            .definedBy("pegbed.storage..")
-            .layer("bench")
-            .definedBy("pegbed.bench..")
-            .layer("analysis")
-            .definedBy("pegbed.analysis..")
+            .layer("wording")
+            .definedBy("pegbed.wording..")
+            .layer("plan")
+            .definedBy("pegbed.plan..")
+            .layer("guidance")
+            .definedBy("pegbed.guidance..")
+            .layer("visits")
+            .definedBy("pegbed.visits..")
+            .layer("findings")
+            .definedBy("pegbed.findings..")
+            .layer("lake")
+            .definedBy("pegbed.lake..")
             .layer("surface")
             .definedBy("pegbed.surface..")
+            .layer("shelf")
+            .definedBy("pegbed.storage.shelf..")
+            .layer("table")
+            .definedBy("pegbed.storage.table..")
+            .layer("disk")
+            .definedBy("pegbed.storage.disk..")
+            .layer("peg file")
+            .definedBy("pegbed.storage.peg..")
             .layer("notation")
             .definedBy("pegbed.notation..")
             .layer("geometry")
             .definedBy("pegbed.geometry..")
-            .layer("model")
-            .definedBy("pegbed.model..")
             .whereLayer("start")
             .mayNotBeAccessedByAnyLayer()
             .whereLayer("ui")
             .mayOnlyBeAccessedByLayers("start")
             .whereLayer("cli")
             .mayOnlyBeAccessedByLayers("start")
-            .whereLayer("session")
-            .mayOnlyBeAccessedByLayers("ui", "cli")
             .whereLayer("bench")
             .mayOnlyBeAccessedByLayers("cli")
+            .whereLayer("session")
+            .mayOnlyBeAccessedByLayers("ui", "cli")
             .whereLayer("report")
             .mayOnlyBeAccessedByLayers("session", "ui", "cli")
-            .whereLayer("storage")
-            .mayOnlyBeAccessedByLayers("session", "ui", "cli", "bench")
-            .whereLayer("analysis")
-            .mayOnlyBeAccessedByLayers("report", "session", "ui", "cli", "bench")
+            .whereLayer("wording")
+            .mayOnlyBeAccessedByLayers("report", "session", "ui", "cli")
+            .whereLayer("plan")
+            .mayOnlyBeAccessedByLayers("wording", "report", "session", "ui", "cli")
+            .whereLayer("guidance")
+            .mayOnlyBeAccessedByLayers("wording", "report", "session", "ui", "cli", "bench")
+            .whereLayer("visits")
+            .mayOnlyBeAccessedByLayers("wording", "report", "session", "ui", "cli", "bench")
+            .whereLayer("findings")
+            .mayOnlyBeAccessedByLayers(
+                    "plan", "guidance", "visits", "wording", "report", "session", "ui", "cli", "bench")
+            .whereLayer("lake")
+            .mayOnlyBeAccessedByLayers("cli")
             .whereLayer("surface")
-            .mayOnlyBeAccessedByLayers("analysis", "report", "session", "ui", "cli", "bench")
+            .mayOnlyBeAccessedByLayers(
+                    "lake",
+                    "findings",
+                    "plan",
+                    "guidance",
+                    "visits",
+                    "wording",
+                    "report",
+                    "session",
+                    "ui",
+                    "cli",
+                    "bench")
+            .whereLayer("shelf")
+            .mayOnlyBeAccessedByLayers("session", "ui", "cli")
+            .whereLayer("table")
+            .mayOnlyBeAccessedByLayers("session", "ui", "cli", "bench")
+            .whereLayer("disk")
+            .mayOnlyBeAccessedByLayers("shelf", "table", "session", "ui", "cli", "bench")
+            .whereLayer("peg file")
+            .mayOnlyBeAccessedByLayers("disk", "shelf", "table", "session", "ui", "cli", "bench")
             .whereLayer("notation")
-            .mayOnlyBeAccessedByLayers("analysis", "report", "session", "ui", "cli")
+            .mayOnlyBeAccessedByLayers(
+                    "findings", "plan", "guidance", "visits", "wording", "report", "session", "ui", "cli")
             .whereLayer("geometry")
-            .mayOnlyBeAccessedByLayers("notation", "surface", "analysis", "report", "session", "ui", "cli", "bench");
+            .mayOnlyBeAccessedByLayers(
+                    "notation",
+                    "surface",
+                    "lake",
+                    "findings",
+                    "plan",
+                    "guidance",
+                    "visits",
+                    "wording",
+                    "report",
+                    "session",
+                    "ui",
+                    "cli",
+                    "bench");
 
+    /** Every package by itself, also those within another. */
     @ArchTest
-    static final ArchRule noCycles = slices().matching("pegbed.(*)..").should().beFreeOfCycles();
+    static final ArchRule noCycles = slices().matching("pegbed.(**)").should().beFreeOfCycles();
 
     @ArchTest
     static final ArchRule modelIsPlainJava = noClasses()

@@ -11,11 +11,11 @@ import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
-import pegbed.analysis.Findings;
-import pegbed.analysis.FlatSpot;
-import pegbed.analysis.PegMap;
-import pegbed.analysis.Pegs;
-import pegbed.analysis.Profile;
+import pegbed.findings.DepthProfile;
+import pegbed.findings.Findings;
+import pegbed.findings.FlatSpot;
+import pegbed.findings.PegMap;
+import pegbed.findings.Pegs;
 import pegbed.model.BankPoint;
 import pegbed.model.Banks;
 import pegbed.model.Extras;
@@ -161,7 +161,7 @@ class DegenerateWaterTest {
         }
         Findings findings = Findings.of(map, OptionalDouble.empty());
         assertTrue(Double.isFinite(findings.deepest().spot().depthMetres()), name);
-        assertTrue(Profile.towards(map, 10).points().stream().allMatch(p -> p.sdMetres() >= 0), name);
+        assertTrue(DepthProfile.towards(map, 10).points().stream().allMatch(p -> p.sdMetres() >= 0), name);
         byte[] svg = SvgWriter.write(
                 MapDrawing.of(map, findings, MapOptions.USUAL).sheet(900, 700, AwtLetters.MEASURE),
                 Themes.LIGHT,

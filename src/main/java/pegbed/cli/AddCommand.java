@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import pegbed.cli.output.Output;
 import pegbed.model.InputException;
 import pegbed.model.Peg;
 import pegbed.notation.Entry;
@@ -36,7 +37,7 @@ final class AddCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws InputException {
-        PegOnDisk file = PegOnDisk.change(path);
+        PegArgument file = PegArgument.change(path);
         Peg peg = file.peg();
         List<String> echoes = new ArrayList<>();
         for (String typed : lines) {
@@ -45,7 +46,7 @@ final class AddCommand implements Callable<Integer> {
             echoes.add(notation.echo(line));
             peg = Entry.in(peg, line);
         }
-        PegOnDisk.save(path, peg, Optional.of(file.fingerprint()), output.err());
+        PegArgument.save(path, peg, Optional.of(file.fingerprint()), output.err());
         if (output.json()) {
             ArrayNode added = output.array();
             echoes.forEach(added::add);

@@ -3,15 +3,17 @@ package pegbed.cli;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
-import pegbed.analysis.Findings;
-import pegbed.analysis.Plan;
-import pegbed.analysis.WaterMates;
+import pegbed.cli.output.NeighbouringPegsJson;
+import pegbed.cli.output.Output;
+import pegbed.findings.Findings;
+import pegbed.findings.NeighbourFits;
 import pegbed.model.InputException;
 import pegbed.model.Peg;
+import pegbed.plan.Plan;
 import pegbed.report.card.Card;
 import pegbed.report.drawing.Theme;
 import pegbed.report.drawing.Themes;
-import pegbed.storage.WholeFile;
+import pegbed.storage.disk.WholeFile;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -40,7 +42,7 @@ final class CardCommand implements Callable<Integer> {
     private WishOptions wishes;
 
     @Mixin
-    private OtherPegsOption others;
+    private NeighbouringPegsOption others;
 
     @Mixin
     private Output output;
@@ -48,18 +50,18 @@ final class CardCommand implements Callable<Integer> {
     @Override
     public Integer call() throws InputException {
         String name = file.getFileName().toString();
-        Peg peg = PegOnDisk.look(path, output.err()).peg();
+        Peg peg = PegArgument.look(path, output.err()).peg();
         Findings findings = Findings.of(others.map(path, peg, output.err()), wishes.target());
         Plan plan = Plan.of(findings, wishes.over(peg.wishes()));
         Theme theme = grey ? Themes.BLACK_AND_WHITE : Themes.LIGHT;
         WholeFile.write(file, Card.file(name, plan, theme));
         if (output.json()) {
             ObjectNode node = output.object().put("card", file.toString());
-            OtherPegsOption.tell(node, findings.map().bottom().lesson());
+            NeighbouringPegsJson.put(node, findings.map().bottom().lesson());
             output.print(node);
         } else {
             output.out().println("Wrote " + file + ".");
-            WaterMates.sentence(findings.map()).ifPresent(output.out()::println);
+            NeighbourFits.sentence(findings.map()).ifPresent(output.out()::println);
         }
         return 0;
     }

@@ -7,8 +7,9 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.function.Supplier;
+import pegbed.cli.output.Sentences;
 import pegbed.model.InputException;
-import pegbed.storage.Folders;
+import pegbed.storage.disk.Folders;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 

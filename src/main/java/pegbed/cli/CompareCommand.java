@@ -4,11 +4,12 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
-import pegbed.analysis.Comparison;
-import pegbed.analysis.LevelWords;
+import pegbed.cli.output.Output;
 import pegbed.model.InputException;
 import pegbed.model.Monitor;
 import pegbed.model.Peg;
+import pegbed.visits.VisitComparison;
+import pegbed.wording.LevelWords;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -37,16 +38,16 @@ final class CompareCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws InputException {
-        Peg peg = PegOnDisk.look(path, output.err()).peg();
+        Peg peg = PegArgument.look(path, output.err()).peg();
         int later = to == 0 ? peg.visits().size() : to;
-        Comparison comparison = Comparison.of(peg, from - 1, later - 1, Monitor.NONE);
+        VisitComparison comparison = VisitComparison.of(peg, from - 1, later - 1, Monitor.NONE);
         LevelWords words = new LevelWords(peg);
         if (output.json()) {
             ObjectNode root = output.object();
             root.put("from_visit", from);
             root.put("to_visit", later);
             ArrayNode places = root.putArray("places");
-            for (Comparison.ChangedPlace place : comparison.places()) {
+            for (VisitComparison.ChangedPlace place : comparison.places()) {
                 ObjectNode node = places.addObject();
                 node.put("x_m", Output.rounded(place.middle().xMetres(), 2));
                 node.put("y_m", Output.rounded(place.middle().yMetres(), 2));

@@ -6,18 +6,19 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import pegbed.analysis.WaterMates;
+import pegbed.cli.output.Output;
+import pegbed.findings.NeighbourFits;
 import pegbed.geometry.PegWater;
 import pegbed.model.InputException;
 import pegbed.model.Monitor;
 import pegbed.model.Peg;
 import pegbed.model.Place;
-import pegbed.storage.PointsTable;
+import pegbed.storage.table.PointsTable;
 import pegbed.surface.BottomModel;
-import pegbed.surface.Disc;
 import pegbed.surface.FittedBottom;
-import pegbed.surface.Prediction;
-import pegbed.surface.Survey;
+import pegbed.surface.posterior.Disc;
+import pegbed.surface.posterior.Prediction;
+import pegbed.surface.survey.Survey;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -42,7 +43,7 @@ final class DepthsCommand implements Callable<Integer> {
     private Path points;
 
     @Mixin
-    private OtherPegsOption others;
+    private NeighbouringPegsOption others;
 
     @Mixin
     private Output output;
@@ -71,13 +72,12 @@ final class DepthsCommand implements Callable<Integer> {
 
     private int peg() throws InputException {
         PointsTable table = PointsTable.read(points);
-        Peg peg = PegOnDisk.look(path, output.err()).peg();
+        Peg peg = PegArgument.look(path, output.err()).peg();
         PegWater water = PegWater.of(peg);
-        FittedBottom bottom =
-                BottomModel.fit(Survey.of(peg, water).beside(others.of(path, peg, output.err())), Monitor.NONE);
+        FittedBottom bottom = BottomModel.fit(Survey.of(peg, water), others.of(path, peg, output.err()), Monitor.NONE);
         if (!output.json()) {
             // The table is for machines too, so that this is said beside it.
-            WaterMates.sentence(bottom, peg).ifPresent(output.err()::println);
+            NeighbourFits.sentence(bottom, peg).ifPresent(output.err()::println);
             output.out().print("x_m,y_m,depth_m,sd_m,disc_depth_m,slope\r\n");
         }
         ArrayNode answers = output.array();

@@ -8,8 +8,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
-import pegbed.analysis.LevelAnswer;
-import pegbed.analysis.PegMap;
+import pegbed.cli.output.AfterCheck;
+import pegbed.cli.output.LevelJson;
+import pegbed.cli.output.LevelText;
+import pegbed.cli.output.Output;
+import pegbed.findings.PegMap;
 import pegbed.model.InputException;
 import pegbed.model.Monitor;
 import pegbed.model.Peg;
@@ -17,6 +20,7 @@ import pegbed.notation.Entry;
 import pegbed.notation.Line;
 import pegbed.notation.Notation;
 import pegbed.session.VisitEdits;
+import pegbed.visits.LevelAnswer;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -30,7 +34,7 @@ import picocli.CommandLine.Parameters;
             "Says how high the water stands today, and which one to three readings would tell it best.",
             "Everything else is at today's level at once."
         })
-final class LevelCommand implements Callable<Integer> {
+public final class LevelCommand implements Callable<Integer> {
     @Parameters(paramLabel = "PEG", description = "The peg file.")
     private Path path;
 
@@ -58,13 +62,10 @@ final class LevelCommand implements Callable<Integer> {
     @Mixin
     private Output output;
 
-    /** What was known after a check. */
-    record AfterCheck(String echo, LevelAnswer answer) {}
-
     @Override
     public Integer call() throws InputException {
         boolean changes = arrive || board != null || !checks.isEmpty() || dugOut;
-        PegOnDisk file = changes ? PegOnDisk.change(path) : PegOnDisk.look(path, output.err());
+        PegArgument file = changes ? PegArgument.change(path) : PegArgument.look(path, output.err());
         Peg peg = file.peg();
         if (arrive) {
             OffsetDateTime now = OffsetDateTime.now().truncatedTo(ChronoUnit.SECONDS);
@@ -95,7 +96,7 @@ final class LevelCommand implements Callable<Integer> {
                 ? LevelAnswer.of(PegMap.of(peg, Monitor.NONE))
                 : after.get(after.size() - 1).answer();
         if (changes) {
-            PegOnDisk.save(path, peg, Optional.of(file.fingerprint()), output.err());
+            PegArgument.save(path, peg, Optional.of(file.fingerprint()), output.err());
         }
         if (output.json()) {
             output.print(LevelJson.of(peg, answer, after));

@@ -2,10 +2,14 @@ package pegbed.cli;
 
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
-import pegbed.analysis.Findings;
-import pegbed.analysis.Plan;
+import pegbed.cli.output.LinesJson;
+import pegbed.cli.output.LinesText;
+import pegbed.cli.output.Output;
+import pegbed.cli.output.PlanJson;
+import pegbed.findings.Findings;
 import pegbed.model.InputException;
 import pegbed.model.Peg;
+import pegbed.plan.Plan;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
@@ -24,14 +28,14 @@ final class LinesCommand implements Callable<Integer> {
     private WishOptions wishes;
 
     @Mixin
-    private OtherPegsOption others;
+    private NeighbouringPegsOption others;
 
     @Mixin
     private Output output;
 
     @Override
     public Integer call() throws InputException {
-        Peg peg = PegOnDisk.look(path, output.err()).peg();
+        Peg peg = PegArgument.look(path, output.err()).peg();
         Findings findings = Findings.of(others.map(path, peg, output.err()), wishes.target());
         Plan plan = Plan.of(findings, wishes.over(peg.wishes()));
         if (output.json()) {

@@ -6,16 +6,18 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import pegbed.cli.output.Output;
+import pegbed.cli.output.Progress;
+import pegbed.lake.LakeBottom;
+import pegbed.lake.LakeDepths;
+import pegbed.lake.LakeGrid;
+import pegbed.lake.LakeModel;
 import pegbed.model.InputException;
 import pegbed.model.Place;
 import pegbed.model.SoundingLog;
-import pegbed.storage.LogTable;
-import pegbed.storage.PointsTable;
-import pegbed.storage.WholeFile;
-import pegbed.surface.LakeBottom;
-import pegbed.surface.LakeDepths;
-import pegbed.surface.LakeGrid;
-import pegbed.surface.LakeModel;
+import pegbed.storage.disk.WholeFile;
+import pegbed.storage.table.LogTable;
+import pegbed.storage.table.PointsTable;
 import picocli.CommandLine.Option;
 
 /** The depths of a whole water from its log, at places or on a grid. */

@@ -5,10 +5,12 @@ import java.nio.file.Path;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
-import pegbed.analysis.Findings;
-import pegbed.analysis.LevelWords;
-import pegbed.analysis.PegMap;
-import pegbed.analysis.WaterMates;
+import pegbed.cli.output.LevelJson;
+import pegbed.cli.output.NeighbouringPegsJson;
+import pegbed.cli.output.Output;
+import pegbed.findings.Findings;
+import pegbed.findings.NeighbourFits;
+import pegbed.findings.PegMap;
 import pegbed.model.InputException;
 import pegbed.model.Peg;
 import pegbed.report.drawing.Drawing;
@@ -20,7 +22,8 @@ import pegbed.report.map.MapOptions;
 import pegbed.report.paint.AwtLetters;
 import pegbed.report.paint.PngWriter;
 import pegbed.report.paint.SvgWriter;
-import pegbed.storage.WholeFile;
+import pegbed.storage.disk.WholeFile;
+import pegbed.wording.LevelWords;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -82,7 +85,7 @@ final class MapCommand implements Callable<Integer> {
     private boolean zones;
 
     @Mixin
-    private OtherPegsOption others;
+    private NeighbouringPegsOption others;
 
     @Mixin
     private Output output;
@@ -95,7 +98,7 @@ final class MapCommand implements Callable<Integer> {
         }
         Theme theme = theme();
         int[] pixels = pixels();
-        Peg peg = PegOnDisk.look(path, output.err()).peg();
+        Peg peg = PegArgument.look(path, output.err()).peg();
         PegMap map = others.map(path, peg, output.err());
         OptionalDouble wished = target == null ? OptionalDouble.empty() : OptionalDouble.of(Target.metres(target));
         MapOptions options = MapOptions.USUAL.with(Layer.ZONES, zones);
@@ -108,11 +111,11 @@ final class MapCommand implements Callable<Integer> {
         if (output.json()) {
             ObjectNode node = output.object().put("picture", picture.toString());
             node.set("changes", LevelJson.changes(peg, map.bottom().changes()));
-            OtherPegsOption.tell(node, map.bottom().lesson());
+            NeighbouringPegsJson.put(node, map.bottom().lesson());
             output.print(node);
         } else {
             output.out().println("Drew " + picture + ".");
-            WaterMates.sentence(map).ifPresent(output.out()::println);
+            NeighbourFits.sentence(map).ifPresent(output.out()::println);
             LevelWords.changes(map).forEach(change -> output.out().println("! " + change));
         }
         return 0;

@@ -5,14 +5,15 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import pegbed.cli.output.Output;
 import pegbed.model.InputException;
 import pegbed.model.Peg;
 import pegbed.model.PegName;
 import pegbed.model.Pole;
 import pegbed.model.Visit;
-import pegbed.storage.BanksTable;
-import pegbed.storage.OwnRigs;
-import pegbed.storage.ReadingsTable;
+import pegbed.storage.shelf.OwnRigs;
+import pegbed.storage.table.BanksTable;
+import pegbed.storage.table.ReadingsTable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -86,7 +87,7 @@ final class NewCommand implements Callable<Integer> {
         if (!usualRigs) {
             peg = withOwnRigs(peg);
         }
-        PegOnDisk.save(path, peg, Optional.empty(), output.err());
+        PegArgument.save(path, peg, Optional.empty(), output.err());
         if (output.json()) {
             output.print(output.object()
                     .put("peg", path.toString())

@@ -7,12 +7,14 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
-import pegbed.analysis.CheckAnswer;
-import pegbed.analysis.CheckLine;
-import pegbed.analysis.Guidance;
-import pegbed.analysis.NextReading;
-import pegbed.analysis.PegMap;
-import pegbed.analysis.WaterMates;
+import pegbed.cli.output.NeighbouringPegsJson;
+import pegbed.cli.output.Output;
+import pegbed.findings.NeighbourFits;
+import pegbed.findings.PegMap;
+import pegbed.guidance.CheckAnswer;
+import pegbed.guidance.CheckLine;
+import pegbed.guidance.Guidance;
+import pegbed.guidance.NextReading;
 import pegbed.model.InputException;
 import pegbed.model.Monitor;
 import pegbed.model.Peg;
@@ -46,7 +48,7 @@ final class NextCommand implements Callable<Integer> {
     private String target;
 
     @Mixin
-    private OtherPegsOption others;
+    private NeighbouringPegsOption others;
 
     @Mixin
     private Output output;
@@ -57,7 +59,7 @@ final class NextCommand implements Callable<Integer> {
             throw new InputException(
                     "--count is how many readings to plan, between 1 and " + MOST + ", such as 5; not " + count + ".");
         }
-        Peg peg = PegOnDisk.look(path, output.err()).peg();
+        Peg peg = PegArgument.look(path, output.err()).peg();
         if (target != null) {
             peg = peg.withWishes(peg.wishes().withTarget(OptionalDouble.of(Target.metres(target))));
         }
@@ -68,7 +70,7 @@ final class NextCommand implements Callable<Integer> {
         if (output.json()) {
             json(map, plan, check, answer);
         } else {
-            WaterMates.sentence(map).ifPresent(output.out()::println);
+            NeighbourFits.sentence(map).ifPresent(output.out()::println);
             text(peg, plan, check, answer);
         }
         return 0;
@@ -105,7 +107,7 @@ final class NextCommand implements Callable<Integer> {
             places.add(place(peg, line.second()));
         });
         answer.ifPresent(said -> root.put("check_answer", said.sentence()));
-        OtherPegsOption.tell(root, map.bottom().lesson());
+        NeighbouringPegsJson.put(root, map.bottom().lesson());
         output.print(root);
     }
 

@@ -1,8 +1,8 @@
 package pegbed.session;
 
 import java.util.Optional;
-import pegbed.analysis.Findings;
-import pegbed.analysis.PegMap;
+import pegbed.findings.Findings;
+import pegbed.findings.PegMap;
 
 /** How far the answers to the open peg are. */
 public sealed interface Answer {

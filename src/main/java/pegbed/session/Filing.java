@@ -7,11 +7,11 @@ import java.util.Optional;
 import java.util.UUID;
 import pegbed.model.InputException;
 import pegbed.model.Peg;
-import pegbed.storage.Fingerprint;
-import pegbed.storage.Journal;
-import pegbed.storage.Opened;
-import pegbed.storage.PegFile;
-import pegbed.storage.PegWriter;
+import pegbed.storage.disk.Journal;
+import pegbed.storage.disk.PegFile;
+import pegbed.storage.peg.Fingerprint;
+import pegbed.storage.peg.Opened;
+import pegbed.storage.peg.PegWriter;
 
 /**
  * Where the open peg lives on the disk: its file, and its journal between saves. Every call waits for the disk, so all

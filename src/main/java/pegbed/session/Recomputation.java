@@ -3,8 +3,8 @@ package pegbed.session;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Consumer;
-import pegbed.analysis.Findings;
-import pegbed.analysis.PegMap;
+import pegbed.findings.Findings;
+import pegbed.findings.PegMap;
 import pegbed.model.InputException;
 import pegbed.model.Monitor;
 import pegbed.model.Peg;
@@ -79,10 +79,10 @@ final class Recomputation {
         newest.cancelled = true;
         newest = new Request(revision, peg);
         progress = 0;
-        Optional<Answer> missing = Needs.of(peg);
+        Optional<Answer> missing = MissingInputs.of(peg);
         if (missing.isPresent()) {
             Optional<Answer.Ready> old = answer.picture();
-            answer = old.isPresent() ? Needs.with(missing.get(), old.get()) : missing.get();
+            answer = old.isPresent() ? MissingInputs.with(missing.get(), old.get()) : missing.get();
             changed.run();
             Request lacking = newest;
             executors.worker().execute(() -> drawPlace(lacking, missing.get()));
@@ -187,11 +187,11 @@ final class Recomputation {
             return;
         }
         try {
-            PegMap map = fitting.fit(Needs.drawable(bottomOf(request.peg)), request);
+            PegMap map = fitting.fit(MissingInputs.drawable(bottomOf(request.peg)), request);
             Answer.Ready place = found(request, map);
             executors.owner().execute(() -> {
                 if (request == newest) {
-                    answer = Needs.with(lack, place);
+                    answer = MissingInputs.with(lack, place);
                     changed.run();
                 }
             });

@@ -20,7 +20,7 @@ public final class Session {
     private final Executor owner;
     private final Executor disk;
     private final Filing filing;
-    private final Beside beside;
+    private final NeighbouringPegSource beside;
     private final Recomputation recomputation;
     private final List<Runnable> listeners = new ArrayList<>();
     private final List<Runnable> progressListeners = new ArrayList<>();
@@ -56,19 +56,23 @@ public final class Session {
      * @param clock tells which steps belong to one burst
      */
     public Session(Path journals, Executors executors, InstantSource clock) {
-        this(journals, executors, clock, new Beside());
+        this(journals, executors, clock, new NeighbouringPegSource());
     }
 
-    private Session(Path journals, Executors executors, InstantSource clock, Beside beside) {
+    private Session(Path journals, Executors executors, InstantSource clock, NeighbouringPegSource beside) {
         this(journals, executors, clock, beside, beside);
     }
 
     Session(Path journals, Executors executors, InstantSource clock, Recomputation.Fitting fitting) {
-        this(journals, executors, clock, fitting, new Beside());
+        this(journals, executors, clock, fitting, new NeighbouringPegSource());
     }
 
     private Session(
-            Path journals, Executors executors, InstantSource clock, Recomputation.Fitting fitting, Beside beside) {
+            Path journals,
+            Executors executors,
+            InstantSource clock,
+            Recomputation.Fitting fitting,
+            NeighbouringPegSource beside) {
         this.beside = beside;
         this.clock = clock;
         this.owner = executors.owner();

@@ -8,6 +8,7 @@ import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.linearref.LengthIndexedLine;
 import pegbed.geometry.BankLine;
 import pegbed.geometry.PegWater;
+import pegbed.surface.survey.Sounding;
 
 /**
  * What the bank lines themselves say of depth: a little water at the edge, every {@value #SPACING_METRES} m along it.

@@ -5,6 +5,9 @@ import java.util.Optional;
 import org.locationtech.jts.geom.Envelope;
 import pegbed.geometry.PegWater;
 import pegbed.model.Monitor;
+import pegbed.surface.grid.Field;
+import pegbed.surface.grid.GridFrame;
+import pegbed.surface.posterior.Disc;
 
 /**
  * The bottom of a peg on a grid of 25 cm: depth, doubt, and the disc quantities at every node.
@@ -20,12 +23,12 @@ public final class BottomGrid {
     private final boolean[] water;
     private final double[] depth;
     private final double[] sd;
-    private final Discs discs;
+    private final DiscPosteriors discs;
 
     /** What it was filled from; empty where a reading was added since. */
     private final Optional<GridSolution> solution;
 
-    private BottomGrid(GridSolution filled, Discs discs, Optional<GridSolution> solution) {
+    private BottomGrid(GridSolution filled, DiscPosteriors discs, Optional<GridSolution> solution) {
         this.frame = filled.nodes().frame;
         this.water = filled.nodes().water;
         this.depth = filled.depth();
@@ -61,7 +64,7 @@ public final class BottomGrid {
 
     /** A grid as it was solved. */
     static BottomGrid of(GridSolution solution, DiscPrior prior) {
-        return new BottomGrid(solution, Discs.of(solution, prior), Optional.of(solution));
+        return new BottomGrid(solution, DiscPosteriors.of(solution, prior), Optional.of(solution));
     }
 
     /**

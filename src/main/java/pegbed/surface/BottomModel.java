@@ -3,6 +3,16 @@ package pegbed.surface;
 import java.util.List;
 import java.util.Optional;
 import pegbed.model.Monitor;
+import pegbed.surface.gaussian.Bfgs;
+import pegbed.surface.gaussian.GaussianProcess;
+import pegbed.surface.prior.BottomCovariance;
+import pegbed.surface.prior.Hyperparameters;
+import pegbed.surface.prior.PriorMean;
+import pegbed.surface.prior.Priors;
+import pegbed.surface.survey.BlockAveraging;
+import pegbed.surface.survey.Levels;
+import pegbed.surface.survey.Scale;
+import pegbed.surface.survey.Survey;
 
 /**
  * From a survey to the fitted bottom: a Gaussian process in bank coordinates with a tub for its mean, noisy inputs, and
@@ -23,8 +33,13 @@ public final class BottomModel {
      * has changed, older soundings there lose weight, as {@link ChangeSearch} tells.
      */
     public static FittedBottom fit(Survey survey, Monitor monitor) {
-        Survey small = Condensed.of(survey);
-        FittedBottom fitted = fitExactly(small, monitor);
+        return fit(survey, NeighbouringPegs.NONE, monitor);
+    }
+
+    /** As {@link #fit(Survey, Monitor)}, starting from what neighbouring pegs of the same water teach. */
+    public static FittedBottom fit(Survey survey, NeighbouringPegs neighbours, Monitor monitor) {
+        Survey small = BlockAveraging.of(survey);
+        FittedBottom fitted = fitExactly(small, neighbours, monitor);
         if (survey.levels().visits() > 1) {
             fitted = ChangeSearch.heeded(fitted, monitor);
         }
@@ -32,13 +47,13 @@ public final class BottomModel {
     }
 
     /** Fits the bottom to every sounding as it is, as if it had never changed, however long that takes. */
-    static FittedBottom fitExactly(Survey survey, Monitor monitor) {
+    public static FittedBottom fitExactly(Survey survey, NeighbouringPegs neighbours, Monitor monitor) {
         Scale scale = scale(survey);
         boolean open = survey.water().isEmpty();
-        WaterProfile.Told told =
-                WaterProfile.of(survey, open ? Priors.open(scale) : Priors.banked(scale), scale, monitor);
+        NeighbourProfile.Told told = NeighbourProfile.of(
+                survey, neighbours, open ? Priors.open(scale) : Priors.banked(scale), scale, monitor);
         Priors priors = told.priors();
-        Tub tub = new Tub(survey.coordinates(), scale).told(told.shared());
+        PriorMean tub = new PriorMean(survey.coordinates(), scale).told(told.shared());
         Observations observations = new Observations(survey, tub);
         double[] logs = priors.logMedians().clone();
         double[] placing = observations.firstPlacing();
@@ -52,12 +67,12 @@ public final class BottomModel {
             placing = InputNoise.of(fitted, observations);
             monitor.progress((round + 1.0) / (ROUNDS + 1));
         }
-        return factored(survey, tub, observations, logs, placing, open, learns);
+        return factored(survey, tub, observations, logs, placing, open, learns).with(neighbours);
     }
 
     /** Fits every sounding as it is with given hyperparameters. */
-    static FittedBottom fitWith(Survey survey, Hyperparameters hyper, Monitor monitor) {
-        Tub tub = new Tub(survey.coordinates(), scale(survey));
+    public static FittedBottom fitWith(Survey survey, Hyperparameters hyper, Monitor monitor) {
+        PriorMean tub = new PriorMean(survey.coordinates(), scale(survey));
         Observations observations = new Observations(survey, tub);
         boolean open = survey.water().isEmpty();
         double[] logs = hyper.logs();
@@ -77,7 +92,7 @@ public final class BottomModel {
      * @return empty where the new sounding takes the place of a bank's own
      */
     static Optional<FittedBottom> withOneMore(FittedBottom before, Survey now, int added) {
-        Tub tub = before.tub().under(0);
+        PriorMean tub = before.tub().under(0);
         Observations observations = new Observations(now, tub);
         if (observations.count != before.observations().count + 1) {
             return Optional.empty();
@@ -91,6 +106,7 @@ public final class BottomModel {
         double[] logs = before.hyperparameters().logs();
         boolean open = now.water().isEmpty();
         return Optional.of(factored(now, tub, observations, logs, placing, open, before.learned())
+                .with(before.neighbours())
                 .withChanges(before.changes()));
     }
 
@@ -100,14 +116,14 @@ public final class BottomModel {
     }
 
     private static double[] learned(
-            Observations observations, Priors priors, Tub tub, double[] placing, boolean open, double[] start) {
-        MapObjective objective = new MapObjective(
+            Observations observations, Priors priors, PriorMean tub, double[] placing, boolean open, double[] start) {
+        LogPosterior objective = new LogPosterior(
                 observations, priors, tub.scale(), placing, open, tub.shared().ownTrack());
         return minimised(objective, priors, start);
     }
 
     /** The best point of a negative log posterior within what the priors allow. */
-    static double[] minimised(Bfgs.Objective objective, Priors priors, double[] start) {
+    public static double[] minimised(Bfgs.Objective objective, Priors priors, double[] start) {
         double[] least = new double[start.length];
         double[] most = new double[start.length];
         double[] inverseHessian = new double[start.length];
@@ -121,7 +137,7 @@ public final class BottomModel {
 
     private static FittedBottom factored(
             Survey survey,
-            Tub tub,
+            PriorMean tub,
             Observations observations,
             double[] logs,
             double[] placing,
@@ -136,18 +152,16 @@ public final class BottomModel {
         double ownTrack = tub.shared().ownTrack();
         BottomCovariance covariance = new BottomCovariance(hyper, tub.scale(), open, 0, ownTrack);
         double[] k = observations.covariance(covariance, hyper.noise(), placing);
-        Conditioned conditioned = new Conditioned(k, observations.residual, open);
+        GaussianProcess conditioned = new GaussianProcess(k, observations.residual, open);
         Levels levels = survey.levels();
-        return new FittedBottom(
-                survey,
+        FittedBottom.Solution solution = new FittedBottom.Solution(
                 tub.under(levels.mean(survey.shown())),
                 observations,
                 hyper,
                 new BottomCovariance(
                         hyper, tub.scale(), open, levels.covariance(survey.shown(), survey.shown()), ownTrack),
                 conditioned,
-                placing,
-                learned,
-                List.of());
+                placing);
+        return new FittedBottom(survey, NeighbouringPegs.NONE, solution, learned, List.of());
     }
 }

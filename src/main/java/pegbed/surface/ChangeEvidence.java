@@ -1,5 +1,7 @@
 package pegbed.surface;
 
+import pegbed.surface.gaussian.GaussianProcess;
+
 /**
  * What later readings say for a change of the bottom, and against: how much likelier they are with it than without.
  *
@@ -23,14 +25,14 @@ final class ChangeEvidence {
     /** Standard deviation of by how much, metres (chosen on invented bottoms). */
     private static final double OFF_SD_METRES = 0.3;
 
-    private final Conditioned later;
+    private final GaussianProcess later;
     /** The diagonal of P. */
     private final double[] precision;
     /** Logarithm of how much likelier the readings are, without a change, for one of them may be off. */
     private final double without;
 
     /** @param later the readings' differences under their covariance */
-    ChangeEvidence(Conditioned later) {
+    ChangeEvidence(GaussianProcess later) {
         this.later = later;
         int n = later.size();
         double[] inverse = later.inverse();
@@ -53,8 +55,8 @@ final class ChangeEvidence {
     /** @param share of the change that each reading feels */
     Change of(double[] share) {
         double[] pull = later.weights(share);
-        double a = Conditioned.dot(share, later.alpha());
-        double b = Conditioned.dot(share, pull);
+        double a = GaussianProcess.dot(share, later.alpha());
+        double b = GaussianProcess.dot(share, pull);
         double prior = AMOUNT_SD_METRES * AMOUNT_SD_METRES;
         double grown = 1 + prior * b;
         double[] alpha = new double[pull.length];

@@ -3,6 +3,11 @@ package pegbed.surface;
 import java.util.ArrayList;
 import java.util.List;
 import pegbed.model.Monitor;
+import pegbed.surface.gaussian.GaussianProcess;
+import pegbed.surface.gaussian.Matern;
+import pegbed.surface.survey.BlockAveraging;
+import pegbed.surface.survey.Sounding;
+import pegbed.surface.survey.Survey;
 
 /**
  * How the bottom of a later visit differs from that of an earlier one, everywhere, after the water's levels are allowed
@@ -10,7 +15,7 @@ import pegbed.model.Monitor;
  *
  * <p>The later readings are taken to see the earlier bottom and a change g of it, a Gaussian field of mean 0 with
  * covariance 0.15²·M32(r/1.0 m) (empirical), told from what they are against what was read up to the earlier visit makes
- * expected of them ({@link Expected}), so that the doubt of g holds that of bottom, levels and readings. Where nothing was
+ * expected of them ({@link ExpectedReadings}), so that the doubt of g holds that of bottom, levels and readings. Where nothing was
  * read g is 0 ± 15 cm. Immutable and thread-safe.
  */
 public final class ChangeField {
@@ -19,11 +24,11 @@ public final class ChangeField {
 
     private static final double LENGTH_METRES = 1.0;
 
-    private final Expected expected;
-    private final Conditioned conditioned;
+    private final ExpectedReadings expected;
+    private final GaussianProcess conditioned;
 
     private ChangeField(FittedBottom bottom, int later) {
-        expected = Expected.of(bottom, visit -> visit == later);
+        expected = ExpectedReadings.of(bottom, visit -> visit == later);
         int n = expected.count();
         double[] k = new double[n * n];
         for (int i = 0; i < n; i++) {
@@ -33,7 +38,7 @@ public final class ChangeField {
                         + (i == j ? expected.toldNoise(i) : 0);
             }
         }
-        conditioned = new Conditioned(k, expected.difference, false);
+        conditioned = new GaussianProcess(k, expected.difference, false);
     }
 
     /**
@@ -57,7 +62,9 @@ public final class ChangeField {
         List<Sounding> both = new ArrayList<>(
                 BottomModel.fit(survey.withSoundings(before), monitor).survey().soundings());
         survey.soundings().stream().filter(s -> s.visit() == later).forEach(both::add);
-        return new ChangeField(BottomModel.fitExactly(Condensed.of(survey.withSoundings(both)), monitor), later);
+        return new ChangeField(
+                BottomModel.fitExactly(BlockAveraging.of(survey.withSoundings(both)), NeighbouringPegs.NONE, monitor),
+                later);
     }
 
     private double covariance(double x, double y, int j) {
@@ -84,7 +91,7 @@ public final class ChangeField {
         for (int j = 0; j < k.length; j++) {
             k[j] = covariance(xMetres, yMetres, j);
         }
-        double mean = Conditioned.dot(k, conditioned.alpha());
+        double mean = GaussianProcess.dot(k, conditioned.alpha());
         conditioned.whiten(k);
         double variance = conditioned.covariance(SD_METRES * SD_METRES, k, k, 0, 0);
         return new Change(mean, Math.sqrt(Math.max(0, variance)));

@@ -7,12 +7,15 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import pegbed.model.Monitor;
+import pegbed.surface.posterior.BottomChange;
+import pegbed.surface.survey.Sounding;
+import pegbed.surface.survey.Survey;
 
 /**
  * Finds where the bottom has changed between visits.
  *
  * <p>A change at place c since visit s adds A·φ to the readings from then on, A ~ N(0, 0.25²) m, φ = exp(−d²/(2·0.6²)) at
- * distance d from c. What those readings are against what the earlier ones make expected ({@link Expected}) says how much
+ * distance d from c. What those readings are against what the earlier ones make expected ({@link ExpectedReadings}) says how much
  * likelier they are with the change than without, B ({@link ChangeEvidence}). The places tried are the readings of visit s
  * and the middles between neighbours; the odds are the prior odds times the mean B over the places.
  *
@@ -59,7 +62,8 @@ final class ChangeSearch {
                 break;
             }
             changes.add(change.get());
-            bottom = BottomModel.fitExactly(lighter(bottom.survey(), List.of(change.get())), monitor);
+            bottom = BottomModel.fitExactly(
+                    lighter(bottom.survey(), List.of(change.get())), bottom.neighbours(), monitor);
         }
         return bottom.withChanges(changes);
     }
@@ -116,7 +120,7 @@ final class ChangeSearch {
         if (places.isEmpty()) {
             return Optional.empty();
         }
-        Expected expected = Expected.of(bottom, v -> v >= visit);
+        ExpectedReadings expected = ExpectedReadings.of(bottom, v -> v >= visit);
         ChangeEvidence evidence = new ChangeEvidence(expected.told());
         double sum = 0;
         double[] where = places.get(0);
@@ -164,7 +168,7 @@ final class ChangeSearch {
         return places;
     }
 
-    private static double[] shape(double[] place, Expected expected) {
+    private static double[] shape(double[] place, ExpectedReadings expected) {
         double[] phi = new double[expected.difference.length];
         for (int i = 0; i < phi.length; i++) {
             phi[i] = BottomChange.share(Math.hypot(expected.x[i] - place[0], expected.y[i] - place[1]));

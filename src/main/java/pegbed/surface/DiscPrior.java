@@ -2,6 +2,11 @@ package pegbed.surface;
 
 import java.util.ArrayList;
 import java.util.List;
+import pegbed.surface.gaussian.Exponential;
+import pegbed.surface.gaussian.Matern;
+import pegbed.surface.posterior.Disc;
+import pegbed.surface.prior.BottomCovariance;
+import pegbed.surface.prior.PlaceCoordinates;
 
 /**
  * Covariance of the three disc functionals before any observation, Σ w_i w_j k(x_i, x_j) over the 13 nodes, for the discs
@@ -13,7 +18,7 @@ final class DiscPrior {
     private static final int[][] PAIRS = {{0, 0}, {0, 1}, {0, 2}, {1, 1}, {1, 2}, {2, 2}};
 
     private final BottomCovariance k;
-    private final Places places;
+    private final PlaceCoordinates places;
     private final GridNodes nodes;
     private final List<Lag> lags = new ArrayList<>();
     private final List<Term> terms = new ArrayList<>();
@@ -60,7 +65,7 @@ final class DiscPrior {
         }
     }
 
-    DiscPrior(BottomCovariance k, GridNodes nodes, Places places) {
+    DiscPrior(BottomCovariance k, GridNodes nodes, PlaceCoordinates places) {
         this.k = k;
         this.nodes = nodes;
         this.places = places;

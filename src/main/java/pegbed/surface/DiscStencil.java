@@ -1,10 +1,12 @@
 package pegbed.surface;
 
+import pegbed.surface.posterior.Disc;
+
 /**
  * The three disc functionals of {@link Disc}, {@link Disc#weight} written out, for one disc of a grid after the other. Belongs
  * to one thread.
  */
-final class DiscStencil {
+public final class DiscStencil {
     private static final double MEAN = 1.0 / Disc.NODES;
     private static final double SLOPE = Disc.CELL_METRES / 0.875;
 
@@ -16,24 +18,24 @@ final class DiscStencil {
     private double slopeX;
     private double slopeY;
 
-    DiscStencil(GridNodes nodes) {
+    public DiscStencil(GridNodes nodes) {
         this.nodes = nodes;
     }
 
     /** Goes to the disc about a water node of the frame. */
-    void to(int node) {
+    public void to(int node) {
         for (int m = 0; m < slots.length; m++) {
             slots[m] = nodes.slot(node, Disc.DX[m], Disc.DY[m]);
         }
     }
 
     /** Slot of one of the disc's nodes. */
-    int slot(int m) {
+    public int slot(int m) {
         return slots[m];
     }
 
     /** Looks at values by slot. */
-    void look(double[] v) {
+    public void look(double[] v) {
         double left = v[slots[1]];
         double right = v[slots[2]];
         double farLeft = v[slots[3]];
@@ -61,7 +63,7 @@ final class DiscStencil {
      * @param v as many values of each slot as there are, slot after slot
      * @param many how many
      */
-    void takeProducts(double[] v, int many, double[] covariances) {
+    public void takeProducts(double[] v, int many, double[] covariances) {
         int middle = slots[0] * many;
         int left = slots[1] * many;
         int right = slots[2] * many;
@@ -107,17 +109,17 @@ final class DiscStencil {
     }
 
     /** D of what was looked at last. */
-    double depth() {
+    public double depth() {
         return depth;
     }
 
     /** gx of it. */
-    double slopeX() {
+    public double slopeX() {
         return slopeX;
     }
 
     /** gy of it. */
-    double slopeY() {
+    public double slopeY() {
         return slopeY;
     }
 
@@ -126,7 +128,7 @@ final class DiscStencil {
      *
      * @param weight times which
      */
-    void addProducts(double weight, double[] covariances) {
+    public void addProducts(double weight, double[] covariances) {
         double d = weight * depth;
         double x = weight * slopeX;
         covariances[0] += d * depth;

@@ -5,6 +5,21 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import pegbed.model.Monitor;
+import pegbed.surface.gaussian.GaussianProcess;
+import pegbed.surface.posterior.BottomChange;
+import pegbed.surface.posterior.Disc;
+import pegbed.surface.posterior.Gradient;
+import pegbed.surface.posterior.Prediction;
+import pegbed.surface.posterior.ReadingCheck;
+import pegbed.surface.posterior.VisitLevel;
+import pegbed.surface.prior.BottomCovariance;
+import pegbed.surface.prior.Hyperparameters;
+import pegbed.surface.prior.NeighbourInfluence;
+import pegbed.surface.prior.PlaceCoordinates;
+import pegbed.surface.prior.PriorMean;
+import pegbed.surface.survey.Scale;
+import pegbed.surface.survey.Sounding;
+import pegbed.surface.survey.Survey;
 
 /**
  * The bottom that the model has fitted, at the water's level of the visit that is shown.
@@ -19,11 +34,13 @@ public final class FittedBottom {
     private static final double LAYING_SD = 0.14;
 
     private final Survey survey;
-    private final Tub tub;
+    private final NeighbouringPegs neighbours;
+    private final Solution solution;
+    private final PriorMean tub;
     private final Observations observations;
     private final Hyperparameters hyper;
     private final BottomCovariance covariance;
-    private final Conditioned conditioned;
+    private final GaussianProcess conditioned;
     private final double[] placing;
     /** Covariance of each observation with the level that is shown. */
     private final double[] shownLevel;
@@ -31,23 +48,39 @@ public final class FittedBottom {
     private final boolean learned;
     private final List<BottomChange> changes;
 
-    FittedBottom(
-            Survey survey,
-            Tub tub,
+    /**
+     * What was solved. Arrays are not copied and not changed.
+     *
+     * @param tub the mean at the shown level
+     * @param observations what was conditioned on
+     * @param hyper the hyperparameters
+     * @param covariance of the bottom at the shown level
+     * @param conditioned the factored covariance of the observations
+     * @param placing what the unsure place of each observation adds to its variance, square metres
+     */
+    record Solution(
+            PriorMean tub,
             Observations observations,
             Hyperparameters hyper,
             BottomCovariance covariance,
-            Conditioned conditioned,
-            double[] placing,
+            GaussianProcess conditioned,
+            double[] placing) {}
+
+    FittedBottom(
+            Survey survey,
+            NeighbouringPegs neighbours,
+            Solution solution,
             boolean learned,
             List<BottomChange> changes) {
         this.survey = survey;
-        this.tub = tub;
-        this.observations = observations;
-        this.hyper = hyper;
-        this.covariance = covariance;
-        this.conditioned = conditioned;
-        this.placing = placing;
+        this.neighbours = neighbours;
+        this.solution = solution;
+        this.tub = solution.tub();
+        this.observations = solution.observations();
+        this.hyper = solution.hyper();
+        this.covariance = solution.covariance();
+        this.conditioned = solution.conditioned();
+        this.placing = solution.placing();
         this.learned = learned;
         this.shownLevel = observations.levelCovariances(survey.shown());
         this.changes = List.copyOf(changes);
@@ -55,12 +88,22 @@ public final class FittedBottom {
 
     /** This bottom with the whole survey that was condensed to fit it. */
     FittedBottom behind(Survey whole) {
-        return new FittedBottom(whole, tub, observations, hyper, covariance, conditioned, placing, learned, changes);
+        return new FittedBottom(whole, neighbours, solution, learned, changes);
     }
 
     /** The soundings behind it, all of them, also where many were condensed to fit it. */
     public Survey survey() {
         return survey;
+    }
+
+    /** The neighbouring pegs of the same water that it was fitted with. */
+    public NeighbouringPegs neighbours() {
+        return neighbours;
+    }
+
+    /** This bottom as one that was fitted with neighbouring pegs. */
+    FittedBottom with(NeighbouringPegs others) {
+        return new FittedBottom(survey, others, solution, learned, changes);
     }
 
     /** Number of real soundings behind it, those from before the bottom was dug out left aside. */
@@ -88,7 +131,7 @@ public final class FittedBottom {
     }
 
     /** What other pegs of the water told of it before its readings; empty without any. */
-    public Optional<Lesson> lesson() {
+    public Optional<NeighbourInfluence> lesson() {
         return tub.shared().lesson();
     }
 
@@ -98,7 +141,7 @@ public final class FittedBottom {
     }
 
     FittedBottom withChanges(List<BottomChange> found) {
-        return new FittedBottom(survey, tub, observations, hyper, covariance, conditioned, placing, learned, found);
+        return new FittedBottom(survey, neighbours, solution, learned, found);
     }
 
     /** How the water of the visit that is shown stands to that of another, from all readings and board measures. */
@@ -110,13 +153,14 @@ public final class FittedBottom {
     public VisitLevel level(int of, int against) {
         double[] c = levelCovariances(of, against);
         double higher =
-                survey.levels().mean(of) - survey.levels().mean(against) + Conditioned.dot(c, conditioned.alpha());
+                survey.levels().mean(of) - survey.levels().mean(against) + GaussianProcess.dot(c, conditioned.alpha());
         long readings = survey.soundings().stream()
                 .filter(s -> s.visit() == against && s.isUsed())
                 .count();
         int later = Math.max(of, against);
-        double sd =
-                of == against ? 0 : Expected.of(this, visit -> visit == later).levelSd(of, against);
+        double sd = of == against
+                ? 0
+                : ExpectedReadings.of(this, visit -> visit == later).levelSd(of, against);
         return new VisitLevel(against, higher, sd, (int) readings);
     }
 
@@ -154,7 +198,7 @@ public final class FittedBottom {
         return covariance;
     }
 
-    Conditioned conditioned() {
+    GaussianProcess conditioned() {
         return conditioned;
     }
 
@@ -162,7 +206,7 @@ public final class FittedBottom {
         return observations;
     }
 
-    Tub tub() {
+    PriorMean tub() {
         return tub;
     }
 
@@ -177,13 +221,13 @@ public final class FittedBottom {
     }
 
     /** Places in all coordinates of this model. */
-    Places places(double[] x, double[] y) {
-        return Places.of(x, y, survey.coordinates(), tub);
+    PlaceCoordinates places(double[] x, double[] y) {
+        return PlaceCoordinates.of(x, y, survey.coordinates(), tub);
     }
 
     /** Covariances of one place with all observations, into a row of the observations' length. */
-    void covariances(Places places, int i, double[] row) {
-        Places at = observations.places;
+    void covariances(PlaceCoordinates places, int i, double[] row) {
+        PlaceCoordinates at = observations.places;
         double shownVariance = levelWithShown(survey.shown());
         covariance.between(at, places, i, row);
         for (int j = 0; j < row.length; j++) {
@@ -192,7 +236,7 @@ public final class FittedBottom {
     }
 
     /** Covariances of all places with all observations, into a row for each observation of the places' length at least. */
-    void covariances(Places places, double[][] rows) {
+    void covariances(PlaceCoordinates places, double[][] rows) {
         covariance.between(places, observations.places, rows);
         for (int j = 0; j < observations.count; j++) {
             addLevel(j, places.count, rows[j]);
@@ -200,7 +244,7 @@ public final class FittedBottom {
     }
 
     /** Covariances of all places with one observation, into a row of the places' length at least. */
-    void covariancesWith(int observation, Places places, double[] row) {
+    void covariancesWith(int observation, PlaceCoordinates places, double[] row) {
         covariance.between(places, observations.places, observation, row);
         addLevel(observation, places.count, row);
     }
@@ -215,7 +259,7 @@ public final class FittedBottom {
 
     /** The bottom at a place. */
     public Prediction at(double xMetres, double yMetres) {
-        Places place = places(new double[] {xMetres}, new double[] {yMetres});
+        PlaceCoordinates place = places(new double[] {xMetres}, new double[] {yMetres});
         double[] k = new double[observations.count];
         covariances(place, 0, k);
         double depth = tub.depth(place, 0) + conditioned.mean(k);
@@ -226,7 +270,7 @@ public final class FittedBottom {
     }
 
     /** What the angler's own laying of the rig adds to the variance on a slope, square metres. */
-    static double layingVariance(double slopeX, double slopeY) {
+    public static double layingVariance(double slopeX, double slopeY) {
         return LAYING_SD * LAYING_SD * (slopeX * slopeX + slopeY * slopeY);
     }
 
@@ -238,7 +282,7 @@ public final class FittedBottom {
     /** Gradients at places by central differences, all at once. */
     Gradient[] gradients(double[] x, double[] y) {
         int count = x.length;
-        Places around = around(x, y);
+        PlaceCoordinates around = around(x, y);
         double[] mean = new double[4 * count];
         for (int i = 0; i < mean.length; i++) {
             mean[i] = tub.depth(around, i);
@@ -275,7 +319,7 @@ public final class FittedBottom {
     }
 
     /** The places a step to the right of each, then those to the left, beyond and before. */
-    private Places around(double[] x, double[] y) {
+    private PlaceCoordinates around(double[] x, double[] y) {
         int count = x.length;
         double[] aroundX = new double[4 * count];
         double[] aroundY = new double[4 * count];
@@ -287,7 +331,7 @@ public final class FittedBottom {
         return places(aroundX, aroundY);
     }
 
-    private double differenceVariance(Places p, int a, int b) {
+    private double differenceVariance(PlaceCoordinates p, int a, int b) {
         return (covariance.between(p, a, p, a) + covariance.between(p, b, p, b) - 2 * covariance.between(p, a, p, b))
                 / (4 * STEP * STEP);
     }
@@ -300,7 +344,7 @@ public final class FittedBottom {
             x[i] = xMetres + Disc.DX[i] * Disc.CELL_METRES;
             y[i] = yMetres + Disc.DY[i] * Disc.CELL_METRES;
         }
-        Places p = places(x, y);
+        PlaceCoordinates p = places(x, y);
         double[][] functional = new double[3][observations.count];
         double[] value = new double[3];
         double[] row = new double[observations.count];
@@ -328,7 +372,7 @@ public final class FittedBottom {
         return new Disc(value[0], value[1], value[2], c[0][0], c[1][0], c[2][0], c[1][1], c[2][1], c[2][2]);
     }
 
-    private double prior(Places p, int f, int h) {
+    private double prior(PlaceCoordinates p, int f, int h) {
         double sum = 0;
         for (int i = 0; i < Disc.NODES; i++) {
             double w = Disc.weight(f, i);

@@ -3,6 +3,10 @@ package pegbed.surface;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
 import pegbed.model.Monitor;
+import pegbed.surface.gaussian.GaussianProcess;
+import pegbed.surface.grid.GridFrame;
+import pegbed.surface.prior.BottomCovariance;
+import pegbed.surface.prior.PlaceCoordinates;
 
 /**
  * Fills a {@link BottomGrid}: covariances and triangular solves for many nodes at once. Loops run over nodes innermost,
@@ -18,7 +22,7 @@ final class GridComputation {
 
     private final FittedBottom bottom;
     private final GridNodes nodes;
-    private final Places places;
+    private final PlaceCoordinates places;
     private final int n;
     /** L⁻¹k of each node, one after the other. */
     private final double[] whitened;
@@ -62,9 +66,9 @@ final class GridComputation {
      */
     private void condition(int from, int to, double[][] rows) {
         BottomCovariance k = bottom.covariance();
-        Conditioned conditioned = bottom.conditioned();
+        GaussianProcess conditioned = bottom.conditioned();
         double[] alpha = conditioned.alpha();
-        Places some = places.part(from, to);
+        PlaceCoordinates some = places.part(from, to);
         double[] depth = new double[some.count];
         double[] left = new double[some.count];
         for (int i = 0; i < some.count; i++) {

@@ -1,9 +1,10 @@
 package pegbed.surface;
 
 import java.util.Arrays;
+import pegbed.surface.grid.GridFrame;
 
 /** The nodes of a grid that are computed, as places in arrays ("slots") row by row: the water and some cells about it. */
-final class GridNodes {
+public final class GridNodes {
     /** So many cells about the water belong to it: a disc's two and one more for slopes. */
     private static final int ABOUT = 3;
 
@@ -48,7 +49,7 @@ final class GridNodes {
     }
 
     /** Slot of the node so many columns and rows from a water node of the frame, within a disc of it. */
-    int slot(int node, int columns, int rows) {
+    public int slot(int node, int columns, int rows) {
         return slot[node + columns + rows * frame.columns()];
     }
 

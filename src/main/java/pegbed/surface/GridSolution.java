@@ -1,8 +1,10 @@
 package pegbed.surface;
 
+import pegbed.surface.prior.PlaceCoordinates;
+
 /**
  * What was solved for to fill a {@link BottomGrid}. It is kept so that a bottom with one more reading costs one more row
- * ({@link OneMore}). Not changed after it is made.
+ * ({@link IncrementalUpdate}). Not changed after it is made.
  *
  * @param nodes where values are
  * @param places those nodes in all coordinates
@@ -10,7 +12,7 @@ package pegbed.surface;
  * @param mean expected depth by slot, metres
  * @param variance of the bottom alone by slot, square metres
  */
-record GridSolution(GridNodes nodes, Places places, double[] whitened, double[] mean, double[] variance) {
+record GridSolution(GridNodes nodes, PlaceCoordinates places, double[] whitened, double[] mean, double[] variance) {
     /** How many observations it was solved for. */
     int observations() {
         return whitened.length / mean.length;

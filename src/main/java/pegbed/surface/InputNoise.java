@@ -1,11 +1,14 @@
 package pegbed.surface;
 
+import pegbed.surface.posterior.Gradient;
+import pegbed.surface.survey.Scale;
+
 /**
  * What an unsure place adds to the variance of a depth: ξ = ĝᵀSĝ + S_xx·Var g_x + S_yy·Var g_y, with ĝ the gradient of
  * the posterior mean and S the covariance of the place (McHutchon & Rasmussen 2011, Gaussian process training with input
  * noise), capped at 0.35² m² times the square of the vertical scale.
  */
-final class InputNoise {
+public final class InputNoise {
     private static final double CAP_METRES = 0.35;
 
     private InputNoise() {}
@@ -27,7 +30,7 @@ final class InputNoise {
     }
 
     /** What a place with covariance S adds where the bottom falls so. */
-    static double placing(Gradient g, double sxx, double syy, double sxy, Scale scale) {
+    public static double placing(Gradient g, double sxx, double syy, double sxy, Scale scale) {
         double cap = CAP_METRES * scale.vertical();
         double along = g.dx() * g.dx() * sxx + g.dy() * g.dy() * syy + 2 * g.dx() * g.dy() * sxy;
         return Math.min(cap * cap, along + sxx * g.varDx() + syy * g.varDy());

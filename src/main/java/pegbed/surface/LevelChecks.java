@@ -2,6 +2,8 @@ package pegbed.surface;
 
 import java.util.ArrayList;
 import java.util.List;
+import pegbed.surface.posterior.Gradient;
+import pegbed.surface.survey.Sounding;
 
 /**
  * Which further readings would tell the level of the shown visit best against an earlier one's.
@@ -30,7 +32,7 @@ public final class LevelChecks {
         this.visit = visit;
         this.candidates = candidates;
         int shown = bottom.survey().shown();
-        Expected expected = Expected.of(bottom, v -> v == shown, candidates);
+        ExpectedReadings expected = ExpectedReadings.of(bottom, v -> v == shown, candidates);
         int n = expected.count();
         taken = n - candidates.size();
         seen = new double[n][n];
@@ -98,7 +100,7 @@ public final class LevelChecks {
                     best,
                     Math.sqrt(Math.max(0, seen[taken + best][taken + best])),
                     Math.hypot(slopes[best].dx(), slopes[best].dy()),
-                    Expected.of(bottom, v -> v == shown, planned).levelSd(shown, visit)));
+                    ExpectedReadings.of(bottom, v -> v == shown, planned).levelSd(shown, visit)));
             take(taken + best);
             for (int i = 0; i < out.length; i++) {
                 out[i] |= i == best || apart(i, best) < apartMetres;

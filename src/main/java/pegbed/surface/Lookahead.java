@@ -3,6 +3,11 @@ package pegbed.surface;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import pegbed.surface.gaussian.GaussianProcess;
+import pegbed.surface.grid.GridFrame;
+import pegbed.surface.posterior.Disc;
+import pegbed.surface.prior.PlaceCoordinates;
+import pegbed.surface.survey.Sounding;
 
 /**
  * What planned readings would tell before they are taken: by how much a planned reading that comes out one standard
@@ -13,13 +18,13 @@ import java.util.Optional;
  */
 public final class Lookahead {
     private final FittedBottom bottom;
-    private final Places planned;
+    private final PlaceCoordinates planned;
     /** L⁻¹k of the planned readings, observation by reading; then of the one that was taken, if there is one. */
     private final double[][] whitened;
 
     private final double[] spread;
 
-    private Lookahead(FittedBottom bottom, Places planned, double[][] whitened, double[] spread) {
+    private Lookahead(FittedBottom bottom, PlaceCoordinates planned, double[][] whitened, double[] spread) {
         this.bottom = bottom;
         this.planned = planned;
         this.whitened = whitened;
@@ -34,7 +39,7 @@ public final class Lookahead {
     public static Lookahead of(FittedBottom bottom, List<Sounding> planned) {
         double[] x = planned.stream().mapToDouble(Sounding::xMetres).toArray();
         double[] y = planned.stream().mapToDouble(Sounding::yMetres).toArray();
-        Places places = bottom.places(x, y);
+        PlaceCoordinates places = bottom.places(x, y);
         double[][] whitened = whitened(bottom, places);
         double[] spread = new double[x.length];
         for (int c = 0; c < x.length; c++) {
@@ -49,7 +54,7 @@ public final class Lookahead {
     }
 
     /** L⁻¹k of places, observation by place. */
-    private static double[][] whitened(FittedBottom bottom, Places places) {
+    private static double[][] whitened(FittedBottom bottom, PlaceCoordinates places) {
         double[][] rows = new double[bottom.observations().count][places.count];
         bottom.covariances(places, rows);
         bottom.conditioned().whiten(rows, 0, places.count);
@@ -82,7 +87,7 @@ public final class Lookahead {
         return bottom.observation(sounding).stream()
                 .mapToObj(observation -> {
                     double[] told = bottom.conditioned().told(observation);
-                    double length = Math.sqrt(Conditioned.dot(told, told));
+                    double length = Math.sqrt(GaussianProcess.dot(told, told));
                     double[][] rows = new double[whitened.length][];
                     for (int j = 0; j < rows.length; j++) {
                         rows[j] = Arrays.copyOf(whitened[j], size() + 1);
@@ -100,7 +105,7 @@ public final class Lookahead {
     public double outcome(int sounding) {
         int observation = bottom.observation(sounding).orElseThrow();
         double[] told = bottom.conditioned().told(observation);
-        return bottom.conditioned().alpha()[observation] / Math.sqrt(Conditioned.dot(told, told));
+        return bottom.conditioned().alpha()[observation] / Math.sqrt(GaussianProcess.dot(told, told));
     }
 
     /** Number of planned readings. */
@@ -115,7 +120,7 @@ public final class Lookahead {
 
     /** Moves of the expected depth at places, metres: place by reading. */
     public double[][] depths(double[] xMetres, double[] yMetres) {
-        Places places = bottom.places(xMetres, yMetres);
+        PlaceCoordinates places = bottom.places(xMetres, yMetres);
         double[][] moves = new double[places.count][spread.length];
         for (int i = 0; i < places.count; i++) {
             bottom.covariance().between(planned, places, i, moves[i]);

@@ -4,26 +4,32 @@ import java.util.Arrays;
 import java.util.List;
 import pegbed.geometry.BankCoordinates;
 import pegbed.surface.BankSoundings.Edge;
+import pegbed.surface.prior.Covariance;
+import pegbed.surface.prior.PlaceCoordinates;
+import pegbed.surface.prior.PriorMean;
+import pegbed.surface.survey.Levels;
+import pegbed.surface.survey.Sounding;
+import pegbed.surface.survey.Survey;
 
 /**
  * Everything that the field is conditioned on: the soundings in canonical order, then the banks' own soundings, as
  * parallel arrays. Not changed after it is made.
  */
-final class Observations {
+public final class Observations {
     /** Added to every variance so that equal places can be told apart, square metres. */
-    static final double JITTER = 1e-6;
+    public static final double JITTER = 1e-6;
 
     final int count;
     /** How many of them, from the start, are real soundings. */
     final int real;
     /** Index of the sounding in the survey, for the real ones. */
-    final int[] sounding;
+    public final int[] sounding;
 
-    final Places places;
+    final PlaceCoordinates places;
     /** Known mean at each, the level of its visit included, metres. */
     final double[] mean;
     /** Depth less the known mean, metres. */
-    final double[] residual;
+    public final double[] residual;
     /** Depth variance that η² multiplies, square metres. */
     final double[] scaledVariance;
     /** Depth variance that it does not. */
@@ -36,7 +42,7 @@ final class Observations {
     private final int[] visit;
     private final Levels levels;
 
-    Observations(Survey survey, Tub tub) {
+    public Observations(Survey survey, PriorMean tub) {
         List<Sounding> soundings = survey.soundings();
         List<Edge> edges = survey.water()
                 .map(water -> BankSoundings.of(water, survey.used()))
@@ -77,7 +83,7 @@ final class Observations {
             varY[i] = e.varY();
             visit[i] = -1;
         }
-        places = Places.of(x, y, survey.coordinates(), tub);
+        places = PlaceCoordinates.of(x, y, survey.coordinates(), tub);
         mean = new double[count];
         residual = new double[count];
         for (int i = 0; i < count; i++) {
@@ -86,26 +92,46 @@ final class Observations {
         }
     }
 
-    /** Some of the soundings of a whole water without banks, all at one level. */
-    Observations(LakeSoundings lake, int[] chosen, Tub tub) {
-        sounding = chosen.clone();
-        real = chosen.length;
+    /**
+     * Soundings in open water without banks, all at one level. The arrays are not copied.
+     *
+     * @param sounding index of each in what they come from
+     * @param x places, metres
+     * @param y places, metres
+     * @param depth metres
+     * @param scaledVariance depth variance that η² multiplies, square metres
+     * @param varX variance of the place to the right, square metres
+     * @param varY variance of the place straight out, square metres
+     * @param covXY covariance of the two, square metres
+     */
+    public record OpenWater(
+            int[] sounding,
+            double[] x,
+            double[] y,
+            double[] depth,
+            double[] scaledVariance,
+            double[] varX,
+            double[] varY,
+            double[] covXY) {}
+
+    /** Soundings in open water. */
+    public Observations(OpenWater soundings, PriorMean tub) {
+        sounding = soundings.sounding();
+        real = sounding.length;
         count = real;
         levels = Levels.same(1);
-        places = Places.of(
-                LakeSoundings.chosen(lake.x, chosen), LakeSoundings.chosen(lake.y, chosen), BankCoordinates.OPEN, tub);
-        double[] depth = LakeSoundings.chosen(lake.depth, chosen);
-        scaledVariance = LakeSoundings.chosen(lake.variance, chosen);
+        places = PlaceCoordinates.of(soundings.x(), soundings.y(), BankCoordinates.OPEN, tub);
+        scaledVariance = soundings.scaledVariance();
         fixedVariance = new double[count];
-        varX = LakeSoundings.chosen(lake.varX, chosen);
-        varY = LakeSoundings.chosen(lake.varY, chosen);
-        covXY = LakeSoundings.chosen(lake.covXY, chosen);
+        varX = soundings.varX();
+        varY = soundings.varY();
+        covXY = soundings.covXY();
         visit = new int[count];
         mean = new double[count];
         residual = new double[count];
         for (int i = 0; i < count; i++) {
             mean[i] = tub.depth(places, i);
-            residual[i] = depth[i] - mean[i];
+            residual[i] = soundings.depth()[i] - mean[i];
         }
     }
 
@@ -134,7 +160,7 @@ final class Observations {
     }
 
     /** Covariance of all observations, noise included, row by row. */
-    double[] covariance(Covariance k, double eta, double[] placing) {
+    public double[] covariance(Covariance k, double eta, double[] placing) {
         double[] matrix = new double[count * count];
         for (int i = 0; i < count; i++) {
             for (int j = 0; j < i; j++) {
@@ -148,13 +174,13 @@ final class Observations {
     }
 
     /** What the position noise adds before the slopes are known: a sixteenth of half the trace of S. */
-    double[] firstPlacing() {
+    public double[] firstPlacing() {
         double[] placing = new double[count];
         Arrays.setAll(placing, i -> firstPlacing(varX[i], varY[i]));
         return placing;
     }
 
-    static double firstPlacing(double varX, double varY) {
+    public static double firstPlacing(double varX, double varY) {
         return 0.0625 * (varX + varY) / 2;
     }
 }

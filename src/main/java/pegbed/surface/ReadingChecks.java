@@ -3,12 +3,17 @@ package pegbed.surface;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import pegbed.surface.gaussian.GaussianProcess;
+import pegbed.surface.posterior.ReadingCheck;
+import pegbed.surface.prior.PlaceCoordinates;
+import pegbed.surface.survey.Levels;
+import pegbed.surface.survey.Sounding;
 
 /** Every sounding of a survey beside what the model makes of it. */
 final class ReadingChecks {
     private final FittedBottom bottom;
     private final Observations observations;
-    private final Conditioned conditioned;
+    private final GaussianProcess conditioned;
 
     private ReadingChecks(FittedBottom bottom) {
         this.bottom = bottom;
@@ -56,7 +61,8 @@ final class ReadingChecks {
                 continue;
             }
             int visit = sounding.visit();
-            Places place = bottom.places(new double[] {sounding.xMetres()}, new double[] {sounding.yMetres()});
+            PlaceCoordinates place =
+                    bottom.places(new double[] {sounding.xMetres()}, new double[] {sounding.yMetres()});
             bottom.covariances(place, 0, k);
             double[] level = bottom.levelCovariances(visit);
             for (int j = 0; j < k.length; j++) {

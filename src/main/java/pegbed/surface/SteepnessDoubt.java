@@ -1,11 +1,13 @@
 package pegbed.surface;
 
 import java.util.List;
+import pegbed.surface.posterior.Gradient;
+import pegbed.surface.survey.Sounding;
 
 /**
  * How much more, or less, the bottom and its slope are in doubt on ground of a steepness than the solve says.
  *
- * <p>The solve's roughness follows the tub ({@link Roughness}), not the bottom that the readings showed: of ground that they
+ * <p>The solve's roughness follows the tub ({@code Roughness}), not the bottom that the readings showed: of ground that they
  * showed to be level it still knows more than it believes, of slopes less. The factors are nearly those under which the errors
  * of maps of invented bottoms were likeliest, on the careful side (maximum likelihood over some 12,000 places, none of them on
  * the practice pegs; {@code docs/visits.md}).
@@ -42,6 +44,6 @@ public final class SteepnessDoubt {
 
     /** Covariance of the bottom at places with the doubt put right, square metres. */
     public static double[][] covariance(FittedBottom bottom, List<Sounding> places) {
-        return Expected.of(bottom, visit -> false, places).toldBottom();
+        return ExpectedReadings.of(bottom, visit -> false, places).toldBottom();
     }
 }

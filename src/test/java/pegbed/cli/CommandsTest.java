@@ -14,10 +14,10 @@ import java.util.Locale;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import pegbed.analysis.Pegs;
+import pegbed.findings.Pegs;
 import pegbed.model.Peg;
 import pegbed.model.Reading;
-import pegbed.storage.PegFile;
+import pegbed.storage.disk.PegFile;
 
 class CommandsTest {
     private static final ObjectMapper JSON = new ObjectMapper();

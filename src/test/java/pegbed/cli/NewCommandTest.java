@@ -12,8 +12,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import pegbed.model.InputException;
 import pegbed.model.RigTemplate;
-import pegbed.storage.OwnRigs;
-import pegbed.storage.PegFile;
+import pegbed.storage.disk.PegFile;
+import pegbed.storage.shelf.OwnRigs;
 
 /** New pegs begin with the person's own rigs. */
 class NewCommandTest {

@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import pegbed.model.InputException;
 import pegbed.session.VisitedPegs;
-import pegbed.storage.PegFile;
+import pegbed.storage.disk.PegFile;
 
 class VisitsCommandsTest {
     private static final ObjectMapper JSON = new ObjectMapper();

@@ -9,8 +9,8 @@ import pegbed.model.Place;
 import pegbed.model.Precision;
 import pegbed.model.Reading;
 import pegbed.model.Typed;
-import pegbed.storage.Opened;
-import pegbed.storage.PegFile;
+import pegbed.storage.disk.PegFile;
+import pegbed.storage.peg.Opened;
 
 /** A program that adds readings to a file that another adds to as well, as two {@code pegbed add} would. */
 public final class Adding {

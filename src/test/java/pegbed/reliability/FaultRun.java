@@ -7,7 +7,7 @@ import java.util.Optional;
 import java.util.Random;
 import pegbed.model.InputException;
 import pegbed.session.Pegs;
-import pegbed.storage.PegFile;
+import pegbed.storage.disk.PegFile;
 
 /**
  * One life of a program on a disk that fails: opens a peg, works on it, dies, and is started again on a sound disk.

@@ -20,14 +20,14 @@ import pegbed.notation.Entry;
 import pegbed.notation.Line;
 import pegbed.notation.Notation;
 import pegbed.session.Pegs;
-import pegbed.storage.BanksTable;
-import pegbed.storage.HostileJournal;
-import pegbed.storage.LogTable;
-import pegbed.storage.Opened;
-import pegbed.storage.PegReader;
-import pegbed.storage.PegWriter;
-import pegbed.storage.PointsTable;
-import pegbed.storage.ReadingsTable;
+import pegbed.storage.disk.HostileJournal;
+import pegbed.storage.peg.Opened;
+import pegbed.storage.peg.PegReader;
+import pegbed.storage.peg.PegWriter;
+import pegbed.storage.table.BanksTable;
+import pegbed.storage.table.LogTable;
+import pegbed.storage.table.PointsTable;
+import pegbed.storage.table.ReadingsTable;
 
 /** What comes in from outside, honest examples of it, and what reads it. */
 enum Input {

@@ -12,7 +12,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import pegbed.model.InputException;
 import pegbed.session.Pegs;
-import pegbed.storage.PegFile;
+import pegbed.storage.disk.PegFile;
 
 /** Starts {@link EditingLife} again and again on the same pegs and kills it at random moments. */
 final class Kills {

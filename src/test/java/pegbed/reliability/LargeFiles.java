@@ -11,11 +11,11 @@ import java.util.function.IntFunction;
 import pegbed.model.InputException;
 import pegbed.model.SoundingLog;
 import pegbed.session.Pegs;
-import pegbed.storage.BanksTable;
-import pegbed.storage.LogTable;
-import pegbed.storage.PegFile;
-import pegbed.storage.PegWriter;
-import pegbed.storage.ReadingsTable;
+import pegbed.storage.disk.PegFile;
+import pegbed.storage.peg.PegWriter;
+import pegbed.storage.table.BanksTable;
+import pegbed.storage.table.LogTable;
+import pegbed.storage.table.ReadingsTable;
 
 /** Files far larger than any honest one: each is read, in whole or in part, or refused with a sentence. */
 final class LargeFiles {

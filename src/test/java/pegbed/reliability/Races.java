@@ -10,7 +10,7 @@ import java.util.stream.Collectors;
 import pegbed.model.InputException;
 import pegbed.model.Reading;
 import pegbed.session.Pegs;
-import pegbed.storage.PegFile;
+import pegbed.storage.disk.PegFile;
 
 /** Two processes that add readings to one file at the same time. */
 final class Races {

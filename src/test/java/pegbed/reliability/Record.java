@@ -9,7 +9,7 @@ import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
 import pegbed.model.Peg;
-import pegbed.storage.PegWriter;
+import pegbed.storage.peg.PegWriter;
 
 /**
  * What a program told of its work on a peg: states that it tried and states that it confirmed. After its death the peg

@@ -9,8 +9,8 @@ import java.util.Optional;
 import java.util.Random;
 import java.util.stream.Stream;
 import pegbed.model.InputException;
-import pegbed.storage.Opened;
-import pegbed.storage.PegFile;
+import pegbed.storage.disk.PegFile;
+import pegbed.storage.peg.Opened;
 
 /**
  * The next start after a program died: opens what it worked on and compares.

@@ -8,7 +8,7 @@ import java.util.Optional;
 import java.util.Random;
 import pegbed.model.InputException;
 import pegbed.session.Pegs;
-import pegbed.storage.PegFile;
+import pegbed.storage.disk.PegFile;
 
 /** Lives on a disk that is truly full: a small one of its own, filled up and freed while the program works. */
 final class SmallDisk {

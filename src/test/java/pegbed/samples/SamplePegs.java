@@ -25,7 +25,7 @@ import pegbed.model.Visit;
 import pegbed.notation.Entry;
 import pegbed.notation.Notation;
 import pegbed.notation.ShortForm;
-import pegbed.storage.PegFile;
+import pegbed.storage.disk.PegFile;
 
 /**
  * Makes the sample pegs: an invented place, invented bottoms, and readings simulated from them with the errors of a

@@ -16,16 +16,16 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import pegbed.analysis.Confidence;
-import pegbed.analysis.Findings;
-import pegbed.analysis.FlatSpot;
-import pegbed.analysis.PegMap;
-import pegbed.analysis.Zone;
+import pegbed.findings.Confidence;
+import pegbed.findings.Findings;
+import pegbed.findings.FlatSpot;
+import pegbed.findings.PegMap;
+import pegbed.findings.Zone;
 import pegbed.model.InputException;
 import pegbed.model.Monitor;
 import pegbed.model.Peg;
-import pegbed.storage.Opened;
-import pegbed.storage.PegFile;
+import pegbed.storage.disk.PegFile;
+import pegbed.storage.peg.Opened;
 
 /** Every file in {@code sample-pegs} loads, analyses, and is saved again byte for byte. */
 class SamplePegsTest {

@@ -10,7 +10,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import pegbed.model.InputException;
 import pegbed.model.Reading;
-import pegbed.storage.PegFile;
+import pegbed.storage.disk.PegFile;
 
 /** A season's edits on one session: what grows with them? */
 public final class LongUse {

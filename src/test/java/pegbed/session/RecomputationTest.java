@@ -13,7 +13,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.Executor;
 import org.junit.jupiter.api.Test;
-import pegbed.analysis.PegMap;
+import pegbed.findings.PegMap;
 import pegbed.model.BankPoint;
 import pegbed.model.Banks;
 import pegbed.model.InputException;

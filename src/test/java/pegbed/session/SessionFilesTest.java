@@ -21,9 +21,9 @@ import org.junit.jupiter.api.io.TempDir;
 import pegbed.model.InputException;
 import pegbed.model.Peg;
 import pegbed.model.Reading;
-import pegbed.storage.Fingerprint;
-import pegbed.storage.PegFile;
-import pegbed.storage.PegWriter;
+import pegbed.storage.disk.PegFile;
+import pegbed.storage.peg.Fingerprint;
+import pegbed.storage.peg.PegWriter;
 
 class SessionFilesTest {
     @TempDir

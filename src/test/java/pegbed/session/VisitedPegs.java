@@ -15,7 +15,7 @@ import pegbed.model.Peg;
 import pegbed.model.Place;
 import pegbed.model.Reading;
 import pegbed.model.Visit;
-import pegbed.storage.PegFile;
+import pegbed.storage.disk.PegFile;
 
 /** The invented sample pegs with visits for the tests. */
 public final class VisitedPegs {

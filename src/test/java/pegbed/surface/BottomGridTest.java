@@ -17,6 +17,11 @@ import pegbed.geometry.PegWater;
 import pegbed.geometry.Shapes;
 import pegbed.model.InputException;
 import pegbed.model.Monitor;
+import pegbed.surface.grid.Field;
+import pegbed.surface.grid.GridFrame;
+import pegbed.surface.posterior.Disc;
+import pegbed.surface.posterior.Prediction;
+import pegbed.surface.survey.Survey;
 
 class BottomGridTest {
     private static FittedBottom bottom;

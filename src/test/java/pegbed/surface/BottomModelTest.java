@@ -24,6 +24,12 @@ import pegbed.model.Peg;
 import pegbed.model.Place;
 import pegbed.model.Precision;
 import pegbed.model.Reading;
+import pegbed.surface.posterior.Disc;
+import pegbed.surface.posterior.Prediction;
+import pegbed.surface.posterior.ReadingCheck;
+import pegbed.surface.survey.Scale;
+import pegbed.surface.survey.Sounding;
+import pegbed.surface.survey.Survey;
 
 /** What holds of the whole model whatever the readings are. */
 class BottomModelTest {

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
+import pegbed.surface.gaussian.GaussianProcess;
 
 class ChangeEvidenceTest {
     private static final double[][] COVARIANCE = {
@@ -15,7 +16,7 @@ class ChangeEvidenceTest {
     private static final double AMOUNT = 0.25 * 0.25;
     private static final double OFF = 0.3 * 0.3;
 
-    private static Conditioned readings(double[] difference, double[] share, int off) {
+    private static GaussianProcess readings(double[] difference, double[] share, int off) {
         int n = difference.length;
         double[] k = new double[n * n];
         for (int i = 0; i < n; i++) {
@@ -23,7 +24,7 @@ class ChangeEvidenceTest {
                 k[i * n + j] = COVARIANCE[i][j] + AMOUNT * share[i] * share[j] + (i == j && i == off ? OFF : 0);
             }
         }
-        return new Conditioned(k, difference, false);
+        return new GaussianProcess(k, difference, false);
     }
 
     /** Likelihood of the readings with a change, each reading off by itself with a weight of 1/n beside none. */
@@ -49,7 +50,7 @@ class ChangeEvidenceTest {
     /** N(A²a/(1 + A²b), A²/(1 + A²b)): for one reading of variance v, with A² and r: A²r/(v + A²), A²v/(v + A²). */
     @Test
     void theAmountIsThatOfOneReadingByHand() {
-        Conditioned one = new Conditioned(new double[] {0.01}, new double[] {0.2}, false);
+        GaussianProcess one = new GaussianProcess(new double[] {0.01}, new double[] {0.2}, false);
         ChangeEvidence.Change change = new ChangeEvidence(one).of(new double[] {1});
         assertEquals(AMOUNT * 0.2 / (0.01 + AMOUNT), change.metres(), 1e-12);
         assertEquals(Math.sqrt(AMOUNT * 0.01 / (0.01 + AMOUNT)), change.sdMetres(), 1e-12);

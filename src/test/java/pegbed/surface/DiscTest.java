@@ -8,6 +8,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import pegbed.model.InputException;
 import pegbed.model.Monitor;
+import pegbed.surface.grid.GridFrame;
+import pegbed.surface.posterior.Disc;
+import pegbed.surface.prior.PlaceCoordinates;
+import pegbed.surface.survey.Survey;
 
 class DiscTest {
     /** The nodes are those of the 25 cm grid within 0.5 m, each once. */
@@ -90,7 +94,7 @@ class DiscTest {
             xs[i] = x + Disc.DX[i] * 0.25;
             ys[i] = y + Disc.DY[i] * 0.25;
         }
-        Places places = prior.places(xs, ys);
+        PlaceCoordinates places = prior.places(xs, ys);
         int pair = 0;
         for (int f = 0; f < 3; f++) {
             for (int g = f; g < 3; g++) {
@@ -119,7 +123,7 @@ class DiscTest {
             xs[i] = 3 + Disc.DX[i] * 0.25;
             ys[i] = 4 + Disc.DY[i] * 0.25;
         }
-        Places places = open.places(xs, ys);
+        PlaceCoordinates places = open.places(xs, ys);
         double sum = 0;
         for (int i = 0; i < Disc.NODES; i++) {
             for (int j = 0; j < Disc.NODES; j++) {

@@ -10,6 +10,8 @@ import pegbed.model.InputException;
 import pegbed.model.Place;
 import pegbed.model.Precision;
 import pegbed.model.Reading;
+import pegbed.surface.posterior.Gradient;
+import pegbed.surface.survey.Sounding;
 
 class InputNoiseTest {
     private static Sounding sounding(double distance, double angle, double sdDistance, double sdAngle) {

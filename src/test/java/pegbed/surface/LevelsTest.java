@@ -14,6 +14,9 @@ import pegbed.model.Place;
 import pegbed.model.Precision;
 import pegbed.model.Reading;
 import pegbed.model.Visit;
+import pegbed.surface.posterior.ReadingCheck;
+import pegbed.surface.survey.Levels;
+import pegbed.surface.survey.Sounding;
 
 class LevelsTest {
     private static final double FREE = 0.12 * 0.12;

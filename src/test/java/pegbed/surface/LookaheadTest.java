@@ -10,6 +10,12 @@ import pegbed.model.InputException;
 import pegbed.model.Monitor;
 import pegbed.model.Peg;
 import pegbed.model.Precision;
+import pegbed.surface.grid.GridFrame;
+import pegbed.surface.posterior.Disc;
+import pegbed.surface.posterior.Prediction;
+import pegbed.surface.survey.Levels;
+import pegbed.surface.survey.Sounding;
+import pegbed.surface.survey.Survey;
 
 /** What was foretold against what comes out once the reading is taken. Places are exact, so that nothing else changes. */
 class LookaheadTest {
@@ -98,7 +104,8 @@ class LookaheadTest {
         Peg peg = TestPegs.bend();
         Survey all = Survey.of(peg);
         List<Sounding> soundings = new ArrayList<>(soundings());
-        FittedBottom with = BottomModel.fitExactly(new Survey(soundings, all.water(), Levels.same(1)), Monitor.NONE);
+        FittedBottom with = BottomModel.fitExactly(
+                new Survey(soundings, all.water(), Levels.same(1)), NeighbouringPegs.NONE, Monitor.NONE);
         int last = soundings.size() - 1;
         Lookahead lookahead = Lookahead.of(with, List.of(sounding(1.3, 4.2, 0)))
                 .withTaken(last)

@@ -11,6 +11,11 @@ import pegbed.model.InputException;
 import pegbed.model.Monitor;
 import pegbed.model.Peg;
 import pegbed.model.Reading;
+import pegbed.surface.gaussian.GaussianProcess;
+import pegbed.surface.posterior.Gradient;
+import pegbed.surface.posterior.ReadingCheck;
+import pegbed.surface.survey.Sounding;
+import pegbed.surface.survey.Survey;
 
 class ReadingCheckTest {
     /** Solves again without one observation, with the same hyperparameters and placing noise. */
@@ -20,15 +25,11 @@ class ReadingCheckTest {
         double eta = bottom.hyperparameters().noise();
         // The model's own last placing noise is not kept apart; this test solves both sides with the same one.
         double[] k = o.covariance(bottom.covariance(), eta, placing);
-        Conditioned all = new Conditioned(k, o.residual, unknownConstant);
+        GaussianProcess all = new GaussianProcess(k, o.residual, unknownConstant);
         FittedBottom same = new FittedBottom(
                 bottom.survey(),
-                bottom.tub(),
-                o,
-                bottom.hyperparameters(),
-                bottom.covariance(),
-                all,
-                placing,
+                NeighbouringPegs.NONE,
+                new FittedBottom.Solution(bottom.tub(), o, bottom.hyperparameters(), bottom.covariance(), all, placing),
                 bottom.learned(),
                 bottom.changes());
         List<ReadingCheck> checks = same.readings();
@@ -45,7 +46,7 @@ class ReadingCheckTest {
                     rest[i * (n - 1) + j] = k[a * n + (j < out ? j : j + 1)];
                 }
             }
-            Conditioned without = new Conditioned(rest, y, unknownConstant);
+            GaussianProcess without = new GaussianProcess(rest, y, unknownConstant);
             double expected = o.mean[out] + without.mean(cross);
             without.whiten(cross);
             double variance = without.covariance(k[out * n + out], cross, cross, 1, 1);

@@ -9,6 +9,9 @@ import org.junit.jupiter.api.Test;
 import pegbed.model.InputException;
 import pegbed.model.Place;
 import pegbed.model.Reading;
+import pegbed.surface.posterior.Gradient;
+import pegbed.surface.posterior.Prediction;
+import pegbed.surface.survey.Sounding;
 
 class SteepnessDoubtTest {
     @Test

@@ -12,13 +12,14 @@ import pegbed.model.Peg;
 import pegbed.model.Place;
 import pegbed.model.Reading;
 import pegbed.model.Visit;
+import pegbed.surface.survey.Survey;
 
 /** Invented pegs for the tests of this package. */
-final class TestPegs {
+public final class TestPegs {
     private TestPegs() {}
 
     /** A bent cut some 12 m wide without readings. */
-    static Peg bend() {
+    public static Peg bend() {
         List<BankPoint> near = new ArrayList<>();
         List<BankPoint> far = new ArrayList<>();
         for (double x = -12; x <= 12; x += 2) {
@@ -29,7 +30,7 @@ final class TestPegs {
     }
 
     /** The same with an island in the middle. */
-    static Peg bendWithIsland() {
+    public static Peg bendWithIsland() {
         Banks banks = bend().banks();
         return bend().withBanks(new Banks(
                 banks.near(),
@@ -39,7 +40,7 @@ final class TestPegs {
     }
 
     /** A pond: a straight near bank and no other. */
-    static Peg pond() {
+    public static Peg pond() {
         return Peg.EMPTY.withBanks(
                 new Banks(List.of(BankPoint.at(-12, -0.5), BankPoint.at(12, -0.3)), List.of(), List.of()));
     }

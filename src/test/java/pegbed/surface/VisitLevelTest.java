@@ -14,6 +14,13 @@ import pegbed.model.Place;
 import pegbed.model.Precision;
 import pegbed.model.Reading;
 import pegbed.model.Visit;
+import pegbed.surface.posterior.BottomChange;
+import pegbed.surface.posterior.Gradient;
+import pegbed.surface.posterior.ReadingCheck;
+import pegbed.surface.posterior.VisitLevel;
+import pegbed.surface.prior.PlaceCoordinates;
+import pegbed.surface.survey.Sounding;
+import pegbed.surface.survey.Survey;
 
 /**
  * Levels of visits. A survey moved by a constant is what the reduction of soundings undoes: correcting observed depths for
@@ -73,7 +80,7 @@ class VisitLevelTest {
         FittedBottom before = TestPegs.fit(TestPegs.bend().withToday(v -> v.withReadings(first)));
         double[] x = second.stream().mapToDouble(r -> r.place().xMetres()).toArray();
         double[] y = second.stream().mapToDouble(r -> r.place().yMetres()).toArray();
-        Places places = before.places(x, y);
+        PlaceCoordinates places = before.places(x, y);
         double[][] w = new double[2][before.observations().count];
         double[] difference = new double[2];
         for (int i = 0; i < 2; i++) {
@@ -94,7 +101,7 @@ class VisitLevelTest {
         assertEquals(expected, level.higherMetres(), 1e-6);
     }
 
-    private static double posterior(FittedBottom bottom, Places places, double[][] w, int i, int j) {
+    private static double posterior(FittedBottom bottom, PlaceCoordinates places, double[][] w, int i, int j) {
         return bottom.conditioned().covariance(bottom.covariance().between(places, i, places, j), w[i], w[j], 1, 1);
     }
 
@@ -110,7 +117,7 @@ class VisitLevelTest {
         FittedBottom both = TestPegs.fit(twice(first, second));
         double[] x = second.stream().mapToDouble(r -> r.place().xMetres()).toArray();
         double[] y = second.stream().mapToDouble(r -> r.place().yMetres()).toArray();
-        Places places = before.places(x, y);
+        PlaceCoordinates places = before.places(x, y);
         double[][] whitened = new double[2][before.observations().count];
         double[] factor = new double[2];
         for (int i = 0; i < 2; i++) {

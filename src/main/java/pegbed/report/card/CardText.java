@@ -4,13 +4,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import pegbed.analysis.Plan;
-import pegbed.analysis.PlanWords;
-import pegbed.analysis.PlannedLine;
-import pegbed.analysis.Rig;
-import pegbed.analysis.RigWords;
 import pegbed.geometry.Shapes;
 import pegbed.model.Peg;
+import pegbed.plan.Plan;
+import pegbed.plan.PlannedLine;
+import pegbed.plan.Rig;
 import pegbed.report.drawing.Frame;
 import pegbed.report.drawing.Layer;
 import pegbed.report.drawing.Lettering;
@@ -18,6 +16,8 @@ import pegbed.report.drawing.Role;
 import pegbed.report.drawing.Stroke;
 import pegbed.report.drawing.TextMeasure;
 import pegbed.report.map.Heading;
+import pegbed.wording.PlanWords;
+import pegbed.wording.RigWords;
 
 /** What is written on the A5 card above and below its map. */
 final class CardText {

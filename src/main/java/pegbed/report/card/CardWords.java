@@ -4,14 +4,14 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
-import pegbed.analysis.PegMap;
-import pegbed.analysis.Plan;
-import pegbed.analysis.PlanWords;
-import pegbed.analysis.PlannedLine;
-import pegbed.analysis.Rig;
-import pegbed.analysis.RigWords;
+import pegbed.findings.PegMap;
 import pegbed.model.Peg;
 import pegbed.model.Units;
+import pegbed.plan.Plan;
+import pegbed.plan.PlannedLine;
+import pegbed.plan.Rig;
+import pegbed.wording.PlanWords;
+import pegbed.wording.RigWords;
 
 /** Sentences that the A5 card and the phone's card share. */
 final class CardWords {

@@ -6,12 +6,10 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.locationtech.jts.geom.Envelope;
-import pegbed.analysis.Plan;
-import pegbed.analysis.PlanWords;
-import pegbed.analysis.PlannedLine;
-import pegbed.analysis.Rig;
-import pegbed.analysis.RigWords;
 import pegbed.model.Peg;
+import pegbed.plan.Plan;
+import pegbed.plan.PlannedLine;
+import pegbed.plan.Rig;
 import pegbed.report.drawing.Drawing;
 import pegbed.report.drawing.Theme;
 import pegbed.report.drawing.Themes;
@@ -20,6 +18,8 @@ import pegbed.report.map.Heading;
 import pegbed.report.map.MapDrawing;
 import pegbed.report.paint.AwtLetters;
 import pegbed.report.paint.SvgWriter;
+import pegbed.wording.PlanWords;
+import pegbed.wording.RigWords;
 
 /**
  * The card as one page of HTML for a phone. It has no script and asks for nothing from elsewhere, and a content security

@@ -1,13 +1,13 @@
 package pegbed.report.map;
 
 import org.locationtech.jts.geom.Geometry;
-import pegbed.analysis.PegMap;
+import pegbed.findings.PegMap;
 import pegbed.notation.Wording;
 import pegbed.report.drawing.Frame;
 import pegbed.report.drawing.Layer;
 import pegbed.report.drawing.Lettering;
 import pegbed.report.drawing.Role;
-import pegbed.surface.BottomChange;
+import pegbed.surface.posterior.BottomChange;
 
 /** Places where a later visit shows that the bottom has changed: a toothed ring, and by how much. */
 final class ChangePart {

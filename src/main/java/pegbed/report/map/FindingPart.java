@@ -6,20 +6,20 @@ import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.operation.union.UnaryUnionOp;
 import org.locationtech.jts.simplify.TopologyPreservingSimplifier;
-import pegbed.analysis.Confidence;
-import pegbed.analysis.Deepest;
-import pegbed.analysis.Findings;
-import pegbed.analysis.FlatSpot;
-import pegbed.analysis.PegMap;
-import pegbed.analysis.Zone;
+import pegbed.findings.Confidence;
+import pegbed.findings.Deepest;
+import pegbed.findings.Findings;
+import pegbed.findings.FlatSpot;
+import pegbed.findings.PegMap;
+import pegbed.findings.Zone;
 import pegbed.geometry.Shapes;
 import pegbed.notation.Wording;
 import pegbed.report.drawing.Frame;
 import pegbed.report.drawing.Layer;
 import pegbed.report.drawing.Lettering;
 import pegbed.report.drawing.Role;
-import pegbed.surface.Disc;
-import pegbed.surface.GridFrame;
+import pegbed.surface.grid.GridFrame;
+import pegbed.surface.posterior.Disc;
 
 /** The deepest place, the flat spots with their numbers, and the zones. */
 final class FindingPart {

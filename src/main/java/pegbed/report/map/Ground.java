@@ -7,18 +7,18 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.simplify.DouglasPeuckerSimplifier;
 import org.locationtech.jts.simplify.TopologyPreservingSimplifier;
-import pegbed.analysis.DoubtSummary;
-import pegbed.analysis.PegMap;
+import pegbed.findings.DoubtSummary;
+import pegbed.findings.PegMap;
 import pegbed.geometry.Overlay;
 import pegbed.geometry.Shapes;
 import pegbed.model.Units;
 import pegbed.surface.BottomGrid;
-import pegbed.surface.Field;
-import pegbed.surface.Upsample;
 import pegbed.surface.contour.Contour;
 import pegbed.surface.contour.ContourLevels;
 import pegbed.surface.contour.Contours;
 import pegbed.surface.contour.DepthArea;
+import pegbed.surface.grid.CubicUpsampling;
+import pegbed.surface.grid.Field;
 
 /**
  * The bottom as shapes, in metres: what does not depend on the view.
@@ -62,7 +62,7 @@ record Ground(
         BottomGrid grid = map.grid();
         Geometry water = map.water().water();
         List<Geometry> doubt = Contours.polygons(
-                        Upsample.catmullRom(grid.sd(), COARSE_FACTOR),
+                        CubicUpsampling.catmullRom(grid.sd(), COARSE_FACTOR),
                         new double[] {GUESS_METRES, ROUGH_GUESS_METRES, UNKNOWN_METRES},
                         water)
                 .stream()
@@ -70,7 +70,7 @@ record Ground(
                 .toList();
         Geometry known = withoutSpecks(polygonal(Overlay.difference(water, doubt.get(2))));
         ContourLevels levels = levels(grid, map.peg().units().depth());
-        Field depth = Upsample.catmullRom(grid.depth(), map.isProvisional() ? COARSE_FACTOR : DEPTH_FACTOR);
+        Field depth = CubicUpsampling.catmullRom(grid.depth(), map.isProvisional() ? COARSE_FACTOR : DEPTH_FACTOR);
         CompletableFuture<List<Contour>> contours = CompletableFuture.supplyAsync(() -> contours(depth, levels, known));
         List<Geometry> bands = new ArrayList<>();
         bands.add(known);

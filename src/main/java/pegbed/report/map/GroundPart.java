@@ -2,7 +2,7 @@ package pegbed.report.map;
 
 import java.util.List;
 import org.locationtech.jts.geom.Geometry;
-import pegbed.analysis.PegMap;
+import pegbed.findings.PegMap;
 import pegbed.geometry.Overlay;
 import pegbed.model.BankPoint;
 import pegbed.model.Banks;

@@ -1,14 +1,14 @@
 package pegbed.report.map;
 
 import org.locationtech.jts.geom.Coordinate;
-import pegbed.analysis.Plan;
-import pegbed.analysis.PlannedLine;
 import pegbed.geometry.Shapes;
+import pegbed.plan.Plan;
+import pegbed.plan.PlannedLine;
 import pegbed.report.drawing.Frame;
 import pegbed.report.drawing.Layer;
 import pegbed.report.drawing.Lettering;
 import pegbed.report.drawing.Role;
-import pegbed.surface.Disc;
+import pegbed.surface.posterior.Disc;
 
 /** The lines of a plan: the way to the seat, a ring that says how sure it is, and a square with the number. */
 final class LinePart {

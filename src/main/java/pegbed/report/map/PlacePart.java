@@ -2,7 +2,7 @@ package pegbed.report.map;
 
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Point;
-import pegbed.analysis.PegMap;
+import pegbed.findings.PegMap;
 import pegbed.geometry.PegWater;
 import pegbed.geometry.Shapes;
 import pegbed.model.Hazard;

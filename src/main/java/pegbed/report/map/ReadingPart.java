@@ -5,7 +5,7 @@ import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import pegbed.analysis.PegMap;
+import pegbed.findings.PegMap;
 import pegbed.model.Reading;
 import pegbed.model.Visit;
 import pegbed.report.drawing.Fill;
@@ -13,7 +13,7 @@ import pegbed.report.drawing.Frame;
 import pegbed.report.drawing.Layer;
 import pegbed.report.drawing.Lettering;
 import pegbed.report.drawing.Role;
-import pegbed.surface.ReadingCheck;
+import pegbed.surface.posterior.ReadingCheck;
 
 /**
  * Readings as soundings: the middle of the figure is the place. Where that is taken, a dot marks the place and the

@@ -6,7 +6,7 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.prep.PreparedGeometry;
 import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
-import pegbed.analysis.PegMap;
+import pegbed.findings.PegMap;
 import pegbed.geometry.Overlay;
 import pegbed.model.Place;
 import pegbed.model.Units;

@@ -8,7 +8,7 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Polygonal;
-import pegbed.surface.Field;
+import pegbed.surface.grid.Field;
 
 /**
  * Contours by marching squares. Along the sides of a cell the depth runs straight; where a cell is a saddle, two

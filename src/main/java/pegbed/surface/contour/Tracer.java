@@ -5,8 +5,8 @@ import java.util.Arrays;
 import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.CoordinateXY;
-import pegbed.surface.Field;
-import pegbed.surface.GridFrame;
+import pegbed.surface.grid.Field;
+import pegbed.surface.grid.GridFrame;
 
 /**
  * Runs through the cells of a grid with a rim of nodes without value round it, and joins the pieces of a contour. One

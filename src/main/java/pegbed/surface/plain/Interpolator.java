@@ -1,7 +1,7 @@
 package pegbed.surface.plain;
 
-import pegbed.surface.Field;
-import pegbed.surface.GridFrame;
+import pegbed.surface.grid.Field;
+import pegbed.surface.grid.GridFrame;
 
 /**
  * Depth between readings by a fixed rule. Implementations are immutable and may be used by several threads at once.

@@ -27,17 +27,17 @@ import org.w3c.dom.Element;
 import org.w3c.dom.Node;
 import org.w3c.dom.NodeList;
 import org.xml.sax.SAXException;
-import pegbed.analysis.Plan;
-import pegbed.analysis.PlanWords;
-import pegbed.analysis.PlannedLine;
-import pegbed.analysis.Rig;
-import pegbed.analysis.RigWords;
 import pegbed.model.Peg;
+import pegbed.plan.Plan;
+import pegbed.plan.PlannedLine;
+import pegbed.plan.Rig;
 import pegbed.report.drawing.Drawing;
 import pegbed.report.drawing.Role;
 import pegbed.report.drawing.Text;
 import pegbed.report.drawing.Themes;
 import pegbed.report.paint.PdfFonts;
+import pegbed.wording.PlanWords;
+import pegbed.wording.RigWords;
 
 /** Each form of the card has everything on it, asks for nothing, and takes what was typed as text. */
 class CardTest {

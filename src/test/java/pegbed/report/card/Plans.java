@@ -4,9 +4,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
-import pegbed.analysis.Findings;
-import pegbed.analysis.PegMap;
-import pegbed.analysis.Plan;
+import pegbed.findings.Findings;
+import pegbed.findings.PegMap;
 import pegbed.model.Extras;
 import pegbed.model.Hazard;
 import pegbed.model.InputException;
@@ -23,7 +22,8 @@ import pegbed.model.Shot;
 import pegbed.model.ShotGroup;
 import pegbed.model.Typed;
 import pegbed.model.Wishes;
-import pegbed.storage.PegFile;
+import pegbed.plan.Plan;
+import pegbed.storage.disk.PegFile;
 
 /** Plans of the sample pegs, and of one whose every name is hostile. */
 final class Plans {

@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineString;
-import pegbed.analysis.PegMap;
+import pegbed.findings.PegMap;
 import pegbed.geometry.Shapes;
 import pegbed.model.Peg;
 import pegbed.model.Units;

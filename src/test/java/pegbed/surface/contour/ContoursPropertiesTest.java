@@ -20,8 +20,8 @@ import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.util.PolygonExtracter;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
-import pegbed.surface.Field;
-import pegbed.surface.GridFrame;
+import pegbed.surface.grid.Field;
+import pegbed.surface.grid.GridFrame;
 
 /** What holds for the contours of any field: smooth ones, rough ones, and ones rounded so that levels fall on nodes. */
 class ContoursPropertiesTest {

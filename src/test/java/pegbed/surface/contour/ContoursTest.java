@@ -13,8 +13,8 @@ import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LineString;
-import pegbed.surface.Field;
-import pegbed.surface.GridFrame;
+import pegbed.surface.grid.Field;
+import pegbed.surface.grid.GridFrame;
 
 /** Surfaces with known contours. */
 class ContoursTest {

@@ -14,8 +14,8 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
-import pegbed.surface.Field;
-import pegbed.surface.GridFrame;
+import pegbed.surface.grid.Field;
+import pegbed.surface.grid.GridFrame;
 
 /** All the ways in which a contour can run through one cell of side 1. */
 class OneCellTest {

@@ -1,0 +1,2 @@
+/** What neighbouring pegs of one simulated water teach. */
+package pegbed.bench.waters;

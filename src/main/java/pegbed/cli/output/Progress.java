@@ -1,0 +1,71 @@
+package pegbed.cli.output;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import pegbed.model.Monitor;
+
+/** Tells on standard error how far long work is, where that is a terminal; else it is silent. */
+public final class Progress {
+    private static final Path STANDARD_ERROR = Path.of("/proc/self/fd/2");
+
+    private final PrintWriter err;
+    private final boolean isTerminal;
+    private int shown = -1;
+
+    public Progress(PrintWriter err) {
+        this(err, isTerminal());
+    }
+
+    public Progress(PrintWriter err, boolean isTerminal) {
+        this.err = err;
+        this.isTerminal = isTerminal;
+    }
+
+    /** There is a console, and where the system tells what standard error is, it is a device and no file or pipe. */
+    private static boolean isTerminal() {
+        if (System.console() == null) {
+            return false;
+        }
+        try {
+            return !Files.exists(STANDARD_ERROR)
+                    || STANDARD_ERROR.toRealPath().startsWith("/dev")
+                            && !STANDARD_ERROR.toRealPath().endsWith("null");
+        } catch (IOException | SecurityException e) {
+            return false;
+        }
+    }
+
+    /** A monitor of one piece of work, which nobody cancels. */
+    public Monitor of(String work) {
+        shown = -1;
+        return new Monitor() {
+            @Override
+            public void progress(double share) {
+                show(work, (int) (100 * share));
+            }
+
+            @Override
+            public boolean cancelled() {
+                return false;
+            }
+        };
+    }
+
+    private synchronized void show(String work, int percent) {
+        if (isTerminal && percent > shown) {
+            shown = percent;
+            err.print("\r" + work + ": " + percent + " % ");
+            err.flush();
+        }
+    }
+
+    /** Clears the line. */
+    public synchronized void end() {
+        if (isTerminal && shown >= 0) {
+            err.print("\r" + " ".repeat(40) + "\r");
+            err.flush();
+        }
+    }
+}

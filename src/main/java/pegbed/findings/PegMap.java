@@ -1,0 +1,169 @@
+package pegbed.findings;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.ForkJoinPool;
+import java.util.concurrent.ForkJoinTask;
+import pegbed.geometry.PegWater;
+import pegbed.model.InputException;
+import pegbed.model.Monitor;
+import pegbed.model.Peg;
+import pegbed.notation.Wording;
+import pegbed.surface.BottomGrid;
+import pegbed.surface.BottomModel;
+import pegbed.surface.FittedBottom;
+import pegbed.surface.IncrementalUpdate;
+import pegbed.surface.NeighbouringPegs;
+import pegbed.surface.grid.GridFrame;
+import pegbed.surface.posterior.ReadingCheck;
+import pegbed.surface.survey.Survey;
+
+/**
+ * Everything about a peg's bottom that does not depend on the target depth.
+ *
+ * @param peg the document it was made from
+ * @param water its water
+ * @param bottom the fitted bottom, at the level of the latest visit
+ * @param grid that bottom on 25 cm
+ * @param zones where the zones lie
+ * @param deepest the deepest usable place
+ * @param slopes the steepest place of each zone
+ * @param checks every reading beside what the peg's other readings make of it, in the survey's order
+ */
+public record PegMap(
+        Peg peg,
+        PegWater water,
+        FittedBottom bottom,
+        BottomGrid grid,
+        Zones zones,
+        Deepest deepest,
+        List<SteepestSlope> slopes,
+        List<ReadingCheck> checks) {
+    /** Readings further than this many standard deviations from what the others expect are suspicious. */
+    public static final double SUSPICIOUS = 3;
+
+    /**
+     * Fits the bottom of a peg and finds its deepest usable place.
+     *
+     * @throws InputException if the banks can't be used
+     */
+    public static PegMap of(Peg peg, Monitor monitor) throws InputException {
+        return of(peg, NeighbouringPegs.NONE, monitor);
+    }
+
+    /**
+     * As {@link #of(Peg, Monitor)}, starting from what other pegs of the same water teach.
+     *
+     * @throws InputException if the banks can't be used
+     */
+    public static PegMap of(Peg peg, NeighbouringPegs neighbours, Monitor monitor) throws InputException {
+        PegWater water = PegWater.of(peg);
+        Survey survey = Survey.of(peg, water);
+        if (neighbours.isEmpty()) {
+            return of(peg, water, BottomModel.fit(survey, monitor), monitor);
+        }
+        // Other pegs may be wrong about this one: only its own readings can make a reading suspicious.
+        ForkJoinTask<FittedBottom> alone =
+                ForkJoinPool.commonPool().submit(() -> BottomModel.fit(survey, Monitor.NONE));
+        FittedBottom bottom = BottomModel.fit(survey, neighbours, monitor);
+        BottomGrid grid = bottom.grid(monitor);
+        FittedBottom itself = bottom.lesson().isPresent() ? alone.join() : bottom;
+        return found(peg, water, bottom, grid, itself.readings());
+    }
+
+    /**
+     * Finds what there is on a bottom that has been fitted already.
+     *
+     * @throws InputException if the banks can't be used
+     */
+    public static PegMap of(Peg peg, PegWater water, FittedBottom bottom, Monitor monitor) throws InputException {
+        return found(peg, water, bottom, bottom.grid(monitor), bottom.readings());
+    }
+
+    /**
+     * The map with one more reading, of which everything that is learned from all readings together is kept, so that it is
+     * there at once ({@link IncrementalUpdate}). It is to be followed by a map that is worked out anew.
+     *
+     * @param other the peg with one more reading at the end of its latest visit
+     * @return empty where that is not all that is new
+     * @throws InputException if the banks can't be used
+     */
+    public Optional<PegMap> withOneMore(Peg other) throws InputException {
+        if (!withoutToday(peg).equals(withoutToday(other))) {
+            return Optional.empty();
+        }
+        Survey survey = Survey.of(other, water);
+        Optional<IncrementalUpdate> one = IncrementalUpdate.of(bottom, grid, survey);
+        return one.isEmpty()
+                ? Optional.empty()
+                : Optional.of(found(
+                        other,
+                        water,
+                        one.get().bottom(),
+                        one.get().grid(),
+                        with(one.get().check())));
+    }
+
+    private static PegMap found(
+            Peg peg, PegWater water, FittedBottom bottom, BottomGrid grid, List<ReadingCheck> checks)
+            throws InputException {
+        Zones zones = Zones.of(grid, water, peg.pole());
+        return new PegMap(
+                peg,
+                water,
+                bottom,
+                grid,
+                zones,
+                DeepestSearch.of(grid, zones, Wording.of(peg)),
+                SteepestSlope.of(grid, zones),
+                checks);
+    }
+
+    /** A peg without what its latest visit read. */
+    private static Peg withoutToday(Peg peg) {
+        return peg.withToday(visit -> visit.withReadings(List.of()));
+    }
+
+    private List<ReadingCheck> with(ReadingCheck check) {
+        List<ReadingCheck> all = new ArrayList<>();
+        for (ReadingCheck known : checks) {
+            all.add(known.sounding() < check.sounding() ? known : known.after(1));
+        }
+        all.add(check);
+        all.sort(Comparator.comparingInt(ReadingCheck::sounding));
+        return all;
+    }
+
+    /** Whether a reading was added to it without working it out anew. */
+    public boolean isProvisional() {
+        return grid.isProvisional();
+    }
+
+    /** The same bottom, for a peg that differs only in what does not change it, such as its wishes. */
+    public PegMap withPeg(Peg other) {
+        return new PegMap(other, water, bottom, grid, zones, deepest, slopes, checks);
+    }
+
+    /** Whether another map is of the same bottom and place, made by {@link #withPeg} if it is not the same one. */
+    public boolean differsInWishesOnly(PegMap other) {
+        return grid == other.grid;
+    }
+
+    /** The node of the grid nearest to a place, -1 off the grid. */
+    public int nodeAt(double xMetres, double yMetres) {
+        GridFrame frame = grid.frame();
+        long column = Math.round((xMetres - frame.xMinMetres()) / frame.cellMetres());
+        long row = Math.round((yMetres - frame.yMinMetres()) / frame.cellMetres());
+        boolean within = column >= 0 && row >= 0 && column < frame.columns() && row < frame.rows();
+        return within ? frame.index((int) column, (int) row) : -1;
+    }
+
+    /** The readings that the others contradict. */
+    public List<ReadingCheck> suspicious() {
+        return checks.stream()
+                .filter(check -> Math.abs(check.standardised()) > SUSPICIOUS)
+                .toList();
+    }
+}

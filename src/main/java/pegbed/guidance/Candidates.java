@@ -1,0 +1,168 @@
+package pegbed.guidance;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.locationtech.jts.algorithm.locate.IndexedPointInAreaLocator;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Location;
+import org.locationtech.jts.geom.Polygon;
+import pegbed.geometry.PegWater;
+import pegbed.geometry.Shapes;
+import pegbed.model.Mark;
+import pegbed.model.Peg;
+import pegbed.model.Place;
+import pegbed.model.Precision;
+import pegbed.model.Reading;
+
+/**
+ * The places where a reading may be taken: every half metre, at the pole's own joints where one is near, every 10°, on
+ * the line to a mark where one is near; within 60° of straight out, and at 80° to 7 m. None on land or within 0.3 m of
+ * it, none beyond reach or the limits, none on a hazard.
+ *
+ * <p>Immutable.
+ */
+final class Candidates {
+    /** Nearer to dry land than this the banks themselves are too rough a guide, metres. */
+    static final double SHORE_METRES = 0.3;
+
+    private static final double STEP_METRES = 0.5;
+    private static final double LEAST_METRES = 1.0;
+    private static final double TURN_DEGREES = 10;
+    private static final double WIDEST_DEGREES = 60;
+    private static final double SIDE_DEGREES = 80;
+    private static final double SIDE_REACH_METRES = 7;
+
+    /** A step this near to a joint gives way to it, metres. */
+    private static final double JOINT_METRES = 0.25;
+
+    /** A direction this near to a mark's gives way to it, degrees. */
+    private static final double MARK_DEGREES = 4;
+
+    /** What a joint and a mark are known to (design of the notation: common practice). */
+    private static final double JOINT_SD_METRES = 0.10;
+
+    private static final double MARK_SD_DEGREES = 1.5;
+
+    /** How near a reading counts as the same place. */
+    private static final double SAME_METRES = 0.26;
+
+    private static final double SAME_DEGREES = 5;
+    private static final int MOST_AT_ONE_PLACE = 2;
+
+    private final Peg peg;
+    private final PegWater water;
+    private final IndexedPointInAreaLocator fishable;
+    private final List<Candidate> all;
+
+    private Candidates(Peg peg, PegWater water) {
+        this.peg = peg;
+        this.water = water;
+        fishable = new IndexedPointInAreaLocator(water.fishable());
+        List<Candidate> found = new ArrayList<>();
+        for (Ray ray : rays()) {
+            for (Step step : steps()) {
+                if (Math.abs(ray.degrees) > (WIDEST_DEGREES + SIDE_DEGREES) / 2
+                        && step.metres > SIDE_REACH_METRES + 1e-9) {
+                    break;
+                }
+                if (allows(Place.polar(step.metres, ray.degrees))) {
+                    found.add(new Candidate(step.metres, ray.degrees, new Precision(step.sdMetres, ray.sdDegrees)));
+                }
+            }
+        }
+        all = List.copyOf(found);
+    }
+
+    static Candidates of(Peg peg, PegWater water) {
+        return new Candidates(peg, water);
+    }
+
+    /** All places, whatever has been read there. */
+    List<Candidate> all() {
+        return all;
+    }
+
+    /** The places at which no more than one reading has been taken so far. */
+    List<Candidate> open() {
+        List<Reading> readings = peg.readings();
+        return all.stream()
+                .filter(candidate -> readings.stream()
+                                .filter(reading -> same(candidate, reading.place()))
+                                .count()
+                        < MOST_AT_ONE_PLACE)
+                .toList();
+    }
+
+    private static boolean same(Candidate candidate, Place place) {
+        return Math.abs(candidate.distanceMetres() - place.distanceMetres()) < SAME_METRES
+                && Math.abs(candidate.angleDegrees() - place.angleDegrees()) < SAME_DEGREES;
+    }
+
+    /** Whether a reading may be taken at a place. */
+    boolean allows(Place place) {
+        double x = place.xMetres();
+        double y = place.yMetres();
+        if (fishable.locate(new Coordinate(x, y)) == Location.EXTERIOR
+                || water.fromNear(x, y) < SHORE_METRES
+                || water.fromFar(x, y) < SHORE_METRES) {
+            return false;
+        }
+        for (Polygon island : water.islands()) {
+            if (island.distance(Shapes.FACTORY.createPoint(new Coordinate(x, y))) < SHORE_METRES) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private record Step(double metres, double sdMetres) {}
+
+    private record Ray(double degrees, double sdDegrees) {}
+
+    private List<Step> steps() {
+        List<Step> steps = new ArrayList<>();
+        List<Double> joints = peg.pole().jointMetres();
+        int last = (int) Math.floor(peg.pole().reachMetres() / STEP_METRES + 1e-9);
+        for (int i = (int) Math.round(LEAST_METRES / STEP_METRES); i <= last; i++) {
+            double metres = i * STEP_METRES;
+            if (joints.stream().noneMatch(joint -> Math.abs(joint - metres) < JOINT_METRES - 1e-9)) {
+                steps.add(new Step(metres, Precision.PLAIN.sdDistanceMetres()));
+            }
+        }
+        for (double joint : joints) {
+            if (joint >= LEAST_METRES) {
+                steps.add(new Step(joint, JOINT_SD_METRES));
+            }
+        }
+        steps.sort(java.util.Comparator.comparingDouble(Step::metres));
+        return steps;
+    }
+
+    /** Directions, from straight out to both sides in turn. */
+    private List<Ray> rays() {
+        List<Ray> rays = new ArrayList<>();
+        for (double degrees = 0; degrees <= WIDEST_DEGREES; degrees += TURN_DEGREES) {
+            rays.add(ray(degrees));
+            if (degrees > 0) {
+                rays.add(ray(-degrees));
+            }
+        }
+        rays.add(ray(SIDE_DEGREES));
+        rays.add(ray(-SIDE_DEGREES));
+        return rays;
+    }
+
+    /** The direction, or that of the mark nearest to it. */
+    private Ray ray(double degrees) {
+        Ray best = new Ray(degrees, Precision.PLAIN.sdAngleDegrees());
+        double nearest = MARK_DEGREES;
+        for (Mark mark : peg.marks()) {
+            double off = Math.abs(mark.place().angleDegrees() - degrees);
+            if (off < nearest) {
+                nearest = off;
+                best = new Ray(mark.place().angleDegrees(), MARK_SD_DEGREES);
+            }
+        }
+        return best;
+    }
+}

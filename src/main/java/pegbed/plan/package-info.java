@@ -1,0 +1,2 @@
+/** Lines to fish and the fewest rigs that serve them. */
+package pegbed.plan;

@@ -1,0 +1,250 @@
+package pegbed.storage.disk;
+
+import java.io.Closeable;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.FileSystemException;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.UUID;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import pegbed.model.InputException;
+import pegbed.storage.peg.Fingerprint;
+import pegbed.storage.peg.PegReader;
+
+/**
+ * Writes a file so that at every moment, power cut or not, its name leads to the whole old or the whole new content.
+ *
+ * <p>The bytes go to a new file {@code .NAME.<random>.tmp} in the same folder, are forced to the disk, read back and
+ * compared; what is there now is kept as {@code .pegbed-earlier/NAME.<n>}, n rising; then the new file takes the name in
+ * one step. The latest {@value #KEPT} earlier versions stay. Programs that save the same file do so one after the other. When anything fails before that last step, the new file and
+ * the copy are removed and the old file stays as it was; after it, nothing can fail but the removal of versions past the
+ * tenth, and the next save makes that good.
+ */
+public final class AtomicFileWriter {
+    /** How many earlier versions of a file are kept. */
+    public static final int KEPT = 10;
+
+    /** Folder of the earlier versions, beside the file. */
+    public static final String EARLIER_FOLDER = PegReader.EARLIER_FOLDER;
+
+    private final FileOps files;
+
+    public AtomicFileWriter(FileOps files) {
+        this.files = files;
+    }
+
+    /**
+     * Saves bytes under a name. Bytes that are there already are not written again.
+     *
+     * @param path the file; its folder must exist
+     * @param bytes what it shall hold
+     * @param expected what the file held when it was loaded: if it now holds something else, another has changed it and
+     *     nothing is written. Empty to write over whatever is there.
+     * @return the fingerprint of the file as it now is
+     * @throws InputException if it could not be saved; the file is then as it was
+     */
+    public Fingerprint save(Path path, byte[] bytes, Optional<Fingerprint> expected) throws InputException {
+        String name = name(path);
+        try {
+            Path target = files.real(path);
+            Path folder = target.getParent();
+            if (files.isFolder(target) || folder == null) {
+                throw new InputException(name + " is a folder; give the name of a file in it, such as peg9.peg.json.");
+            }
+            if (!files.isFolder(folder)) {
+                throw new InputException(
+                        "There is no folder " + folder + "; make it first or save " + name + " elsewhere.");
+            }
+            Optional<byte[]> before = contents(target);
+            refuseIfChanged(name, before, expected);
+            if (before.isPresent() && Arrays.equals(before.get(), bytes)) {
+                return Fingerprint.of(bytes);
+            }
+            if (before.isPresent() && !files.mayWrite(target)) {
+                throw new AccessDeniedException(target.toString());
+            }
+            if (before.isPresent()) {
+                Path lock = target.resolveSibling(EARLIER_FOLDER).resolve(name(target) + ".lock");
+                try (Closeable alone = files.lock(lock)) {
+                    sweep(target);
+                    replace(name, target, before, bytes);
+                }
+            } else {
+                replace(name, target, before, bytes);
+            }
+            tidy(target);
+            return Fingerprint.of(bytes);
+        } catch (IOException | UncheckedIOException | UnsupportedOperationException | SecurityException e) {
+            throw new InputException(name + " could not be saved: " + reason(e) + ".", e);
+        }
+    }
+
+    /** The earlier versions of a file, the latest first. */
+    public List<Path> earlier(Path path) throws InputException {
+        try {
+            return versions(files.real(path));
+        } catch (IOException | UncheckedIOException | SecurityException e) {
+            throw new InputException(
+                    "The earlier versions of " + name(path) + " can't be listed: " + reason(e) + ".", e);
+        }
+    }
+
+    private void replace(String name, Path target, Optional<byte[]> before, byte[] bytes)
+            throws IOException, InputException {
+        Path fresh = target.resolveSibling(temporaryName(target));
+        Optional<Path> kept = Optional.empty();
+        boolean done = false;
+        try {
+            writeAndCompare(fresh, bytes);
+            if (before.isPresent()) {
+                kept = Optional.of(nextVersion(target));
+                keep(kept.get(), before.get());
+            }
+            refuseIfChanged(name, contents(target), before.map(Fingerprint::of));
+            if (before.isEmpty() && files.exists(target)) {
+                throw new FileAlreadyExistsException(target.toString());
+            }
+            files.rename(fresh, target);
+            done = true;
+        } finally {
+            if (!done) {
+                deleteQuietly(fresh);
+                kept.ifPresent(this::deleteQuietly);
+            }
+        }
+    }
+
+    private void keep(Path version, byte[] bytes) throws IOException {
+        Path folder = version.getParent();
+        files.createFolder(folder);
+        Path fresh = folder.resolve(temporaryName(version));
+        boolean done = false;
+        try {
+            writeAndCompare(fresh, bytes);
+            files.rename(fresh, version);
+            done = true;
+        } finally {
+            if (!done) {
+                deleteQuietly(fresh);
+            }
+        }
+    }
+
+    private void writeAndCompare(Path fresh, byte[] bytes) throws IOException {
+        files.write(fresh, bytes);
+        if (!Arrays.equals(files.read(fresh), bytes)) {
+            throw new FileSystemException(fresh.toString(), null, "what was written reads back differently");
+        }
+    }
+
+    /** Removes what programs left that were killed while they saved this file; nobody else is saving it now. */
+    private void sweep(Path target) {
+        Pattern left = Pattern.compile("\\." + Pattern.quote(name(target)) + "(\\.\\d{1,15})?\\.[0-9a-f-]{36}\\.tmp");
+        for (Path folder : List.of(target.getParent(), target.resolveSibling(EARLIER_FOLDER))) {
+            try {
+                files.list(folder).stream()
+                        .filter(path -> left.matcher(name(path)).matches())
+                        .forEach(this::deleteQuietly);
+            } catch (IOException | UncheckedIOException | SecurityException e) {
+                // What was left is in nobody's way but takes room; the next save tries again.
+            }
+        }
+    }
+
+    /** Makes the new name last and drops versions past the tenth. The file itself is saved: nothing here undoes that. */
+    private void tidy(Path target) {
+        try {
+            files.forceFolder(target.getParent());
+        } catch (IOException | UnsupportedOperationException | SecurityException e) {
+            // Some systems can't force a folder; the bytes of the file are on the disk all the same.
+        }
+        try {
+            versions(target).stream().skip(KEPT).forEach(this::deleteQuietly);
+        } catch (IOException | UncheckedIOException | SecurityException e) {
+            // One version too many does no harm; the next save tries again.
+        }
+    }
+
+    private void deleteQuietly(Path path) {
+        try {
+            files.delete(path);
+        } catch (IOException | SecurityException e) {
+            // It is in nobody's way, and what went wrong before it is what the person must hear.
+        }
+    }
+
+    private Optional<byte[]> contents(Path target) throws IOException {
+        return files.exists(target) ? Optional.of(files.read(target)) : Optional.empty();
+    }
+
+    private static void refuseIfChanged(String name, Optional<byte[]> now, Optional<Fingerprint> expected)
+            throws InputException {
+        if (now.isPresent()
+                && expected.isPresent()
+                && !Fingerprint.of(now.get()).equals(expected.get())) {
+            throw new InputException(
+                    name + " was changed by somebody else since it was opened, and was not written over;"
+                            + " save under another name, or open it again.");
+        }
+    }
+
+    private static String temporaryName(Path path) {
+        return "." + name(path) + "." + UUID.randomUUID() + ".tmp";
+    }
+
+    private Path nextVersion(Path target) throws IOException {
+        List<Path> versions = versions(target);
+        long next = versions.isEmpty() ? 1 : number(target, versions.get(0)).orElseThrow() + 1;
+        return target.resolveSibling(EARLIER_FOLDER).resolve(name(target) + "." + next);
+    }
+
+    private List<Path> versions(Path target) throws IOException {
+        return files.list(target.resolveSibling(EARLIER_FOLDER)).stream()
+                .filter(path -> number(target, path).isPresent())
+                .sorted(Comparator.comparing((Path path) -> number(target, path).orElseThrow())
+                        .reversed())
+                .toList();
+    }
+
+    private static Optional<Long> number(Path target, Path version) {
+        Matcher matcher =
+                Pattern.compile(Pattern.quote(name(target)) + "\\.(\\d{1,15})").matcher(name(version));
+        return matcher.matches() ? Optional.of(Long.valueOf(matcher.group(1))) : Optional.empty();
+    }
+
+    /** The last name of a path; the whole path where it has none. */
+    public static String name(Path path) {
+        return path.getFileName() == null ? path.toString() : path.getFileName().toString();
+    }
+
+    /** Why the disk refused, in words that end a sentence. */
+    public static String reason(Exception e) {
+        String words = e.getMessage() == null ? "the disk did not answer" : e.getMessage();
+        String lower = words.toLowerCase(Locale.ROOT);
+        if (lower.contains("no space") || lower.contains("not enough space") || lower.contains("quota")) {
+            return "the disk is full; make room or save it elsewhere";
+        }
+        if (e instanceof AccessDeniedException || lower.contains("read-only file system")) {
+            return "its folder or the file may not be changed; save it in a folder of your own";
+        }
+        if (e instanceof NoSuchFileException) {
+            return "there is no such file or folder";
+        }
+        if (e instanceof FileAlreadyExistsException) {
+            return "somebody else made a file of that name at the same moment; try again";
+        }
+        if (e instanceof FileSystemException fault && fault.getReason() != null) {
+            return fault.getReason();
+        }
+        return words;
+    }
+}

@@ -1,0 +1,104 @@
+package pegbed.storage.disk;
+
+import java.io.Closeable;
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
+import java.nio.file.FileSystemException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.PosixFileAttributeView;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** The disk of this machine. */
+final class DiskFiles implements FileOps {
+    /** A peg of a million soundings has some 100 MB. */
+    private static final long LARGEST_BYTES = 512L << 20;
+
+    @Override
+    public Path real(Path path) throws IOException {
+        return Files.exists(path) ? path.toRealPath() : path.toAbsolutePath().normalize();
+    }
+
+    @Override
+    public boolean exists(Path path) {
+        return Files.exists(path);
+    }
+
+    @Override
+    public boolean isFolder(Path path) {
+        return Files.isDirectory(path);
+    }
+
+    @Override
+    public boolean mayWrite(Path path) {
+        return Files.isWritable(path);
+    }
+
+    @Override
+    public byte[] read(Path path) throws IOException {
+        if (Files.exists(path) && !Files.isRegularFile(path)) {
+            throw new FileSystemException(path.toString(), null, "it is not a plain file");
+        }
+        if (Files.size(path) > LARGEST_BYTES) {
+            throw new FileSystemException(
+                    path.toString(), null, "it has more than " + (LARGEST_BYTES >> 20) + " megabytes");
+        }
+        return Files.readAllBytes(path);
+    }
+
+    @Override
+    public void write(Path path, byte[] bytes) throws IOException {
+        try (FileChannel channel = FileChannel.open(path, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
+            ByteBuffer rest = ByteBuffer.wrap(bytes);
+            while (rest.hasRemaining()) {
+                channel.write(rest);
+            }
+            channel.force(true);
+        }
+    }
+
+    @Override
+    public void rename(Path from, Path to) throws IOException {
+        PosixFileAttributeView view = Files.getFileAttributeView(from, PosixFileAttributeView.class);
+        if (view != null && Files.exists(to)) {
+            view.setPermissions(Files.getPosixFilePermissions(to));
+        }
+        Files.move(from, to, StandardCopyOption.ATOMIC_MOVE);
+    }
+
+    @Override
+    public void delete(Path path) throws IOException {
+        Files.deleteIfExists(path);
+    }
+
+    @Override
+    public void createFolder(Path path) throws IOException {
+        Files.createDirectories(path);
+    }
+
+    @Override
+    public List<Path> list(Path folder) throws IOException {
+        if (!Files.isDirectory(folder)) {
+            return List.of();
+        }
+        try (Stream<Path> paths = Files.list(folder)) {
+            return paths.toList();
+        }
+    }
+
+    @Override
+    public Closeable lock(Path path) throws IOException {
+        return SaveLock.take(path);
+    }
+
+    @Override
+    public void forceFolder(Path folder) throws IOException {
+        try (FileChannel channel = FileChannel.open(folder, StandardOpenOption.READ)) {
+            channel.force(true);
+        }
+    }
+}

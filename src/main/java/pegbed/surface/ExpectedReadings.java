@@ -1,0 +1,242 @@
+package pegbed.surface;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.function.IntPredicate;
+import java.util.stream.IntStream;
+import pegbed.surface.gaussian.GaussianProcess;
+import pegbed.surface.posterior.Gradient;
+import pegbed.surface.prior.PlaceCoordinates;
+import pegbed.surface.survey.Levels;
+import pegbed.surface.survey.Sounding;
+
+/**
+ * The readings of some visits beside what all others make expected of them: y = f + L + n, the bottom f at the banks' own
+ * level, the level L of the reading's visit, and the reading's noise n.
+ *
+ * <p>Two covariances are held: that of the solve, which is what any estimate weighs by, and that with the doubt of bottom
+ * and slopes put right for the steepness of the ground ({@link SteepnessDoubt}), by which it is told. Not changed after it
+ * is made.
+ */
+final class ExpectedReadings {
+    /** The observations left out, in the observations' order. */
+    final int[] left;
+    /** Places of the readings left out, then of those planned. */
+    final double[] x;
+
+    final double[] y;
+    /** What was read less what the others make expected, of the readings left out, metres. */
+    final double[] difference;
+
+    private final int count;
+    private final int[] visit;
+    /** Covariance of the bottom at each reading and then of each visit's level, given the others. */
+    private final double[][] solved;
+    /** Factors on the standard deviations of the same. */
+    private final double[] factor;
+
+    private final double[] noise;
+    private final double[] toldNoise;
+
+    private ExpectedReadings(FittedBottom bottom, IntPredicate visits, List<Sounding> planned) {
+        Observations o = bottom.observations();
+        List<Sounding> soundings = bottom.survey().soundings();
+        left = IntStream.range(0, o.real).filter(i -> visits.test(o.visit(i))).toArray();
+        int[] rest = IntStream.range(0, o.count)
+                .filter(i -> Arrays.binarySearch(left, i) < 0)
+                .toArray();
+        count = left.length + planned.size();
+        x = new double[count];
+        y = new double[count];
+        visit = new int[count];
+        for (int i = 0; i < count; i++) {
+            boolean taken = i < left.length;
+            Sounding plan = taken ? null : planned.get(i - left.length);
+            x[i] = taken ? o.places.x[left[i]] : plan.xMetres();
+            y[i] = taken ? o.places.y[left[i]] : plan.yMetres();
+            visit[i] = taken ? o.visit(left[i]) : plan.visit();
+        }
+        Levels levels = bottom.survey().levels();
+        GaussianProcess others = others(bottom, rest);
+        PlaceCoordinates places = bottom.places(x, y);
+        double shown = bottom.levelWithShown(bottom.survey().shown());
+        double[] shownLevel = o.levelCovariances(bottom.survey().shown());
+        double[][] whitened = new double[count + levels.visits()][];
+        double[] row = new double[o.count];
+        difference = new double[left.length];
+        for (int i = 0; i < count; i++) {
+            bottom.covariances(places, i, row);
+            double[] own = o.levelCovariances(visit[i]);
+            double[] bed = new double[rest.length];
+            double expected = others.constant();
+            for (int j = 0; j < rest.length; j++) {
+                bed[j] = row[rest[j]] - shownLevel[rest[j]];
+                expected += (bed[j] + own[rest[j]]) * others.alpha()[j];
+            }
+            if (i < left.length) {
+                difference[i] = o.residual[left[i]] - expected;
+            }
+            others.whiten(bed);
+            whitened[i] = bed;
+        }
+        for (int v = 0; v < levels.visits(); v++) {
+            double[] all = o.levelCovariances(v);
+            double[] level = Arrays.stream(rest).mapToDouble(j -> all[j]).toArray();
+            others.whiten(level);
+            whitened[count + v] = level;
+        }
+        solved = new double[whitened.length][whitened.length];
+        for (int a = 0; a < whitened.length; a++) {
+            for (int b = 0; b <= a; b++) {
+                double prior = 0;
+                if (a < count) {
+                    prior = bottom.covariance().between(places, a, places, b) - shown;
+                } else if (b >= count) {
+                    prior = levels.covariance(a - count, b - count);
+                }
+                solved[a][b] = others.covariance(prior, whitened[a], whitened[b], a < count ? 1 : 0, b < count ? 1 : 0);
+                solved[b][a] = solved[a][b];
+            }
+        }
+        factor = new double[whitened.length];
+        Arrays.fill(factor, 1);
+        noise = new double[count];
+        toldNoise = new double[count];
+        Gradient[] gradients = bottom.gradients(x, y);
+        for (int i = 0; i < count; i++) {
+            Gradient g = gradients[i];
+            factor[i] = SteepnessDoubt.bottom(Math.hypot(g.dx(), g.dy()));
+            Sounding s = i < left.length ? soundings.get(o.sounding[left[i]]) : planned.get(i - left.length);
+            double more = s.changeSdMetres() * s.changeSdMetres() + Observations.JITTER;
+            noise[i] = i < left.length ? bottom.observationNoise(left[i]) : bottom.readingVariance(s, g) + more;
+            toldNoise[i] = bottom.readingVariance(s, SteepnessDoubt.of(g)) + more;
+        }
+    }
+
+    /**
+     * What the others make expected of the readings of some visits.
+     *
+     * @param visits whose readings are left out, by their indices
+     */
+    static ExpectedReadings of(FittedBottom bottom, IntPredicate visits) {
+        return new ExpectedReadings(bottom, visits, List.of());
+    }
+
+    /** The same with further readings that are planned at those visits. */
+    static ExpectedReadings of(FittedBottom bottom, IntPredicate visits, List<Sounding> planned) {
+        return new ExpectedReadings(bottom, visits, planned);
+    }
+
+    private static GaussianProcess others(FittedBottom bottom, int[] rest) {
+        Observations o = bottom.observations();
+        double[] k = new double[rest.length * rest.length];
+        double[] residual = new double[rest.length];
+        double[] row = new double[o.count];
+        for (int i = 0; i < rest.length; i++) {
+            bottom.observationCovariances(rest[i], row);
+            residual[i] = o.residual[rest[i]];
+            for (int j = 0; j < rest.length; j++) {
+                k[i * rest.length + j] = row[rest[j]];
+            }
+        }
+        return new GaussianProcess(k, residual, bottom.survey().water().isEmpty());
+    }
+
+    /** The differences of the readings left out, weighed by their doubt as it is told. */
+    GaussianProcess told() {
+        int n = left.length;
+        double[] k = new double[n * n];
+        for (int i = 0; i < n; i++) {
+            for (int j = 0; j < n; j++) {
+                k[i * n + j] = toldCovariance(i, j) + (i == j ? toldNoise[i] : 0);
+            }
+        }
+        return new GaussianProcess(k, difference, false);
+    }
+
+    /**
+     * Standard deviation to tell of how much higher the water stood at one visit than at another, metres, once the readings
+     * left out and those planned are known.
+     *
+     * <p>The estimate is the solve's, t·(y − ŷ) with t = Q⁻¹q its weights; its error is what those weights make of the errors
+     * of bottom, levels and readings, and the variance of that is reckoned with the doubt as it is told.
+     */
+    double levelSd(int of, int against) {
+        double[] error = new double[solved.length];
+        error[count + of] += 1;
+        error[count + against] -= 1;
+        double[] with = new double[count];
+        for (int i = 0; i < count; i++) {
+            for (int part : new int[] {i, count + visit[i]}) {
+                with[i] += solved[part][count + of] - solved[part][count + against];
+            }
+        }
+        GaussianProcess weigh = new GaussianProcess(solvedCovariance(), with, false);
+        double variance = 0;
+        for (int i = 0; i < count; i++) {
+            double weight = weigh.alpha()[i];
+            error[i] -= weight;
+            error[count + visit[i]] -= weight;
+            variance += weight * weight * toldNoise[i];
+        }
+        for (int a = 0; a < error.length; a++) {
+            for (int b = 0; b < error.length; b++) {
+                variance += error[a] * told(a, b) * error[b];
+            }
+        }
+        return Math.sqrt(Math.max(0, variance));
+    }
+
+    /** Number of readings left out and planned. */
+    int count() {
+        return count;
+    }
+
+    /** Covariance of what two readings see, bottom and level, with the doubt as it is told, square metres. */
+    double toldCovariance(int i, int j) {
+        return told(i, j)
+                + told(i, count + visit[j])
+                + told(count + visit[i], j)
+                + told(count + visit[i], count + visit[j]);
+    }
+
+    /** Covariance of what a reading sees with how much higher the water stood at one visit than at another. */
+    double toldWithLevel(int i, int of, int against) {
+        double withOf = told(i, count + of) + told(count + visit[i], count + of);
+        return withOf - told(i, count + against) - told(count + visit[i], count + against);
+    }
+
+    /** Variance of a reading about what it sees, as it is told, square metres. */
+    double toldNoise(int i) {
+        return toldNoise[i];
+    }
+
+    private double told(int a, int b) {
+        return solved[a][b] * (factor[a] * factor[b]);
+    }
+
+    /** Covariance of the bottom at the readings left out and those planned, with the doubt as it is told, square metres. */
+    double[][] toldBottom() {
+        double[][] told = new double[count][count];
+        for (int i = 0; i < count; i++) {
+            for (int j = 0; j < count; j++) {
+                told[i][j] = told(i, j);
+            }
+        }
+        return told;
+    }
+
+    /** Covariance of all readings as the solve has it, noise included, row by row. */
+    private double[] solvedCovariance() {
+        double[] k = new double[count * count];
+        for (int i = 0; i < count; i++) {
+            int vi = count + visit[i];
+            for (int j = 0; j < count; j++) {
+                int vj = count + visit[j];
+                k[i * count + j] =
+                        solved[i][j] + solved[i][vj] + solved[vi][j] + solved[vi][vj] + (i == j ? noise[i] : 0);
+            }
+        }
+        return k;
+    }
+}

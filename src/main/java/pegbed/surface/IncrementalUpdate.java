@@ -1,0 +1,81 @@
+package pegbed.surface;
+
+import java.util.List;
+import java.util.Optional;
+import pegbed.surface.gaussian.GaussianProcess;
+import pegbed.surface.posterior.ReadingCheck;
+import pegbed.surface.survey.Sounding;
+import pegbed.surface.survey.Survey;
+
+/**
+ * A bottom with one reading more, at once: what was learned from the readings before is kept, the new one is conditioned
+ * on exactly. The Cholesky factor and the grid each get one row more: with l = L⁻¹k(X, x) and l_nn² = k(x, x) + noise −
+ * lᵀl the grid's row is v = (k(x, ·) − lᵀV) / l_nn, and the reading's share β = (y − μ(x)) / l_nn.
+ *
+ * @param bottom the bottom with the reading
+ * @param grid the grid of it, provisional
+ * @param check the reading beside what the others expected
+ */
+public record IncrementalUpdate(FittedBottom bottom, BottomGrid grid, ReadingCheck check) {
+    /**
+     * Adds a reading.
+     *
+     * @param before the bottom without it
+     * @param grid its grid
+     * @param now the survey with it
+     * @return empty where that is not all that is new, or where the grid is provisional itself: then all has to be worked
+     *     out anew
+     */
+    public static Optional<IncrementalUpdate> of(FittedBottom before, BottomGrid grid, Survey now) {
+        int added = added(before.survey().soundings(), now.soundings());
+        if (added < 0
+                || before.survey().shown() != now.shown()
+                || before.survey().levels().visits() != now.levels().visits()
+                || before.fittedSoundings() != before.soundings()) {
+            return Optional.empty();
+        }
+        return grid.solution()
+                .flatMap(solution -> BottomModel.withOneMore(before, now, added)
+                        .map(bottom -> of(before, grid, solution, bottom, added)));
+    }
+
+    /** Index of the one sounding of the longer list that the shorter does not have; -1 if that is not the difference. */
+    private static int added(List<Sounding> before, List<Sounding> now) {
+        if (now.size() != before.size() + 1) {
+            return -1;
+        }
+        int at = 0;
+        while (at < before.size() && before.get(at).equals(now.get(at))) {
+            at++;
+        }
+        boolean sameAfter = before.subList(at, before.size()).equals(now.subList(at + 1, now.size()));
+        return sameAfter && now.get(at).isUsed() ? at : -1;
+    }
+
+    private static IncrementalUpdate of(
+            FittedBottom before, BottomGrid grid, GridSolution solution, FittedBottom bottom, int sounding) {
+        Observations observations = bottom.observations();
+        int own = bottom.observation(sounding).orElseThrow();
+        double[] all = new double[observations.count];
+        bottom.observationCovariances(own, all);
+        double[] others = without(all, own);
+        double expected = observations.mean[own] + before.conditioned().mean(others);
+        before.conditioned().whiten(others);
+        double variance = all[own] - GaussianProcess.dot(others, others);
+        double read = observations.mean[own] + observations.residual[own];
+        double last = Math.sqrt(variance);
+        double[] row = new double[solution.mean().length];
+        bottom.covariancesWith(own, solution.places(), row);
+        before.conditioned().nextRow(row, others, last, solution.whitened());
+        ReadingCheck check = new ReadingCheck(
+                sounding, (read - expected) * bottom.observationNoise(own) / variance, expected, last, read);
+        return new IncrementalUpdate(bottom, grid.withRow(solution, row, (read - expected) / last), check);
+    }
+
+    private static double[] without(double[] all, int index) {
+        double[] rest = new double[all.length - 1];
+        System.arraycopy(all, 0, rest, 0, index);
+        System.arraycopy(all, index + 1, rest, index, rest.length - index);
+        return rest;
+    }
+}

@@ -1,0 +1,2 @@
+/** Regular grids of numbers, and arithmetic on their nodes. */
+package pegbed.surface.grid;

@@ -1,0 +1,364 @@
+package pegbed.ui.app;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import javafx.application.Platform;
+import javafx.beans.property.BooleanProperty;
+import javafx.beans.property.ReadOnlyBooleanProperty;
+import javafx.beans.property.SimpleBooleanProperty;
+import javafx.geometry.Pos;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyCodeCombination;
+import javafx.scene.input.KeyCombination;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
+import pegbed.model.InputException;
+import pegbed.session.ReadingEdits;
+import pegbed.storage.table.ReadingsTable;
+import pegbed.ui.bankside.BanksideView;
+import pegbed.ui.card.CardSheet;
+import pegbed.ui.card.CardViewModel;
+import pegbed.ui.controls.Controls;
+import pegbed.ui.controls.FileChoice;
+import pegbed.ui.place.NewPegSheet;
+import pegbed.ui.plan.RigsSheet;
+import pegbed.ui.shelf.ShelfSheet;
+import pegbed.ui.shelf.ShelfViewModel;
+
+/** All of the window: bar, news, the view in use, and the sheets over it. */
+public final class WindowFrame extends StackPane {
+    private static final double SHELF_WIDTH = 840;
+
+    private final WindowViewModels desk;
+    private final FileChoice files;
+    private final MainView main;
+    private final Sheets sheets = new Sheets();
+    private final ShelfViewModel shelf;
+    private Optional<ShelfSheet> shelfSheet = Optional.empty();
+    private final CardViewModel.Helpers cardHelpers;
+    private final BorderPane page = new BorderPane();
+    private final VBox top = new VBox();
+    private final TopBar bar;
+    private final BooleanProperty dark;
+    private Optional<BanksideView> bankside = Optional.empty();
+
+    /**
+     * @param desk the session and its view models
+     * @param files asks for file names
+     * @param beginsDark whether the window is dark at first; what the person switches to is remembered
+     */
+    WindowFrame(WindowViewModels desk, FileChoice files, boolean beginsDark) {
+        dark = new SimpleBooleanProperty(beginsDark);
+        this.desk = desk;
+        this.files = files;
+        shelf = new ShelfViewModel(
+                desk.session(), desk.remembered(), WindowViewModels.thread("shelf"), Platform::runLater);
+        cardHelpers = new CardViewModel.Helpers(
+                WindowViewModels.thread("card"),
+                WindowViewModels.thread("printers"),
+                Platform::runLater,
+                CardViewModel.Printers::find);
+        main = new MainView(desk);
+        main.darkProperty().bind(dark);
+        bar = new TopBar(this, desk, main.map());
+        top.getChildren().addAll(bar, news());
+        page.setTop(top);
+        page.setCenter(main);
+        getStyleClass().add("window");
+        getChildren().addAll(page, sheets);
+        sheets.onClosed(this::focusBox);
+        desk.rigs().onAsked(this::showRigs);
+        page.disableProperty().bind(sheets.coveringProperty());
+        addEventFilter(KeyEvent.KEY_PRESSED, this::shortcut);
+        dark.addListener((property, before, now) -> desk.remembered().setDark(now));
+    }
+
+    BooleanProperty darkProperty() {
+        return dark;
+    }
+
+    WindowViewModels desk() {
+        return desk;
+    }
+
+    /** Whether a sheet lies over the window. */
+    ReadOnlyBooleanProperty sheetOpenProperty() {
+        return sheets.coveringProperty();
+    }
+
+    ShelfViewModel shelf() {
+        return shelf;
+    }
+
+    MainView main() {
+        return main;
+    }
+
+    private Node news() {
+        Label words = Controls.wrapped("plain");
+        words.setId("news");
+        words.textProperty().bind(desk.document().newsProperty());
+        words.setMaxWidth(Double.MAX_VALUE);
+        HBox.setHgrow(words, Priority.ALWAYS);
+        Button again = Controls.button("open-again", "Open again", this::openAgain);
+        Controls.shownWhile(again, desk.document().changedByAnotherProperty());
+        Button close = Controls.button("news-close", "Close", desk.document()::dismissNews);
+        HBox row = new HBox(words, again, close);
+        row.setAlignment(Pos.CENTER_LEFT);
+        row.getStyleClass().addAll("row", "news");
+        Controls.shownWhile(row, desk.document().newsProperty().isNotEmpty());
+        return row;
+    }
+
+    private void shortcut(KeyEvent event) {
+        if (sheets.isOpen()) {
+            return;
+        }
+        Runnable action = null;
+        if (is(event, KeyCode.Z)) {
+            action = desk.document()::undo;
+        } else if (isShifted(event, KeyCode.Z) || is(event, KeyCode.Y)) {
+            action = desk.document()::redo;
+        } else if (is(event, KeyCode.S)) {
+            action = this::save;
+        } else if (isShifted(event, KeyCode.S)) {
+            action = this::saveAs;
+        } else if (is(event, KeyCode.O)) {
+            action = this::chooseAndOpen;
+        } else if (isShifted(event, KeyCode.O)) {
+            action = this::showShelf;
+        } else if (is(event, KeyCode.N)) {
+            action = this::newPeg;
+        } else if (is(event, KeyCode.P)) {
+            action = this::showCard;
+        } else if (is(event, KeyCode.R)) {
+            action = this::showRigs;
+        } else if (event.getCode() == KeyCode.F8) {
+            action = bankside.isPresent() ? this::toMain : this::toBankside;
+        } else if (event.getCode() == KeyCode.F6 || event.getCode() == KeyCode.ESCAPE && bankside.isEmpty()) {
+            action = this::focusBox;
+        }
+        if (action != null) {
+            action.run();
+            event.consume();
+        }
+    }
+
+    private static boolean is(KeyEvent event, KeyCode code) {
+        return new KeyCodeCombination(code, KeyCombination.SHORTCUT_DOWN).match(event);
+    }
+
+    private static boolean isShifted(KeyEvent event, KeyCode code) {
+        return new KeyCodeCombination(code, KeyCombination.SHORTCUT_DOWN, KeyCombination.SHIFT_DOWN).match(event);
+    }
+
+    void focusBox() {
+        if (bankside.isEmpty() && !sheets.isOpen()) {
+            main.focusBox();
+        }
+    }
+
+    void save() {
+        saveThen(() -> {});
+    }
+
+    /** Saves, asking for a name where there is none yet; goes on only when it is saved. */
+    private void saveThen(Runnable next) {
+        if (desk.document().file().isPresent()) {
+            desk.document().save(next);
+        } else {
+            saveAsThen(next);
+        }
+    }
+
+    void saveAs() {
+        saveAsThen(() -> {});
+    }
+
+    private void saveAsThen(Runnable next) {
+        files.toSave(desk.document().suggestedName())
+                .ifPresent(path -> desk.document().saveAs(path, next));
+    }
+
+    void chooseAndOpen() {
+        settleUnsaved(() -> files.toOpen().ifPresent(desk.document()::open));
+    }
+
+    void open(Path path) {
+        settleUnsaved(() -> desk.document().open(path));
+    }
+
+    /** The person's own pegs in a folder, looked at afresh. */
+    public void showShelf() {
+        sheets.open(() -> {
+            ShelfSheet sheet = shelfSheet.orElseGet(() -> new ShelfSheet(shelf, files, this::openFromShelf));
+            shelfSheet = Optional.of(sheet);
+            return Sheet.of("shelf", "Shelf", sheet.content(), sheet.buttons(sheets::close))
+                    .withMostWidth(SHELF_WIDTH)
+                    .onOpened(() -> {
+                        sheet.focus();
+                        shelf.look();
+                    });
+        });
+    }
+
+    private void openFromShelf(Path path) {
+        sheets.close();
+        open(path);
+    }
+
+    private void openAgain() {
+        Button again = Controls.button("again-yes", "Open again", () -> {
+            sheets.close();
+            desk.document().file().ifPresent(desk.document()::open);
+        });
+        if (desk.document().unsaved()) {
+            sheets.ask(
+                    "ask-again",
+                    "Open the changed file?",
+                    "Your own edits since the last save would be given up. Save under another name first to keep both.",
+                    List.of(again, Controls.button("again-no", "Stay here", sheets::close)));
+        } else {
+            again.fire();
+        }
+    }
+
+    void openSample() {
+        settleUnsaved(() -> {
+            try {
+                desk.document().begin(SamplePegFiles.first());
+            } catch (InputException e) {
+                desk.document().refuse(e.getMessage());
+            }
+        });
+    }
+
+    void newPeg() {
+        settleUnsaved(() -> sheets.open(() -> {
+            NewPegSheet sheet = new NewPegSheet(desk.session().peg().pole());
+            return Sheet.of(
+                            "new-peg",
+                            "New peg",
+                            sheet.content(),
+                            sheet.buttons(
+                                    () -> sheet.peg().ifPresent(peg -> {
+                                        sheets.close();
+                                        desk.rigs().begin(peg, desk.document());
+                                    }),
+                                    sheets::close))
+                    .onOpened(sheet::focus);
+        }));
+    }
+
+    /** Adds the readings of a CSV table to today's; one edit. */
+    void bringIn() {
+        files.toBringIn().ifPresent(path -> {
+            try {
+                desk.session()
+                        .edit(ReadingEdits.bringIn(ReadingsTable.read(path).readings()));
+            } catch (InputException e) {
+                desk.document().refuse(e.getMessage());
+            }
+        });
+    }
+
+    /** The card of the lines as they stand. */
+    void showCard() {
+        desk.plan()
+                .planProperty()
+                .get()
+                .ifPresentOrElse(
+                        plan -> sheets.open(() -> {
+                            CardViewModel card = new CardViewModel(plan, cardHelpers, desk.document()::refuse);
+                            CardSheet sheet = new CardSheet(card, files);
+                            return Sheet.of("card", "Card", sheet.content(), sheet.buttons(sheets::close))
+                                    .onClosed(card::close);
+                        }),
+                        () -> desk.document()
+                                .refuse("There are no lines yet to make a card of; add banks and readings first."));
+    }
+
+    /** How rigs are tied. */
+    void showRigs() {
+        sheets.open(() -> {
+            RigsSheet sheet = new RigsSheet(desk.rigs());
+            return Sheet.of("rigs", "Rigs", sheet.content(), sheet.buttons(sheets::close))
+                    .withSaid(sheet.said())
+                    .withMostWidth(RigsSheet.WIDTH)
+                    .onOpened(sheet::focus);
+        });
+    }
+
+    void showCautions() {
+        sheets.showCautions();
+    }
+
+    /** What the first start shows: the cautions, and the hint until it is closed. */
+    WindowFrame welcomeUnless(boolean hintClosed) {
+        if (!hintClosed) {
+            main.addAbove(new FirstStartHint(desk.remembered()::closeHint));
+            sheets.showCautions();
+        }
+        return this;
+    }
+
+    /**
+     * Goes on at once if all is saved; else asks what to do with the edits. A sheet that is open is put away first: the
+     * window's own close button works while one is.
+     */
+    void askAboutUnsaved(Runnable next) {
+        sheets.close();
+        settleUnsaved(next);
+    }
+
+    /** As {@link #askAboutUnsaved}, but nothing while a sheet is open. */
+    private void settleUnsaved(Runnable next) {
+        if (sheets.isOpen()) {
+            return;
+        }
+        if (!desk.document().unsaved()) {
+            next.run();
+            return;
+        }
+        sheets.ask(
+                "ask-unsaved",
+                "Save your edits?",
+                desk.session().peg().name().title() + " has edits that no file holds yet.",
+                List.of(
+                        Controls.button("unsaved-save", "Save", () -> {
+                            sheets.close();
+                            saveThen(next);
+                        }),
+                        Controls.button("unsaved-drop", "Give them up", () -> {
+                            sheets.close();
+                            next.run();
+                        }),
+                        Controls.button("unsaved-stay", "Stay here", sheets::close)));
+    }
+
+    /** The large-button view. */
+    void toBankside() {
+        BanksideView view = new BanksideView(desk.bankside(), desk.map(), main.map(), this::toMain);
+        bankside = Optional.of(view);
+        page.setTop(null);
+        page.setCenter(view);
+        view.takeFocus();
+    }
+
+    /** Back to the usual view. */
+    void toMain() {
+        bankside = Optional.empty();
+        main.takeMapBack();
+        page.setTop(top);
+        page.setCenter(main);
+        focusBox();
+    }
+}

@@ -1,0 +1,2 @@
+/** The large-button view for the bank. */
+package pegbed.ui.bankside;

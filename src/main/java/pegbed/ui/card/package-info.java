@@ -1,0 +1,2 @@
+/** The card, looked at, saved, printed. */
+package pegbed.ui.card;

@@ -1,0 +1,21 @@
+package pegbed.ui.controls;
+
+import java.nio.file.Path;
+import java.util.Optional;
+
+/** Asks the person for a file or a folder; empty if none was chosen. */
+public interface FileChoice {
+    Optional<Path> toOpen();
+
+    /** @param suggested a name to begin with */
+    Optional<Path> toSave(String suggested);
+
+    /** The card, as PDF, PNG, SVG or HTML. */
+    Optional<Path> toSaveCard(String suggested);
+
+    /** @param title what the folder is for */
+    Optional<Path> toFolder(String title);
+
+    /** A table of readings. */
+    Optional<Path> toBringIn();
+}

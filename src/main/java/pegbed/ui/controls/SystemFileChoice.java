@@ -1,0 +1,67 @@
+package pegbed.ui.controls;
+
+import java.io.File;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.function.Supplier;
+import javafx.stage.DirectoryChooser;
+import javafx.stage.FileChooser;
+import javafx.stage.Window;
+
+/** The system's own file dialogs. */
+public final class SystemFileChoice implements FileChoice {
+    private static final FileChooser.ExtensionFilter PEGS = new FileChooser.ExtensionFilter("Peg files", "*.peg.json");
+    private static final FileChooser.ExtensionFilter TABLES =
+            new FileChooser.ExtensionFilter("Tables", "*.csv", "*.txt");
+    private static final FileChooser.ExtensionFilter CARDS =
+            new FileChooser.ExtensionFilter("Cards", "*.pdf", "*.png", "*.svg", "*.html");
+    private static final FileChooser.ExtensionFilter ALL = new FileChooser.ExtensionFilter("All files", "*");
+
+    private final Supplier<Window> owner;
+
+    public SystemFileChoice(Supplier<Window> owner) {
+        this.owner = owner;
+    }
+
+    @Override
+    public Optional<Path> toOpen() {
+        return chosen(chooser("Open a peg", PEGS).showOpenDialog(owner.get()));
+    }
+
+    @Override
+    public Optional<Path> toSave(String suggested) {
+        FileChooser chooser = chooser("Save the peg", PEGS);
+        chooser.setInitialFileName(suggested);
+        return chosen(chooser.showSaveDialog(owner.get()));
+    }
+
+    @Override
+    public Optional<Path> toSaveCard(String suggested) {
+        FileChooser chooser = chooser("Save the card", CARDS);
+        chooser.setInitialFileName(suggested);
+        return chosen(chooser.showSaveDialog(owner.get()));
+    }
+
+    @Override
+    public Optional<Path> toBringIn() {
+        return chosen(chooser("Bring in readings", TABLES).showOpenDialog(owner.get()));
+    }
+
+    @Override
+    public Optional<Path> toFolder(String title) {
+        DirectoryChooser chooser = new DirectoryChooser();
+        chooser.setTitle(title);
+        return chosen(chooser.showDialog(owner.get()));
+    }
+
+    private static FileChooser chooser(String title, FileChooser.ExtensionFilter kind) {
+        FileChooser chooser = new FileChooser();
+        chooser.setTitle(title);
+        chooser.getExtensionFilters().addAll(kind, ALL);
+        return chooser;
+    }
+
+    private static Optional<Path> chosen(File file) {
+        return Optional.ofNullable(file).map(File::toPath);
+    }
+}

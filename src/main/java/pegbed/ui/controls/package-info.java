@@ -1,0 +1,2 @@
+/** Controls and helpers that every panel uses. */
+package pegbed.ui.controls;

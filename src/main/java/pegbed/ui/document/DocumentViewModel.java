@@ -1,0 +1,186 @@
+package pegbed.ui.document;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import javafx.beans.property.ReadOnlyBooleanProperty;
+import javafx.beans.property.ReadOnlyBooleanWrapper;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
+import pegbed.model.Peg;
+import pegbed.session.Session;
+
+/** The open peg as a document: its title, its file, undo, and what the person should hear about them. */
+public final class DocumentViewModel {
+    private final Session session;
+    private final WindowPreferences remembered;
+    private final ReadOnlyStringWrapper title = new ReadOnlyStringWrapper("");
+    private final ReadOnlyStringWrapper windowTitle = new ReadOnlyStringWrapper("");
+    private final ReadOnlyStringWrapper keeping = new ReadOnlyStringWrapper("");
+    private final ReadOnlyStringWrapper news = new ReadOnlyStringWrapper("");
+    private final ReadOnlyStringWrapper undo = new ReadOnlyStringWrapper("");
+    private final ReadOnlyStringWrapper redo = new ReadOnlyStringWrapper("");
+    private final ReadOnlyBooleanWrapper changedByAnother = new ReadOnlyBooleanWrapper(false);
+    private String refusal = "";
+    private String dismissed = "";
+
+    public DocumentViewModel(Session session, WindowPreferences remembered) {
+        this.session = session;
+        this.remembered = remembered;
+        session.onChange(this::refresh);
+        refresh();
+    }
+
+    /** What the peg is called. */
+    public ReadOnlyStringProperty titleProperty() {
+        return title.getReadOnlyProperty();
+    }
+
+    /** The title with the file's name, a star before it if there are edits that the file does not hold. */
+    public ReadOnlyStringProperty windowTitleProperty() {
+        return windowTitle.getReadOnlyProperty();
+    }
+
+    /** Whether edits are saved, or kept until they are. */
+    public ReadOnlyStringProperty keepingProperty() {
+        return keeping.getReadOnlyProperty();
+    }
+
+    /** What the person should hear, one sentence; empty if nothing. */
+    public ReadOnlyStringProperty newsProperty() {
+        return news.getReadOnlyProperty();
+    }
+
+    /** What Undo would undo; empty if nothing. */
+    public ReadOnlyStringProperty undoProperty() {
+        return undo.getReadOnlyProperty();
+    }
+
+    /** What Redo would make again; empty if nothing. */
+    public ReadOnlyStringProperty redoProperty() {
+        return redo.getReadOnlyProperty();
+    }
+
+    /** Whether another window or program has changed the file. */
+    public ReadOnlyBooleanProperty changedByAnotherProperty() {
+        return changedByAnother.getReadOnlyProperty();
+    }
+
+    /** The news was read. */
+    public void dismissNews() {
+        dismissed = news.get();
+        refusal = "";
+        refresh();
+    }
+
+    public void undo() {
+        session.undo();
+    }
+
+    public void redo() {
+        session.redo();
+    }
+
+    public boolean unsaved() {
+        return session.unsaved();
+    }
+
+    public Optional<Path> file() {
+        return session.file();
+    }
+
+    /** The files that were open last, the latest first. */
+    public List<Path> recent() {
+        return remembered.recent();
+    }
+
+    /** A name for a file of this peg. */
+    public String suggestedName() {
+        String words =
+                session.peg().name().title().toLowerCase(java.util.Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]+", "-");
+        return words.replaceAll("^-|-$", "") + ".peg.json";
+    }
+
+    public void open(Path path) {
+        remembered.addRecent(path);
+        refusal = "";
+        dismissed = "";
+        session.open(path, sentence -> {
+            remembered.forgetRecent(path);
+            refuse(sentence);
+        });
+    }
+
+    public void begin(Peg peg) {
+        refusal = "";
+        session.begin(peg);
+    }
+
+    /** Saves to the peg's own file. */
+    public void save(Runnable done) {
+        session.save(
+                () -> {
+                    refusal = "";
+                    done.run();
+                },
+                this::refuse);
+    }
+
+    /** Saves under a name; the ending is added where it is missing. */
+    public void saveAs(Path chosen, Runnable done) {
+        Path path = chosen.getFileName().toString().endsWith(".json")
+                ? chosen
+                : chosen.resolveSibling(chosen.getFileName() + pegbed.storage.disk.PegFile.ENDING);
+        session.saveAs(
+                path,
+                () -> {
+                    refusal = "";
+                    remembered.addRecent(path);
+                    done.run();
+                },
+                this::refuse);
+    }
+
+    public void refuse(String sentence) {
+        refusal = sentence;
+        refresh();
+    }
+
+    private void refresh() {
+        title.set(session.peg().name().title());
+        String file = session.file().map(path -> path.getFileName().toString()).orElse("not saved yet");
+        windowTitle.set((session.unsaved() ? "*" : "") + session.peg().name().title() + " (" + file + ") – Pegbed");
+        keeping.set(keeping());
+        undo.set(session.undoLabel().orElse(""));
+        redo.set(session.redoLabel().orElse(""));
+        changedByAnother.set(session.changedByAnother());
+        String sentence = sentence();
+        news.set(sentence.equals(dismissed) ? "" : sentence);
+        if (sentence.isEmpty()) {
+            dismissed = "";
+        }
+    }
+
+    private String keeping() {
+        if (!session.trouble().isEmpty()) {
+            return "Not kept";
+        }
+        if (!session.unsaved()) {
+            return session.file().isPresent() ? "Saved" : "";
+        }
+        return session.kept() ? "Kept, not saved yet" : "Keeping";
+    }
+
+    private String sentence() {
+        if (!refusal.isEmpty()) {
+            return refusal;
+        }
+        if (!session.trouble().isEmpty()) {
+            return session.trouble();
+        }
+        if (session.changedByAnother()) {
+            return "Another window or program has changed this peg's file; open it again, or save under another name.";
+        }
+        return session.news();
+    }
+}

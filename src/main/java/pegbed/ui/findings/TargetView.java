@@ -1,0 +1,68 @@
+package pegbed.ui.findings;
+
+import javafx.geometry.Pos;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.Slider;
+import javafx.scene.control.TextField;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import pegbed.ui.controls.Controls;
+
+/** The target depth: a slider, a field in the person's unit, and the way back to half the deepest. */
+public final class TargetView extends VBox {
+    public TargetView(TargetViewModel model) {
+        getStyleClass().add("target");
+        Slider slider = new Slider(TargetViewModel.shallowestMetres(), 2, 1);
+        slider.setId("target");
+        slider.setAccessibleText("Target depth");
+        slider.maxProperty().bind(model.deepestProperty());
+        slider.setBlockIncrement(0.0254);
+        slider.valueProperty().bindBidirectional(model.metresProperty());
+        slider.valueChangingProperty().addListener((property, before, now) -> {
+            if (!now) {
+                model.settled();
+            }
+        });
+        slider.disableProperty().bind(model.knownProperty().not());
+        HBox.setHgrow(slider, Priority.ALWAYS);
+        TextField field = new TextField();
+        field.setId("target-field");
+        field.setAccessibleText("Target depth, typed");
+        field.setPrefColumnCount(6);
+        field.setText(model.typedProperty().get());
+        model.typedProperty().addListener((property, before, now) -> {
+            if (!field.isFocused() || field.getText().equals(before)) {
+                field.setText(now);
+            }
+        });
+        field.setOnAction(event -> {
+            model.enter(field.getText());
+            if (model.errorProperty().get().isEmpty()) {
+                field.setText(model.typedProperty().get());
+            }
+        });
+        Button follow = Controls.button(
+                "follow", "½ deepest", "Makes the target half the deepest again, following it", model::follow);
+        follow.disableProperty().bind(model.followsProperty());
+        Label title = new Label("Target depth");
+        title.setMinWidth(Region.USE_PREF_SIZE);
+        title.getStyleClass().add("heading");
+        title.setLabelFor(field);
+        Label how = new Label();
+        how.textProperty()
+                .bind(javafx.beans.binding.Bindings.when(model.followsProperty())
+                        .then("half the deepest")
+                        .otherwise("set by you"));
+        how.getStyleClass().add("quiet");
+        HBox head = new HBox(title, how);
+        head.setAlignment(Pos.BASELINE_LEFT);
+        head.getStyleClass().add("row");
+        HBox row = new HBox(slider, field, follow);
+        row.setAlignment(Pos.CENTER_LEFT);
+        row.getStyleClass().add("row");
+        getChildren().addAll(head, row, Controls.telling("target-error", "error-words", model.errorProperty()));
+    }
+}

@@ -1,0 +1,151 @@
+package pegbed.ui.findings;
+
+import java.util.OptionalDouble;
+import javafx.beans.property.DoubleProperty;
+import javafx.beans.property.ReadOnlyBooleanProperty;
+import javafx.beans.property.ReadOnlyBooleanWrapper;
+import javafx.beans.property.ReadOnlyDoubleProperty;
+import javafx.beans.property.ReadOnlyDoubleWrapper;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
+import javafx.beans.property.SimpleDoubleProperty;
+import pegbed.model.InputException;
+import pegbed.model.Units;
+import pegbed.notation.Line;
+import pegbed.notation.Notation;
+import pegbed.notation.ShortForm;
+import pegbed.notation.Wording;
+import pegbed.session.Answer;
+import pegbed.session.ReadingEdits;
+import pegbed.session.Session;
+
+/** The depth sought across and in the margins: half the deepest until the person sets it. */
+public final class TargetViewModel {
+    private static final double SHALLOWEST_METRES = 0.10;
+    private static final double USUAL_DEEPEST_METRES = 2;
+
+    private final Session session;
+    private final DoubleProperty metres = new SimpleDoubleProperty(0.8);
+    private final ReadOnlyDoubleWrapper deepest = new ReadOnlyDoubleWrapper(USUAL_DEEPEST_METRES);
+    private final ReadOnlyStringWrapper words = new ReadOnlyStringWrapper("");
+    private final ReadOnlyStringWrapper typed = new ReadOnlyStringWrapper("");
+    private final ReadOnlyStringWrapper error = new ReadOnlyStringWrapper("");
+    private final ReadOnlyBooleanWrapper follows = new ReadOnlyBooleanWrapper(true);
+    private final ReadOnlyBooleanWrapper known = new ReadOnlyBooleanWrapper(false);
+    private boolean refreshing;
+
+    public TargetViewModel(Session session) {
+        this.session = session;
+        metres.addListener((property, before, now) -> moved(now.doubleValue()));
+        session.onChange(this::refresh);
+        refresh();
+    }
+
+    /** The target, metres; setting it is an edit, a drag one edit in all. */
+    public DoubleProperty metresProperty() {
+        return metres;
+    }
+
+    /** The deepest that the slider goes, metres. */
+    ReadOnlyDoubleProperty deepestProperty() {
+        return deepest.getReadOnlyProperty();
+    }
+
+    static double shallowestMetres() {
+        return SHALLOWEST_METRES;
+    }
+
+    /** The target in the person's words. */
+    ReadOnlyStringProperty wordsProperty() {
+        return words.getReadOnlyProperty();
+    }
+
+    /** The target as it would be typed. */
+    ReadOnlyStringProperty typedProperty() {
+        return typed.getReadOnlyProperty();
+    }
+
+    /** Why what was typed was refused, one sentence; empty if it was not. */
+    ReadOnlyStringProperty errorProperty() {
+        return error.getReadOnlyProperty();
+    }
+
+    /** Whether the target is half the deepest. */
+    ReadOnlyBooleanProperty followsProperty() {
+        return follows.getReadOnlyProperty();
+    }
+
+    /** Whether there is anything to seek a depth on. */
+    ReadOnlyBooleanProperty knownProperty() {
+        return known.getReadOnlyProperty();
+    }
+
+    private void moved(double now) {
+        if (!refreshing) {
+            set(OptionalDouble.of(Math.round(now * 200) / 200.0));
+        }
+    }
+
+    /** Sets the target from what was typed; empty follows half the deepest. */
+    void enter(String text) {
+        if (text.isBlank()) {
+            follow();
+            return;
+        }
+        try {
+            // A depth is read as that of a reading at an arbitrary place.
+            Line line = Notation.of(session.peg()).parse("2m 0 " + text.strip());
+            double depth = ((Line.ReadingLine) line).reading().depthMetres();
+            error.set("");
+            set(OptionalDouble.of(depth));
+            session.endBurst();
+        } catch (InputException e) {
+            error.set(e.getMessage());
+        }
+    }
+
+    /** Goes back to half the deepest. */
+    void follow() {
+        error.set("");
+        set(OptionalDouble.empty());
+    }
+
+    /** The slider was let go of. */
+    void settled() {
+        session.endBurst();
+    }
+
+    private void set(OptionalDouble target) {
+        try {
+            session.edit(ReadingEdits.target(target));
+        } catch (InputException e) {
+            error.set(e.getMessage());
+        }
+    }
+
+    private void refresh() {
+        OptionalDouble wished = session.peg().wishes().targetMetres();
+        follows.set(wished.isEmpty());
+        known.set(session.answer().shown().isPresent());
+        session.answer().shown().ifPresent(ready -> {
+            deepest.set(Math.max(0.5, ready.map().deepest().spot().depthMetres()));
+        });
+        double now = wished.orElse(
+                session.answer().shown().map(TargetViewModel::half).orElse(metres.get()));
+        refreshing = true;
+        metres.set(now);
+        refreshing = false;
+        words.set(Wording.of(session.peg()).depth(now));
+        typed.set(new ShortForm(session.peg().units(), session.peg().pole(), '.').printDepth(rounded(now)));
+    }
+
+    /** To the half inch or the centimetre, whichever the person says. */
+    private double rounded(double depthMetres) {
+        double step = session.peg().units().depth() == Units.Depth.FEET ? 0.0127 : 0.01;
+        return Math.round(depthMetres / step) * step;
+    }
+
+    private static double half(Answer.Ready ready) {
+        return ready.map().deepest().spot().depthMetres() / 2;
+    }
+}

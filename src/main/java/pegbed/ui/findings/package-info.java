@@ -1,0 +1,2 @@
+/** The deepest place, the flat spots, and the target depth. */
+package pegbed.ui.findings;

@@ -1,0 +1,164 @@
+package pegbed.ui.map;
+
+import java.awt.image.BufferedImage;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.Executor;
+import java.util.function.Consumer;
+import org.locationtech.jts.geom.Envelope;
+import pegbed.findings.Findings;
+import pegbed.findings.PegMap;
+import pegbed.plan.Plan;
+import pegbed.report.drawing.Drawing;
+import pegbed.report.drawing.Layer;
+import pegbed.report.drawing.Theme;
+import pegbed.report.drawing.View;
+import pegbed.report.map.MapDrawing;
+import pegbed.report.map.MapOptions;
+import pegbed.report.paint.AwtLetters;
+import pegbed.report.paint.PngWriter;
+import pegbed.ui.controls.Pixels;
+
+/**
+ * Paints the map off the owner's thread. The newest wish wins; wishes that were overtaken are not painted. Asked for
+ * by one thread, the owner's.
+ */
+final class MapPainting {
+    /** What is painted over the picture, so that it can follow the target at once. */
+    static final Set<Layer> QUICK = EnumSet.of(Layer.FLATS, Layer.DEEPEST, Layer.LINES);
+
+    private static final double MARGIN_POINTS = 6;
+
+    /**
+     * All that a picture depends on, taken on the owner's thread.
+     *
+     * @param map the bottom
+     * @param findings what was found on it
+     * @param plan lines to fish on those findings; empty while there is none
+     * @param layers what is drawn
+     * @param view how the water lies on the sheet
+     * @param showAll whether all of the water is wanted; of the view, only its size counts then
+     * @param theme colours and pens
+     * @param pixelsPerPoint pixels of the screen for a point
+     */
+    record Wish(
+            PegMap map,
+            Findings findings,
+            Optional<Plan> plan,
+            Set<Layer> layers,
+            View view,
+            boolean showAll,
+            Theme theme,
+            double pixelsPerPoint) {
+        boolean sameGround(Wish other) {
+            return map.differsInWishesOnly(other.map)
+                    && without(QUICK).equals(other.without(QUICK))
+                    && showAll == other.showAll
+                    && (showAll ? sameSize(other.view) : view.equals(other.view))
+                    && theme == other.theme
+                    && pixelsPerPoint == other.pixelsPerPoint;
+        }
+
+        private Set<Layer> without(Set<Layer> others) {
+            Set<Layer> rest = EnumSet.noneOf(Layer.class);
+            rest.addAll(layers);
+            rest.removeAll(others);
+            return rest;
+        }
+
+        private boolean sameSize(View other) {
+            return view.widthPoints() == other.widthPoints() && view.heightPoints() == other.heightPoints();
+        }
+    }
+
+    private final BackgroundDrawing ahead;
+    private final Executor owner;
+    private final Consumer<MapPicture> finished;
+    private volatile Wish newest;
+    private Wish delivered;
+    /** Belongs to the painter's thread. */
+    private Wish painted;
+
+    /**
+     * @param ahead has the painter, and what it drew
+     * @param owner runs what belongs to the owner's thread
+     * @param finished gets each picture, on the owner's thread
+     */
+    MapPainting(BackgroundDrawing ahead, Executor owner, Consumer<MapPicture> finished) {
+        this.ahead = ahead;
+        this.owner = owner;
+        this.finished = finished;
+    }
+
+    /** Asks for a picture. */
+    void paint(Wish wish) {
+        newest = wish;
+        ahead.painter().execute(() -> work(wish));
+    }
+
+    private void work(Wish wish) {
+        if (wish != newest) {
+            return;
+        }
+        MapOptions options = new MapOptions(wish.layers());
+        MapDrawing drawing = ahead.drawing(wish.map(), wish.findings(), options);
+        View view = wish.showAll() ? fitted(drawing, wish.view()) : wish.view();
+        if (painted != null && painted.sameGround(wish)) {
+            Set<Layer> quick = EnumSet.copyOf(QUICK);
+            quick.retainAll(wish.layers());
+            Drawing findings = planned(drawing.with(wish.findings(), new MapOptions(quick)), wish)
+                    .at(view, AwtLetters.MEASURE);
+            MapPicture picture = new MapPicture(Optional.empty(), findings, view, drawing.bounds());
+            deliver(wish, picture);
+            return;
+        }
+        Drawing whole = planned(drawing, wish).at(view, AwtLetters.MEASURE);
+        // A newer wish that wants other findings alone is quicker served from this picture than from another one.
+        if (!newest.sameGround(wish)) {
+            return;
+        }
+        BufferedImage image = PngWriter.image(
+                whole.only(EnumSet.complementOf(EnumSet.copyOf(QUICK))), wish.theme(), wish.pixelsPerPoint());
+        painted = wish;
+        MapPicture picture = new MapPicture(Optional.of(Pixels.of(image)), whole.only(QUICK), view, drawing.bounds());
+        deliver(wish, picture);
+    }
+
+    private static MapDrawing planned(MapDrawing drawing, Wish wish) {
+        return wish.plan().isPresent() ? drawing.with(wish.plan().get()) : drawing;
+    }
+
+    private void deliver(Wish wish, MapPicture picture) {
+        owner.execute(() -> {
+            delivered = wish;
+            finished.accept(picture);
+        });
+    }
+
+    /** What is on the screen; empty before the first. */
+    Optional<Findings> shown() {
+        return Optional.ofNullable(delivered).map(Wish::findings);
+    }
+
+    /** Whether the newest wish has been painted and shown. */
+    boolean idle() {
+        return delivered == newest;
+    }
+
+    private static View fitted(MapDrawing drawing, View size) {
+        Envelope area = new Envelope(
+                MARGIN_POINTS, size.widthPoints() - MARGIN_POINTS, MARGIN_POINTS, size.heightPoints() - MARGIN_POINTS);
+        return drawing.fitted(area, size.widthPoints(), size.heightPoints());
+    }
+
+    /** Layers of a peg on which nothing was found yet: the place alone. */
+    static Set<Layer> placeAlone(Set<Layer> layers) {
+        Set<Layer> place = EnumSet.noneOf(Layer.class);
+        place.addAll(layers);
+        place.removeAll(
+                List.of(Layer.DOUBT, Layer.CONTOURS, Layer.ZONES, Layer.FLATS, Layer.DEEPEST, Layer.LINES, Layer.NEXT));
+        return place;
+    }
+}

@@ -1,0 +1,118 @@
+package pegbed.ui.place;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.CheckBox;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
+import javafx.scene.layout.GridPane;
+import javafx.scene.layout.VBox;
+import pegbed.model.BankPoint;
+import pegbed.model.Banks;
+import pegbed.model.InputException;
+import pegbed.model.Peg;
+import pegbed.model.PegName;
+import pegbed.model.Pole;
+import pegbed.notation.Line;
+import pegbed.notation.Notation;
+import pegbed.ui.controls.Controls;
+
+/** A new peg in two minutes: what it is called, the pole, and where the banks are. */
+public final class NewPegSheet {
+    private final VBox content = new VBox(10);
+    private final TextField venue = field("new-venue", "Venue", "");
+    private final TextField water = field("new-water", "Water", "");
+    private final TextField number = field("new-number", "Peg", "");
+    private final TextField joints = field("new-joints", "Pole joints in metres", "");
+    private final TextField nearLeft = field("near-left", "Near bank to the left", "4 80L");
+    private final TextField nearRight = field("near-right", "Near bank to the right", "4 80R");
+    private final CheckBox hasFar = new CheckBox("There is a far bank within reach");
+    private final TextField farLeft = field("far-left", "Far bank to the left", "14 30L");
+    private final TextField farOut = field("far-out", "Far bank straight out", "13 0");
+    private final TextField farRight = field("far-right", "Far bank to the right", "14 30R");
+    private final Label error = Controls.wrapped("error-words");
+
+    /** @param pole of the peg that is open: a person's pole stays the same */
+    public NewPegSheet(Pole pole) {
+        joints.setText(String.join(
+                ", ",
+                pole.jointMetres().stream()
+                        .map(joint -> String.format(Locale.ROOT, "%s", joint).replaceAll("\\.0$", ""))
+                        .toList()));
+        hasFar.setId("has-far");
+        hasFar.setSelected(true);
+        for (TextField far : List.of(farLeft, farOut, farRight)) {
+            far.disableProperty().bind(hasFar.selectedProperty().not());
+        }
+        GridPane grid = new GridPane();
+        grid.getStyleClass().add("form");
+        grid.addRow(0, Controls.named("Venue", venue), venue, Controls.named("Water", water), water);
+        grid.addRow(1, Controls.named("Peg", number), number, Controls.named("Pole joints, m", joints), joints);
+        grid.addRow(
+                2,
+                Controls.named("Near bank, left", nearLeft),
+                nearLeft,
+                Controls.named("right", nearRight),
+                nearRight);
+        grid.add(hasFar, 1, 3, 3, 1);
+        grid.addRow(4, Controls.named("Far bank, left", farLeft), farLeft, Controls.named("right", farRight), farRight);
+        grid.addRow(5, Controls.named("straight out", farOut), farOut);
+        Label help = Controls.wrapped("quiet");
+        help.setText("A bank is told as distance and direction from your seat to the water's edge: 14 30L is 14 m out,"
+                + " 30 degrees left. Rough is good enough; all of it can be moved on the map later.");
+        content.getChildren().addAll(help, grid, error);
+        error.setId("new-error");
+        error.setManaged(false);
+    }
+
+    /** Puts the cursor into the first field. */
+    public void focus() {
+        venue.requestFocus();
+    }
+
+    public Node content() {
+        return content;
+    }
+
+    public List<Button> buttons(Runnable begin, Runnable cancel) {
+        return List.of(
+                Controls.button("begin-peg", "Begin this peg", begin), Controls.button("cancel-peg", "Cancel", cancel));
+    }
+
+    /** The peg as told; what is wrong is said on the sheet, and then there is none. */
+    public java.util.Optional<Peg> peg() {
+        try {
+            Peg named = Peg.EMPTY
+                    .withName(new PegName(
+                            venue.getText().strip(),
+                            water.getText().strip(),
+                            number.getText().strip()))
+                    .withPole(PlaceViewModel.pole(joints.getText()));
+            List<BankPoint> near = points(named, nearLeft, nearRight);
+            List<BankPoint> far = hasFar.isSelected() ? points(named, farLeft, farOut, farRight) : List.of();
+            return java.util.Optional.of(named.withBanks(new Banks(near, far, List.of())));
+        } catch (InputException e) {
+            error.setText(e.getMessage());
+            error.setManaged(true);
+            return java.util.Optional.empty();
+        }
+    }
+
+    private static List<BankPoint> points(Peg peg, TextField... fields) throws InputException {
+        List<BankPoint> points = new ArrayList<>();
+        for (TextField field : fields) {
+            String typed = field.getText().isBlank() ? field.getPromptText() : field.getText();
+            points.add(((Line.EdgeLine) Notation.of(peg).parse("edge " + typed)).point());
+        }
+        return points;
+    }
+
+    private static TextField field(String id, String name, String usual) {
+        TextField field = Controls.field(id, name, 11);
+        field.setPromptText(usual);
+        return field;
+    }
+}

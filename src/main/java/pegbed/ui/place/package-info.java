@@ -1,0 +1,2 @@
+/** Banks, marks, hazards, pole and names in forms; a new peg. */
+package pegbed.ui.place;

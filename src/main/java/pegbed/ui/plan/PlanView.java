@@ -1,0 +1,155 @@
+package pegbed.ui.plan;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Consumer;
+import javafx.geometry.Pos;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.Labeled;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+import pegbed.model.Place;
+import pegbed.ui.controls.CardList;
+import pegbed.ui.controls.Controls;
+
+/** The lines to fish, each to be pinned, forbidden and asked why, and their rigs. */
+public final class PlanView extends ScrollPane {
+    private final PlanViewModel model;
+    private final Consumer<Place> show;
+    private final VBox list = new VBox();
+    private final Label none = Controls.wrapped("quiet");
+    private final VBox lines = new VBox();
+    private final VBox rigs = new VBox();
+    private final VBox shortfalls = new VBox();
+    private final VBox foot = new VBox();
+    private final Button free;
+    private final Label error;
+    private final Set<Integer> explained = new HashSet<>();
+
+    /**
+     * @param show points at a place on the map
+     * @param changeRigs opens the sheet on which rigs are changed
+     */
+    public PlanView(PlanViewModel model, Consumer<Place> show, Runnable changeRigs) {
+        this.model = model;
+        this.show = show;
+        setId("plan");
+        setAccessibleText("Lines and rigs");
+        setFitToWidth(true);
+        setHbarPolicy(ScrollBarPolicy.NEVER);
+        setContent(list);
+        list.getStyleClass().add("findings");
+        for (VBox part : List.of(lines, rigs, shortfalls)) {
+            part.getStyleClass().add("findings-part");
+        }
+        none.setText("The lines to fish and their rigs will stand here.");
+        getStyleClass().add("edge-to-edge");
+        free = Controls.button(
+                "free-lines", "Let all free", "Nothing is pinned or forbidden any more", model::releaseAll);
+        free.disableProperty().bind(model.pinnedProperty().not());
+        error = Controls.telling("plan-error", "error-words", model.errorProperty());
+        HBox buttons = new HBox(
+                Controls.button("edit-rigs", "Change rigs", "Floats, hook lengths and shotting (Ctrl+R)", changeRigs),
+                free);
+        buttons.getStyleClass().add("row");
+        foot.getChildren().addAll(error, buttons);
+        list.getChildren().addAll(none, lines, rigs, shortfalls, foot);
+        model.planProperty().addListener((property, before, now) -> refresh());
+        refresh();
+    }
+
+    private void refresh() {
+        boolean nothing = model.lines().isEmpty() && model.shortfalls().isEmpty();
+        Controls.setShown(none, nothing);
+        CardList.show(lines.getChildren(), model.lines(), LineView.class, LineView::new, LineView::tell);
+        CardList.show(rigs.getChildren(), model.rigs(), RigView.class, RigView::new, RigView::tell);
+        CardList.show(
+                shortfalls.getChildren(),
+                model.shortfalls(),
+                Label.class,
+                () -> Controls.wrapped("warning-words"),
+                (label, sentence) -> label.setText("⚠ " + sentence));
+    }
+
+    /** A rig; what it says may change. */
+    private static final class RigView extends VBox {
+        private final Label title = Controls.wrapped("heading");
+        private final Label what = Controls.wrapped("quiet");
+
+        RigView() {
+            getChildren().addAll(title, what);
+        }
+
+        void tell(PlanViewModel.RigCard rig) {
+            title.setText(rig.title());
+            what.setText(rig.what());
+        }
+    }
+
+    /** A line with its buttons; what it says may change. */
+    private final class LineView extends HBox {
+        private final Label badge = new Label();
+        private final Label title = Controls.wrapped("heading");
+        private final Label where = Controls.wrapped("plain");
+        private final Label what = Controls.wrapped("quiet");
+        private final Label why = Controls.wrapped("plain");
+        private final ToggleButton ask = new ToggleButton("Why");
+        private final Button look = Controls.button("", "Show", () -> show.accept(line().place()));
+        private final Button pin = Controls.button("", "Pin", () -> model.pin(line()));
+        private final Button forbid = Controls.button("", "Not here", () -> model.forbid(line()));
+        private PlanViewModel.LineCard told;
+
+        LineView() {
+            badge.getStyleClass().addAll("badge", "line-badge");
+            badge.setMinWidth(USE_PREF_SIZE);
+            why.visibleProperty().bind(ask.selectedProperty());
+            why.managedProperty().bind(why.visibleProperty());
+            ask.selectedProperty().addListener((property, before, now) -> {
+                if (now) {
+                    explained.add(line().number());
+                } else {
+                    explained.remove(line().number());
+                }
+            });
+            HBox buttons = new HBox(look, pin, forbid, ask);
+            buttons.getStyleClass().add("row");
+            buttons.getChildren().forEach(button -> button.getStyleClass().add("small"));
+            VBox words = new VBox(title, where, what, buttons, why);
+            words.setSpacing(2);
+            HBox.setHgrow(words, Priority.ALWAYS);
+            getChildren().addAll(badge, words);
+            setAlignment(Pos.TOP_LEFT);
+            getStyleClass().add("card");
+        }
+
+        private PlanViewModel.LineCard line() {
+            return told;
+        }
+
+        void tell(PlanViewModel.LineCard line) {
+            told = line;
+            badge.setText(String.valueOf(line.number()));
+            title.setText(line.title());
+            where.setText(line.where());
+            what.setText(line.what());
+            why.setText(line.why());
+            why.setId("why-" + line.number());
+            ask.setSelected(explained.contains(line.number()));
+            pin.setText(line.pinned() ? "📌 Let free" : "Pin");
+            named(look, "show", line);
+            named(pin, "pin", line);
+            named(forbid, "forbid", line);
+            named(ask, "ask", line);
+        }
+
+        private static void named(Labeled button, String name, PlanViewModel.LineCard line) {
+            button.setId(name + "-" + line.number());
+            button.setAccessibleText(button.getText() + ", line " + line.number());
+        }
+    }
+}

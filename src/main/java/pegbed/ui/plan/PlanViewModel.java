@@ -1,0 +1,218 @@
+package pegbed.ui.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Executor;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import javafx.beans.property.ReadOnlyBooleanProperty;
+import javafx.beans.property.ReadOnlyBooleanWrapper;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
+import javafx.collections.FXCollections;
+import javafx.collections.ObservableList;
+import pegbed.findings.Findings;
+import pegbed.model.InputException;
+import pegbed.model.Peg;
+import pegbed.model.Place;
+import pegbed.model.Wishes;
+import pegbed.plan.Plan;
+import pegbed.plan.PlannedLine;
+import pegbed.plan.Rig;
+import pegbed.session.Answer;
+import pegbed.session.Edit;
+import pegbed.session.PlanEdits;
+import pegbed.session.Session;
+import pegbed.ui.controls.Texts;
+import pegbed.wording.PlanWords;
+import pegbed.wording.RigWords;
+
+/** The lines to fish and their rigs. */
+public final class PlanViewModel {
+    /** A pin within this distance of a line is that line's, metres. */
+    private static final double SAME_METRES = 0.5;
+
+    /**
+     * A line.
+     *
+     * @param number 1 for the one to start on
+     * @param title what it is and how deep
+     * @param where how to find it
+     * @param what its ground, its rig, and when to fish it
+     * @param why why it was chosen
+     * @param pinned whether the person fixed it
+     * @param place where
+     */
+    public record LineCard(
+            int number, String title, String where, String what, String why, boolean pinned, Place place) {}
+
+    /**
+     * A rig.
+     *
+     * @param title its number, its float and its lines
+     * @param what how it is set and tied
+     */
+    record RigCard(String title, String what) {}
+
+    /** What a plan depends on. */
+    private record Question(Findings findings, Wishes wishes) {}
+
+    private final Session session;
+    private final Executor worker;
+    private final Executor owner;
+    private final ObservableList<LineCard> lines = FXCollections.observableArrayList();
+    private final ObservableList<RigCard> rigs = FXCollections.observableArrayList();
+    private final ObservableList<String> shortfalls = FXCollections.observableArrayList();
+    private final ReadOnlyBooleanWrapper pinned = new ReadOnlyBooleanWrapper(false);
+    private final ReadOnlyStringWrapper error = new ReadOnlyStringWrapper("");
+    private final ReadOnlyObjectWrapper<Optional<Plan>> plan = new ReadOnlyObjectWrapper<>(Optional.empty());
+    private Optional<Question> asked = Optional.empty();
+
+    /**
+     * @param worker makes plans
+     * @param owner runs what belongs to the owner's thread
+     */
+    public PlanViewModel(Session session, Executor worker, Executor owner) {
+        this.session = session;
+        this.worker = worker;
+        this.owner = owner;
+        session.onChange(this::refresh);
+        refresh();
+    }
+
+    /** The plan itself, to be drawn; empty while there is none. */
+    public ReadOnlyObjectProperty<Optional<Plan>> planProperty() {
+        return plan.getReadOnlyProperty();
+    }
+
+    /** In the order in which they are fished. */
+    public ObservableList<LineCard> lines() {
+        return lines;
+    }
+
+    /** The shallowest first. */
+    ObservableList<RigCard> rigs() {
+        return rigs;
+    }
+
+    /** What was wanted and could not be had, one or two sentences each. */
+    ObservableList<String> shortfalls() {
+        return shortfalls;
+    }
+
+    /** Whether any line is fixed or forbidden. */
+    ReadOnlyBooleanProperty pinnedProperty() {
+        return pinned.getReadOnlyProperty();
+    }
+
+    /** Why the last wish was refused, one sentence; empty if it was not. */
+    ReadOnlyStringProperty errorProperty() {
+        return error.getReadOnlyProperty();
+    }
+
+    /** Fixes a line where it is, or lets it free again. */
+    void pin(LineCard line) {
+        make(line.pinned() ? PlanEdits.release(line.place(), SAME_METRES) : PlanEdits.fix(line.place()));
+    }
+
+    /** No line here. */
+    void forbid(LineCard line) {
+        make(PlanEdits.forbid(line.place()));
+    }
+
+    /** Nothing is fixed or forbidden any more. */
+    void releaseAll() {
+        make(PlanEdits.releaseAll());
+    }
+
+    private void make(Edit edit) {
+        try {
+            session.edit(edit);
+            error.set("");
+        } catch (InputException e) {
+            error.set(e.getMessage());
+        }
+    }
+
+    private void refresh() {
+        Wishes wishes = session.peg().wishes();
+        pinned.set(
+                !wishes.lines().fixed().isEmpty() || !wishes.lines().forbidden().isEmpty());
+        Optional<Question> question =
+                session.answer().shown().map(Answer.Ready::findings).map(findings -> new Question(findings, wishes));
+        if (question.isEmpty()) {
+            asked = question;
+            lines.clear();
+            rigs.clear();
+            shortfalls.clear();
+            plan.set(Optional.empty());
+            return;
+        }
+        // Findings that are being replaced need no plan of their own.
+        if (!(session.answer() instanceof Answer.Ready) || same(question.get())) {
+            return;
+        }
+        asked = question;
+        Question wanted = question.get();
+        worker.execute(() -> {
+            Plan made = Plan.of(wanted.findings(), wanted.wishes());
+            List<LineCard> lineCards = lines(made);
+            List<RigCard> rigCards = rigs(made);
+            List<String> missing = PlanWords.of(made).shortfalls();
+            owner.execute(() -> {
+                if (asked.filter(now -> now == wanted).isPresent()) {
+                    lines.setAll(lineCards);
+                    rigs.setAll(rigCards);
+                    shortfalls.setAll(missing);
+                    plan.set(Optional.of(made));
+                }
+            });
+        });
+    }
+
+    private boolean same(Question question) {
+        return asked.filter(before -> before.findings() == question.findings()
+                        && before.wishes().equals(question.wishes()))
+                .isPresent();
+    }
+
+    private static List<LineCard> lines(Plan plan) {
+        PlanWords words = PlanWords.of(plan);
+        List<LineCard> cards = new ArrayList<>();
+        for (PlannedLine line : plan.lines()) {
+            String checks = Stream.concat(words.checks(line).stream(), words.confirming(line).stream())
+                    .collect(Collectors.joining(" "));
+            cards.add(new LineCard(
+                    line.number(),
+                    Texts.capital(words.where(line)) + ", " + words.depth(line) + ", rig " + line.rig(),
+                    words.distance(line) + ", " + words.direction(line) + ", " + words.clock(line) + ", "
+                            + words.aim(line),
+                    Texts.capital(words.confidence(line)) + ", " + words.slope(line) + ", " + words.doubt(line) + ". "
+                            + words.order(line),
+                    words.why(line) + (checks.isEmpty() ? "" : " " + checks),
+                    line.candidate().isFixed(),
+                    line.place()));
+        }
+        return cards;
+    }
+
+    private static List<RigCard> rigs(Plan plan) {
+        Peg peg = plan.findings().map().peg();
+        RigWords words = RigWords.of(peg);
+        List<RigCard> cards = new ArrayList<>();
+        for (Rig rig : plan.rigs()) {
+            String marks = rig.settings().stream()
+                    .map(setting -> "line " + setting.line() + ": hook to tip " + words.hookToTip(setting) + ", "
+                            + words.mark(setting))
+                    .collect(Collectors.joining("; "));
+            cards.add(new RigCard(
+                    "Rig " + rig.number() + " for " + words.lines(rig) + ", float " + words.floatSize(rig),
+                    Texts.capital(marks) + ". " + Texts.capital(words.overdepth(rig)) + "; " + words.travel(rig)
+                            + ". Shot: " + words.shotting(rig) + ". Hook length " + words.hookLength(rig) + "."));
+        }
+        return cards;
+    }
+}

@@ -1,0 +1,2 @@
+/** Lines and rigs. */
+package pegbed.ui.plan;

@@ -1,0 +1,153 @@
+package pegbed.ui.profile;
+
+import java.util.Optional;
+import java.util.concurrent.Executor;
+import java.util.stream.Collectors;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
+import pegbed.findings.DepthProfile;
+import pegbed.findings.PegMap;
+import pegbed.findings.Steepness;
+import pegbed.model.Place;
+import pegbed.notation.Wording;
+import pegbed.session.Answer;
+import pegbed.session.Session;
+import pegbed.ui.controls.Texts;
+
+/** The bottom along the pointer's direction, or along a line that was drawn. */
+public final class ProfileViewModel {
+    /**
+     * A straight line over the water.
+     *
+     * @param from its start
+     * @param to its end
+     */
+    public record Course(Place from, Place to) {}
+
+    private final Session session;
+    private final Executor worker;
+    private final Executor owner;
+    private final ReadOnlyObjectWrapper<Optional<DepthProfile>> profile = new ReadOnlyObjectWrapper<>(Optional.empty());
+    private final ReadOnlyStringWrapper title = new ReadOnlyStringWrapper("");
+    private final ReadOnlyStringWrapper slopes = new ReadOnlyStringWrapper("");
+    private double angleDegrees;
+    private Optional<Course> drawn = Optional.empty();
+    private Object wanted = new Object();
+    private Object asked = "";
+
+    /**
+     * @param worker works profiles out
+     * @param owner runs what belongs to the owner's thread
+     */
+    public ProfileViewModel(Session session, Executor worker, Executor owner) {
+        this.session = session;
+        this.worker = worker;
+        this.owner = owner;
+        session.onChange(this::refresh);
+        refresh();
+    }
+
+    public ReadOnlyObjectProperty<Optional<DepthProfile>> profileProperty() {
+        return profile.getReadOnlyProperty();
+    }
+
+    /** Which way the profile goes, in words. */
+    ReadOnlyStringProperty titleProperty() {
+        return title.getReadOnlyProperty();
+    }
+
+    /** The slopes that it meets, in words. */
+    ReadOnlyStringProperty slopesProperty() {
+        return slopes.getReadOnlyProperty();
+    }
+
+    double angleDegrees() {
+        return angleDegrees;
+    }
+
+    /** The line that was drawn; empty while the pointer's direction is followed. */
+    public Optional<Course> drawn() {
+        return drawn;
+    }
+
+    /** Looks in a direction, unless a line was drawn. */
+    public void towards(double degrees) {
+        if (drawn.isEmpty() && degrees != angleDegrees) {
+            angleDegrees = degrees;
+            refresh();
+        }
+    }
+
+    /** Follows a line that was drawn. */
+    public void along(Place from, Place to) {
+        drawn = Optional.of(new Course(from, to));
+        refresh();
+    }
+
+    /** Goes back to the pointer's direction. */
+    void followPointer() {
+        drawn = Optional.empty();
+        refresh();
+    }
+
+    /** The depths in the person's words. */
+    Wording wording() {
+        return Wording.of(session.peg());
+    }
+
+    private void refresh() {
+        Optional<PegMap> map = session.answer().shown().map(Answer.Ready::map);
+        Wording wording = wording();
+        title.set(drawn.map(course -> "Bottom along the line from "
+                        + wording.direction(course.from().angleDegrees()) + " to "
+                        + wording.direction(course.to().angleDegrees()))
+                .orElse("Bottom " + wording.direction(angleDegrees) + " (" + wording.clock(angleDegrees) + ")"));
+        if (map.isEmpty()) {
+            asked = "";
+            wanted = new Object();
+            profile.set(Optional.empty());
+            slopes.set("");
+            return;
+        }
+        Object question = java.util.List.of(System.identityHashCode(map.get()), angleDegrees, drawn);
+        if (question.equals(asked)) {
+            return;
+        }
+        asked = question;
+        Object token = new Object();
+        wanted = token;
+        double angle = angleDegrees;
+        Optional<Course> line = drawn;
+        worker.execute(() -> {
+            DepthProfile found = line.map(course -> DepthProfile.between(map.get(), course.from(), course.to()))
+                    .orElseGet(() -> DepthProfile.towards(map.get(), angle));
+            owner.execute(() -> {
+                if (wanted == token) {
+                    profile.set(Optional.of(found));
+                    slopes.set(slopes(found));
+                }
+            });
+        });
+    }
+
+    private String slopes(DepthProfile found) {
+        Wording wording = wording();
+        if (found.points().isEmpty()) {
+            return "There is no water this way.";
+        }
+        if (found.slopes().isEmpty()) {
+            return "No slope steeper than 1 in 3 this way.";
+        }
+        return found.slopes().stream()
+                .map(slope -> Steepness.oneIn(slope.steepest()) + " from " + end(slope.lip(), wording) + " down to "
+                        + end(slope.foot(), wording))
+                .collect(Collectors.joining("; ", "", "."));
+    }
+
+    private static String end(DepthProfile.Point point, Wording wording) {
+        return wording.depth(point.depthMetres()) + " at "
+                + Texts.number(point.place().distanceMetres(), 1) + " m";
+    }
+}

@@ -1,0 +1,2 @@
+/** The bottom along a direction. */
+package pegbed.ui.profile;

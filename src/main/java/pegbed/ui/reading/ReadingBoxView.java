@@ -1,0 +1,83 @@
+package pegbed.ui.reading;
+
+import javafx.beans.binding.Bindings;
+import javafx.geometry.Pos;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
+import javafx.scene.input.KeyCode;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import pegbed.ui.controls.Controls;
+
+/** The reading box with its echo and its error beside it. */
+public final class ReadingBoxView extends VBox {
+    private final TextField field = new TextField();
+
+    public ReadingBoxView(ReadingBoxViewModel model, NextReadingViewModel guide) {
+        getStyleClass().add("reading-box");
+        field.setId("reading");
+        field.setPromptText("distance direction depth, such as 11 20L 4'6 silt");
+        field.setAccessibleText("Reading: distance, direction, depth, then bottom and note");
+        field.textProperty().bindBidirectional(model.textProperty());
+        field.setOnAction(event -> model.enter());
+        field.addEventFilter(javafx.scene.input.KeyEvent.KEY_PRESSED, event -> {
+            if (event.getCode() == KeyCode.UP) {
+                model.recallOlder();
+            } else if (event.getCode() == KeyCode.DOWN) {
+                model.recallNewer();
+            } else {
+                return;
+            }
+            field.end();
+            event.consume();
+        });
+        HBox.setHgrow(field, Priority.ALWAYS);
+        Label name = new Label("Reading");
+        name.setLabelFor(field);
+        name.setMinWidth(Region.USE_PREF_SIZE);
+        Button add = Controls.button("add", "Add", "Adds the line, as Enter does", model::enter);
+        add.setFocusTraversable(false);
+        HBox row = new HBox(name, field, add);
+        row.setAlignment(Pos.CENTER_LEFT);
+        row.getStyleClass().add("row");
+        Label echo = new Label();
+        echo.setId("echo");
+        echo.textProperty()
+                .bind(Bindings.createStringBinding(
+                        () -> says(model),
+                        model.echoProperty(),
+                        model.addedProperty(),
+                        model.keptProperty(),
+                        model.errorProperty(),
+                        model.textProperty()));
+        echo.setWrapText(true);
+        echo.getStyleClass().add("echo");
+        model.errorProperty()
+                .addListener((property, before, now) ->
+                        echo.pseudoClassStateChanged(javafx.css.PseudoClass.getPseudoClass("wrong"), !now.isEmpty()));
+        Label next = Controls.telling("next", "next", guide.wordsProperty());
+        getChildren().addAll(next, row, echo);
+    }
+
+    private static String says(ReadingBoxViewModel model) {
+        if (!model.errorProperty().get().isEmpty()) {
+            return "✗ " + model.errorProperty().get();
+        }
+        if (!model.echoProperty().get().isEmpty()) {
+            return (model.addedProperty().get() ? (model.keptProperty().get() ? "✓ Added: " : "… Adding: ") : "→ ")
+                    + model.echoProperty().get();
+        }
+        return model.textProperty().get().isBlank()
+                ? "Type how far, which way, how deep, then Enter. Enter alone takes up the next place, Up the line before."
+                : "…";
+    }
+
+    /** Puts the cursor behind what stands in the box. */
+    public void focusBox() {
+        field.requestFocus();
+        field.end();
+    }
+}

@@ -1,0 +1,247 @@
+package pegbed.ui.reading;
+
+import java.time.Clock;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import javafx.beans.property.ReadOnlyBooleanProperty;
+import javafx.beans.property.ReadOnlyBooleanWrapper;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
+import javafx.beans.property.SimpleStringProperty;
+import javafx.beans.property.StringProperty;
+import javafx.beans.value.ObservableValue;
+import pegbed.guidance.NextReading;
+import pegbed.model.InputException;
+import pegbed.model.Peg;
+import pegbed.model.Place;
+import pegbed.model.Reading;
+import pegbed.notation.Line;
+import pegbed.notation.Notation;
+import pegbed.notation.ShortForm;
+import pegbed.notation.Wording;
+import pegbed.session.Answer;
+import pegbed.session.Edit;
+import pegbed.session.PlaceEdits;
+import pegbed.session.ReadingEdits;
+import pegbed.session.Session;
+
+/** The box into which readings, edges and snags are typed, a line each. */
+public final class ReadingBoxViewModel {
+    private final Session session;
+    private final Clock clock;
+    private final ObservableValue<Optional<NextReading>> next;
+    private final StringProperty text = new SimpleStringProperty("");
+    private final ReadOnlyStringWrapper echo = new ReadOnlyStringWrapper("");
+    private final ReadOnlyStringWrapper error = new ReadOnlyStringWrapper("");
+    private final ReadOnlyBooleanWrapper added = new ReadOnlyBooleanWrapper(false);
+    private final ReadOnlyBooleanWrapper kept = new ReadOnlyBooleanWrapper(false);
+    private final List<String> entered = new ArrayList<>();
+    private static final int NOT_RECALLING = Integer.MAX_VALUE;
+
+    /** Place in the lines while recalling. */
+    private int recalled = NOT_RECALLING;
+
+    private boolean replacing;
+
+    /** No revision reaches this. */
+    private static final long NOT_YET = Long.MAX_VALUE;
+
+    /** The revision that the last added line made. */
+    private long addedRevision;
+
+    /** @param next the reading to take next, which Enter in the empty box takes up */
+    public ReadingBoxViewModel(Session session, Clock clock, ObservableValue<Optional<NextReading>> next) {
+        this.session = session;
+        this.next = next;
+        this.clock = clock;
+        text.addListener((property, before, now) -> typed(now));
+        session.onChange(this::refresh);
+    }
+
+    private void refresh() {
+        kept.set(session.keptRevision() >= addedRevision);
+    }
+
+    /** What stands in the box. */
+    public StringProperty textProperty() {
+        return text;
+    }
+
+    /** How the line was understood; empty while it can't be. */
+    public ReadOnlyStringProperty echoProperty() {
+        return echo.getReadOnlyProperty();
+    }
+
+    /** What was wrong with the line that was entered, one sentence; empty if nothing. */
+    public ReadOnlyStringProperty errorProperty() {
+        return error.getReadOnlyProperty();
+    }
+
+    /** Whether the echo tells of a line that has been added, not of one that stands in the box. */
+    public ReadOnlyBooleanProperty addedProperty() {
+        return added.getReadOnlyProperty();
+    }
+
+    /** Whether what was added last is on the disk, so that nothing can take it away any more. */
+    public ReadOnlyBooleanProperty keptProperty() {
+        return kept.getReadOnlyProperty();
+    }
+
+    private void typed(String now) {
+        if (replacing) {
+            return;
+        }
+        error.set("");
+        added.set(false);
+        recalled = NOT_RECALLING;
+        try {
+            echo.set(now.isBlank() ? "" : understood(Notation.of(session.peg()), now));
+        } catch (InputException unfinished) {
+            echo.set("");
+        }
+    }
+
+    private static String understood(Notation notation, String line) throws InputException {
+        return notation.echo(notation.parse(line));
+    }
+
+    /**
+     * Adds what stands in the box. A line that can't be read, or lies beyond reach, stays in the box. An empty box takes
+     * up the place of the reading to take next.
+     *
+     * @return whether it was added
+     */
+    public boolean enter() {
+        String line = text.get().strip();
+        if (line.isEmpty()) {
+            next.getValue().ifPresent(reading -> fillFrom(reading.place()));
+            return false;
+        }
+        try {
+            Notation notation = Notation.of(session.peg());
+            Line parsed = notation.parse(line);
+            Edit edit = edit(parsed);
+            String words = notation.echo(parsed) + warning(parsed);
+            addedRevision = NOT_YET;
+            kept.set(false);
+            session.edit(edit);
+            addedRevision = session.revision();
+            entered.remove(line);
+            entered.add(line);
+            replace("");
+            echo.set(words);
+            added.set(true);
+            refresh();
+            return true;
+        } catch (InputException e) {
+            addedRevision = 0;
+            echo.set("");
+            error.set(e.getMessage());
+            return false;
+        }
+    }
+
+    private Edit edit(Line line) throws InputException {
+        if (line instanceof Line.ReadingLine reading) {
+            refuseBeyondReach(reading.reading().place());
+            return ReadingEdits.add(stamped(reading.reading()));
+        }
+        if (line instanceof Line.EdgeLine edge) {
+            return PlaceEdits.addBankPoint(
+                    PlaceEdits.bankFor(session.peg(), edge.point().place()), edge.point());
+        }
+        return PlaceEdits.addHazard(((Line.SnagLine) line).hazard());
+    }
+
+    private void refuseBeyondReach(Place place) throws InputException {
+        double reach = session.peg().pole().reachMetres();
+        if (place.distanceMetres() > reach + 0.005) {
+            Wording wording = Wording.of(session.peg());
+            throw new InputException(wording.distance(place.distanceMetres()) + " is beyond the reach of your pole, "
+                    + wording.distance(reach) + "; give a nearer place, or a longer pole under Place.");
+        }
+    }
+
+    private Reading stamped(Reading r) {
+        return new Reading(
+                r.typed(),
+                r.place(),
+                r.precision(),
+                r.depthMetres(),
+                r.bottom(),
+                r.note(),
+                Optional.of(OffsetDateTime.now(clock).withNano(0)),
+                r.extras());
+    }
+
+    private String warning(Line line) {
+        if (line instanceof Line.ReadingLine reading) {
+            Place place = reading.reading().place();
+            boolean land = session.answer()
+                    .shown()
+                    .map(Answer.Ready::map)
+                    .map(map -> map.water().isLand(place.xMetres(), place.yMetres()))
+                    .orElse(false);
+            return land ? ". It lies on dry ground as the banks are drawn." : "";
+        }
+        if (line instanceof Line.EdgeLine edge) {
+            return ", added to the "
+                    + PlaceEdits.bankFor(session.peg(), edge.point().place()).words();
+        }
+        return "";
+    }
+
+    /** Puts the line before into the box, as often as there are lines: those entered here, then the peg's readings. */
+    void recallOlder() {
+        List<String> lines = lines();
+        int at = Math.min(recalled, lines.size()) - 1;
+        if (at >= 0) {
+            recall(at, lines.get(at));
+        }
+    }
+
+    /** Back towards the empty box. */
+    void recallNewer() {
+        List<String> lines = lines();
+        if (recalled < lines.size()) {
+            int at = recalled + 1;
+            recall(at, at == lines.size() ? "" : lines.get(at));
+        }
+    }
+
+    private void recall(int at, String line) {
+        text.set(line);
+        recalled = at;
+    }
+
+    private List<String> lines() {
+        if (!entered.isEmpty()) {
+            return entered;
+        }
+        ShortForm form = form(session.peg());
+        return session.peg().today().readings().stream().map(form::printReading).toList();
+    }
+
+    private static ShortForm form(Peg peg) {
+        return new ShortForm(peg.units(), peg.pole(), '.');
+    }
+
+    /** Puts a place's distance and direction into the box, before the depth if that was typed already. */
+    public void fillFrom(Place place) {
+        ShortForm form = form(session.peg());
+        String[] pieces = text.get().strip().split("\\s+", 3);
+        String rest = pieces.length == 3 ? pieces[2] : "";
+        text.set(form.printDistance(place.distanceMetres()) + " " + form.printDirection(place.angleDegrees()) + " "
+                + rest);
+    }
+
+    private void replace(String line) {
+        replacing = true;
+        text.set(line);
+        replacing = false;
+        error.set("");
+        recalled = NOT_RECALLING;
+    }
+}

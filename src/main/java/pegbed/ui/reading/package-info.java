@@ -1,0 +1,2 @@
+/** The reading box, the table of readings, and the next reading. */
+package pegbed.ui.reading;

@@ -1,0 +1,289 @@
+package pegbed.ui.shelf;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Executor;
+import javafx.beans.property.ReadOnlyBooleanProperty;
+import javafx.beans.property.ReadOnlyBooleanWrapper;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
+import javafx.beans.property.SimpleStringProperty;
+import javafx.beans.property.StringProperty;
+import javafx.collections.FXCollections;
+import javafx.collections.ObservableList;
+import pegbed.model.InputException;
+import pegbed.model.Peg;
+import pegbed.model.PegName;
+import pegbed.notation.Wording;
+import pegbed.session.Session;
+import pegbed.storage.shelf.Shelf;
+import pegbed.storage.shelf.ShelfFiles;
+import pegbed.storage.shelf.ShelfPeg;
+import pegbed.ui.document.WindowPreferences;
+
+/** The person's own pegs in a folder: listed, found, and put in order. Nothing of the disk is waited for here. */
+public final class ShelfViewModel {
+    /**
+     * A peg on the shelf.
+     *
+     * @param peg as its file tells it
+     * @param venue where it is; the file's name where the file can't be read
+     * @param water the water
+     * @param number the peg's number
+     * @param lastVisit day of the latest visit; empty if not known
+     * @param readings how many of all visits
+     * @param deepest the deepest reading of the latest visit that has any
+     * @param level the latest visit's board measure; empty if not measured
+     * @param trouble what is wrong with the file, one sentence; empty if nothing is
+     */
+    public record Row(
+            ShelfPeg peg,
+            String venue,
+            String water,
+            String number,
+            String lastVisit,
+            String readings,
+            String deepest,
+            String level,
+            String trouble) {
+        boolean canBeRead() {
+            return peg.visits() > 0;
+        }
+    }
+
+    private final Session session;
+    private final WindowPreferences remembered;
+    private final Executor worker;
+    private final Executor owner;
+    private final StringProperty text = new SimpleStringProperty("");
+    private final ObservableList<Row> rows = FXCollections.observableArrayList();
+    private final ReadOnlyStringWrapper folderWords = new ReadOnlyStringWrapper("");
+    private final ReadOnlyStringWrapper count = new ReadOnlyStringWrapper("");
+    private final ReadOnlyStringWrapper said = new ReadOnlyStringWrapper("");
+    private final ReadOnlyStringWrapper error = new ReadOnlyStringWrapper("");
+    private final ReadOnlyBooleanWrapper looking = new ReadOnlyBooleanWrapper(false);
+    private Optional<Path> folder;
+    private Optional<Shelf> shelf = Optional.empty();
+    private int question;
+
+    /**
+     * @param remembered keeps the folder between runs
+     * @param worker looks at the disk, one piece of work after the other
+     * @param owner runs what belongs to the owner's thread
+     */
+    public ShelfViewModel(Session session, WindowPreferences remembered, Executor worker, Executor owner) {
+        this.session = session;
+        this.remembered = remembered;
+        this.worker = worker;
+        this.owner = owner;
+        folder = remembered.shelf();
+        text.addListener((property, before, now) -> list());
+        tellFolder();
+    }
+
+    /** What is searched for; every word must be part of venue, water, number or file name. */
+    StringProperty textProperty() {
+        return text;
+    }
+
+    /** The pegs that are found, by venue, water and number. */
+    ObservableList<Row> rows() {
+        return rows;
+    }
+
+    /** Which folder is looked at, in words. */
+    ReadOnlyStringProperty folderProperty() {
+        return folderWords.getReadOnlyProperty();
+    }
+
+    /** How many pegs are shown, and what is odd about them. */
+    ReadOnlyStringProperty countProperty() {
+        return count.getReadOnlyProperty();
+    }
+
+    /** What was done last, one sentence; empty if nothing. */
+    ReadOnlyStringProperty saidProperty() {
+        return said.getReadOnlyProperty();
+    }
+
+    /** Why something was not done, one sentence; empty if all was. */
+    ReadOnlyStringProperty errorProperty() {
+        return error.getReadOnlyProperty();
+    }
+
+    /** Whether the folder is being looked at. */
+    ReadOnlyBooleanProperty lookingProperty() {
+        return looking.getReadOnlyProperty();
+    }
+
+    /** Looks at another folder, and remembers it. */
+    public void choose(Path chosen) {
+        folder = Optional.of(chosen.toAbsolutePath().normalize());
+        folder.ifPresent(remembered::setShelf);
+        shelf = Optional.empty();
+        tellFolder();
+        list();
+        look();
+    }
+
+    /** Looks at the folder again; only files that have changed since are read. */
+    public void look() {
+        said.set("");
+        error.set("");
+        refresh();
+    }
+
+    private void refresh() {
+        if (folder.isEmpty()) {
+            return;
+        }
+        int asked = ++question;
+        Path wanted = folder.get();
+        Optional<Shelf> known = shelf;
+        looking.set(true);
+        tellFolder();
+        worker.execute(() -> {
+            try {
+                Shelf found = known.isPresent() ? known.get().refreshed() : Shelf.of(wanted);
+                owner.execute(() -> found(asked, found));
+            } catch (InputException e) {
+                owner.execute(() -> lost(asked, e.getMessage()));
+            }
+        });
+    }
+
+    private void found(int asked, Shelf found) {
+        if (asked == question) {
+            shelf = Optional.of(found);
+            looking.set(false);
+            tellFolder();
+            list();
+        }
+    }
+
+    private void lost(int asked, String why) {
+        if (asked == question) {
+            shelf = Optional.empty();
+            looking.set(false);
+            tellFolder();
+            list();
+            error.set(why);
+        }
+    }
+
+    private void tellFolder() {
+        folderWords.set(folder.map(path -> (looking.get() ? "Looking at " : "") + path)
+                .orElse("Choose the folder that your peg files are in."));
+    }
+
+    private void list() {
+        List<Row> now = shelf.map(all ->
+                        all.find(text.get()).stream().map(ShelfViewModel::row).toList())
+                .orElse(List.of());
+        if (!now.equals(rows)) {
+            rows.setAll(now);
+        }
+        count.set(shelf.map(all -> counted(all, now.size())).orElse(""));
+    }
+
+    private static String counted(Shelf all, int shown) {
+        int whole = all.pegs().size();
+        if (whole == 0) {
+            return "No peg file lies in this folder or in the folders in it.";
+        }
+        int twins = all.twins().size();
+        return (shown == whole ? String.valueOf(whole) : shown + " of " + whole)
+                + (whole == 1 ? " peg" : " pegs")
+                + (twins == 0 ? "" : "; ⚠ " + twins + " files share their peg's name with another, as copies do");
+    }
+
+    private static Row row(ShelfPeg peg) {
+        Wording wording = Wording.of(Peg.EMPTY.withUnits(peg.units()));
+        boolean read = peg.visits() > 0;
+        return new Row(
+                peg,
+                read ? peg.name().venue() : peg.file().getFileName().toString(),
+                peg.name().water(),
+                peg.name().number(),
+                peg.lastVisit().map(Wording::day).orElse(""),
+                read ? String.valueOf(peg.readings()) : "",
+                peg.deepestReadingMetres().isPresent()
+                        ? wording.depth(peg.deepestReadingMetres().getAsDouble())
+                        : "",
+                peg.boardToWaterMetres().isPresent()
+                        ? wording.depthToHalfInch(peg.boardToWaterMetres().getAsDouble())
+                        : "",
+                peg.trouble().orElse(""));
+    }
+
+    /** Copies a peg file beside itself. */
+    void duplicate(Row row) {
+        act(() -> title(row) + " has a copy, " + ShelfFiles.duplicate(row.peg()).getFileName() + ".");
+    }
+
+    /** Gives a peg another name; its file keeps its own. */
+    void rename(Row row, PegName name) {
+        if (isFree(row, "change its name under Place")) {
+            act(() -> {
+                ShelfFiles.rename(row.peg(), name);
+                return title(row) + " is now " + name.title() + ".";
+            });
+        }
+    }
+
+    /** Moves a peg file, and its earlier versions, to another folder. */
+    void move(Row row, Path to) {
+        if (isFree(row, "open another peg before you move this one")) {
+            act(() ->
+                    title(row) + " is now in " + ShelfFiles.move(row.peg(), to).getParent() + ".");
+        }
+    }
+
+    /** Puts a peg file, and its earlier versions, into the folder for deleted pegs beside it. */
+    void delete(Row row) {
+        if (isFree(row, "open another peg before you delete this one")) {
+            act(() -> title(row) + " is deleted; it lies in "
+                    + ShelfFiles.delete(row.peg()).getParent() + ".");
+        }
+    }
+
+    /** A peg in words: its name, or its file's where it can't be read. */
+    static String title(Row row) {
+        return row.canBeRead()
+                ? row.peg().name().title()
+                : row.peg().file().getFileName().toString();
+    }
+
+    /** The file of the open peg is the session's own. */
+    private boolean isFree(Row row, String instead) {
+        boolean open = session.file()
+                .map(file -> file.toAbsolutePath().normalize())
+                .filter(row.peg().file().toAbsolutePath().normalize()::equals)
+                .isPresent();
+        if (open) {
+            said.set("");
+            error.set("That peg is open in this window; " + instead + ".");
+        }
+        return !open;
+    }
+
+    /** What is done to a file; tells what came of it. */
+    private interface Deed {
+        String done() throws InputException;
+    }
+
+    private void act(Deed deed) {
+        said.set("");
+        error.set("");
+        worker.execute(() -> {
+            try {
+                String sentence = deed.done();
+                owner.execute(() -> said.set(sentence));
+            } catch (InputException e) {
+                owner.execute(() -> error.set(e.getMessage()));
+            }
+            owner.execute(this::refresh);
+        });
+    }
+}

@@ -1,0 +1,2 @@
+/** The folder of pegs. */
+package pegbed.ui.shelf;

@@ -1,0 +1,146 @@
+package pegbed.ui.visits;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Executor;
+import javafx.beans.property.IntegerProperty;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
+import javafx.beans.property.SimpleIntegerProperty;
+import javafx.collections.FXCollections;
+import javafx.collections.ObservableList;
+import pegbed.model.InputException;
+import pegbed.model.Monitor;
+import pegbed.model.Peg;
+import pegbed.model.Wishes;
+import pegbed.session.Session;
+import pegbed.visits.VisitComparison;
+import pegbed.wording.LevelWords;
+
+/** Two visits beside each other: what silted up and what was dug out. */
+public final class ComparisonViewModel {
+    private final Session session;
+    private final Executor worker;
+    private final Executor owner;
+    private final IntegerProperty earlier = new SimpleIntegerProperty(-1);
+    private final IntegerProperty later = new SimpleIntegerProperty(-1);
+    private final ObservableList<String> visits = FXCollections.observableArrayList();
+    private final ObservableList<VisitsViewModel.Changed> places = FXCollections.observableArrayList();
+    private final ReadOnlyStringWrapper heading = new ReadOnlyStringWrapper("");
+    private final ReadOnlyStringWrapper error = new ReadOnlyStringWrapper("");
+    private Peg seen;
+    private Peg shown = Peg.EMPTY;
+    private int question;
+
+    /**
+     * @param worker compares
+     * @param owner runs what belongs to the owner's thread
+     */
+    public ComparisonViewModel(Session session, Executor worker, Executor owner) {
+        this.session = session;
+        this.worker = worker;
+        this.owner = owner;
+        earlier.addListener((property, before, now) -> clear());
+        later.addListener((property, before, now) -> clear());
+        session.onChange(this::refresh);
+        refresh();
+    }
+
+    /** The days of the visits, in order of time. */
+    ObservableList<String> visits() {
+        return visits;
+    }
+
+    /** Index of the earlier visit; -1 while none is chosen. */
+    IntegerProperty earlierProperty() {
+        return earlier;
+    }
+
+    /** Index of the later visit; -1 while none is chosen. */
+    IntegerProperty laterProperty() {
+        return later;
+    }
+
+    /** What the comparison shows, one sentence; empty while nothing was compared. */
+    ReadOnlyStringProperty headingProperty() {
+        return heading.getReadOnlyProperty();
+    }
+
+    /** Why the visits can't be compared, one sentence; empty if nothing is wrong. */
+    ReadOnlyStringProperty errorProperty() {
+        return error.getReadOnlyProperty();
+    }
+
+    /** Where the bottom differs, the largest change first. */
+    public ObservableList<VisitsViewModel.Changed> places() {
+        return places;
+    }
+
+    /** Compares the two visits chosen. */
+    public void compare() {
+        clear();
+        Peg peg = session.peg();
+        int from = earlier.get();
+        int to = later.get();
+        if (from < 0 || to <= from) {
+            error.set("Choose an earlier visit first and a later one second.");
+            return;
+        }
+        int asked = question;
+        heading.set("Comparing …");
+        worker.execute(() -> {
+            try {
+                VisitComparison comparison = VisitComparison.of(peg, from, to, Monitor.NONE);
+                LevelWords words = new LevelWords(peg);
+                List<VisitsViewModel.Changed> found = comparison.places().stream()
+                        .map(place -> new VisitsViewModel.Changed(words.changed(place), place.middle()))
+                        .toList();
+                owner.execute(() -> show(asked, words.compared(comparison), found, ""));
+            } catch (InputException e) {
+                owner.execute(() -> show(asked, "", List.of(), e.getMessage()));
+            }
+        });
+    }
+
+    private void show(int asked, String words, List<VisitsViewModel.Changed> found, String why) {
+        if (asked == question) {
+            heading.set(words);
+            places.setAll(found);
+            error.set(why);
+        }
+    }
+
+    /** What was compared holds no more. */
+    private void clear() {
+        question++;
+        heading.set("");
+        error.set("");
+        places.clear();
+    }
+
+    private void refresh() {
+        if (session.peg() == seen) {
+            return;
+        }
+        seen = session.peg();
+        Peg peg = seen.withWishes(Wishes.NONE);
+        if (peg.equals(shown)) {
+            return;
+        }
+        int before = visits.size();
+        shown = peg;
+        LevelWords words = new LevelWords(peg);
+        List<String> now = new ArrayList<>();
+        for (int v = 0; v < peg.visits().size(); v++) {
+            now.add((v + 1) + ": " + words.visit(v));
+        }
+        clear();
+        if (!now.equals(visits)) {
+            visits.setAll(now);
+        }
+        if (before != now.size()) {
+            earlier.set(now.size() > 1 ? 0 : -1);
+            later.set(now.size() > 1 ? now.size() - 1 : -1);
+        }
+    }
+}

@@ -1,0 +1,133 @@
+package pegbed.ui.visits;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Executor;
+import java.util.function.Consumer;
+import pegbed.findings.PegMap;
+import pegbed.model.Monitor;
+import pegbed.model.Peg;
+import pegbed.model.Place;
+import pegbed.notation.ShortForm;
+import pegbed.surface.posterior.VisitLevel;
+import pegbed.visits.LevelAnswer;
+import pegbed.visits.LevelAnswer.CheckReading;
+import pegbed.visits.LevelByReadings;
+import pegbed.wording.LevelWords;
+
+/** Tells levels in words off the owner's thread; only the newest question is answered. */
+final class LevelDescriber {
+    private final Executor worker;
+    private final Executor owner;
+    private final LevelByReadings steps = new LevelByReadings();
+    private volatile PegMap wanted;
+
+    /**
+     * What is known of the levels of a map.
+     *
+     * @param level how today's water stands, one sentence
+     * @param rows how each visit's water stands to the first's, in words
+     * @param checks readings to take for the level
+     * @param steps the level after each of today's first readings
+     * @param changes where the bottom has changed
+     */
+    record Told(
+            String level,
+            List<String> rows,
+            List<VisitsViewModel.Check> checks,
+            List<String> steps,
+            List<VisitsViewModel.Changed> changes) {}
+
+    /**
+     * @param worker does the work, one piece after the other
+     * @param owner gets the answers
+     */
+    LevelDescriber(Executor worker, Executor owner) {
+        this.worker = worker;
+        this.owner = owner;
+    }
+
+    /** Asks about a map; what was asked before is not wanted any more. */
+    void ask(PegMap map, Consumer<Told> answer) {
+        wanted = map;
+        worker.execute(() -> {
+            if (wanted != map) {
+                return;
+            }
+            try {
+                Told told = told(map);
+                owner.execute(() -> {
+                    if (wanted == map) {
+                        answer.accept(told);
+                    }
+                });
+            } catch (Monitor.Cancelled overtaken) {
+                // A newer question waits.
+            }
+        });
+    }
+
+    /** Nothing is wanted any more. */
+    void forget() {
+        wanted = null;
+    }
+
+    private Told told(PegMap map) {
+        LevelWords words = new LevelWords(map.peg());
+        LevelAnswer answer = LevelAnswer.of(map);
+        List<VisitsViewModel.Check> checks = new ArrayList<>();
+        for (CheckReading check : answer.checks()) {
+            checks.add(
+                    new VisitsViewModel.Check(checks.size() + 1, words.check(check), words.why(check), check.place()));
+        }
+        List<VisitsViewModel.Changed> changes = answer.changes().stream()
+                .map(change -> new VisitsViewModel.Changed(
+                        words.change(change), new Place(change.xMetres(), change.yMetres())))
+                .toList();
+        return new Told(level(map.peg(), answer, words), rows(map, words), checks, steps(map, words), changes);
+    }
+
+    private static String level(Peg peg, LevelAnswer answer, LevelWords words) {
+        if (answer.levels().isEmpty()) {
+            return "This is the first visit: its level is the one that later visits are told against.";
+        }
+        return answer.against()
+                        .map(words::level)
+                        .orElse("Nothing that was read earlier is used, so today's level stands alone.")
+                + (answer.against().isPresent() && answer.checks().isEmpty()
+                        ? " That is as well as a reading can tell it."
+                        : "");
+    }
+
+    private static List<String> rows(PegMap map, LevelWords words) {
+        List<String> rows = new ArrayList<>();
+        for (int v = 0; v < map.peg().visits().size(); v++) {
+            rows.add(
+                    v == 0
+                            ? "the level of the first"
+                            : words.stands(map.bottom().level(v, 0)));
+        }
+        return rows;
+    }
+
+    private List<String> steps(PegMap map, LevelWords words) {
+        Peg peg = map.peg();
+        ShortForm form = new ShortForm(peg.units(), peg.pole(), '.');
+        List<VisitLevel> levels = steps.of(map, new Monitor() {
+            @Override
+            public void progress(double share) {
+                // Nobody looks.
+            }
+
+            @Override
+            public boolean cancelled() {
+                return wanted != map;
+            }
+        });
+        List<String> told = new ArrayList<>();
+        for (int i = 0; i < levels.size(); i++) {
+            told.add(form.printReading(peg.today().readings().get(i)) + ": " + words.stands(levels.get(i)) + ".");
+        }
+        return told;
+    }
+}

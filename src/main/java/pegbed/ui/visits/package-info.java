@@ -1,0 +1,2 @@
+/** Visits, today's level, changes, neighbouring pegs. */
+package pegbed.ui.visits;

@@ -1,0 +1,108 @@
+package pegbed.wording;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import pegbed.model.Peg;
+import pegbed.model.RigTemplate;
+import pegbed.model.ShotGroup;
+import pegbed.notation.Wording;
+import pegbed.plan.Rig;
+
+/** Rigs in the person's words and units. */
+public final class RigWords {
+    /** Shot is kept this far below the float's body where the water is too shallow for the template, metres. */
+    private static final double CLEAR_METRES = 0.05;
+
+    private static final double MOVES_METRES = 0.006;
+
+    private final Wording wording;
+    private final double topKitMetres;
+
+    private RigWords(Peg peg) {
+        wording = Wording.of(peg);
+        topKitMetres = peg.pole().jointMetres().get(0);
+    }
+
+    public static RigWords of(Peg peg) {
+        return new RigWords(peg);
+    }
+
+    /** Its float: {@code 4×12, 0.20 g}. */
+    public String floatSize(Rig rig) {
+        RigTemplate template = rig.template();
+        return template.floatSize() + ", " + grams(template.floatGrams());
+    }
+
+    private static String grams(double grams) {
+        return String.format(Locale.ROOT, "%.2f g", grams);
+    }
+
+    /** Its lines: {@code line 1}, {@code lines 2 and 3}. */
+    public String lines(Rig rig) {
+        return lines(rig.settings());
+    }
+
+    /** Some of its lines. */
+    public String lines(List<Rig.Setting> settings) {
+        return PlanWords.numbered(settings.stream().map(Rig.Setting::line).toList());
+    }
+
+    /** From the hook to the tip of the float. */
+    public String hookToTip(Rig.Setting setting) {
+        return wording.depthToHalfInch(setting.hookToTipMetres());
+    }
+
+    /** Where the mark goes for a line. */
+    public String mark(Rig.Setting setting) {
+        String metres = hookToTip(setting);
+        return setting.hookToTipMetres() <= topKitMetres
+                ? "hook at one end of the top kit, mark it " + metres + " along"
+                : "longer than the top kit: hook at one end, measure " + metres + " along the first sections";
+    }
+
+    /** How the float is set: over depth or dead. */
+    public String overdepth(Rig rig) {
+        return rig.overdepthMetres() == 0
+                ? "dead depth: plumbed to the float's tip"
+                : wording.depthToHalfInch(rig.overdepthMetres()) + " over depth";
+    }
+
+    /** How far the float is slid between its lines. */
+    public String travel(Rig rig) {
+        if (rig.settings().size() == 1) {
+            return "one line, one mark";
+        }
+        boolean same = rig.settings().stream().map(this::hookToTip).distinct().count() == 1;
+        return same ? "one mark serves all" : "slide the float " + wording.depthToHalfInch(rig.travelMetres());
+    }
+
+    public String hookLength(Rig rig) {
+        return wording.depthToHalfInch(rig.template().hookLengthMetres());
+    }
+
+    /** Its shotting from the hook up, with the weight of all: {@code 2 × No.10 at …, bulk of 8 × No.10 at … (0.40 g)}. */
+    public String shotting(Rig rig) {
+        List<ShotGroup> shots = rig.template().shots();
+        if (shots.isEmpty()) {
+            return "no shot given";
+        }
+        double most = Math.max(
+                CLEAR_METRES,
+                rig.settings().get(0).hookToTipMetres() - rig.template().tipToBodyMetres() - CLEAR_METRES);
+        List<String> groups = new ArrayList<>();
+        for (ShotGroup group : shots) {
+            double low = Math.min(most, group.lowestMetres());
+            double high = Math.min(most, group.highestMetres());
+            String what = group.count() + " × " + group.shot().word();
+            groups.add(
+                    high - low < MOVES_METRES
+                            ? (group.count() > 2 ? "bulk of " + what : what) + " at " + wording.depthToHalfInch(high)
+                            : what + " spread " + wording.depthToHalfInch(low) + " to "
+                                    + wording.depthToHalfInch(high));
+        }
+        return groups.stream().collect(Collectors.joining(", ")) + " above the hook ("
+                + grams(rig.template().shotGrams()) + ")";
+    }
+}

@@ -1,0 +1,2 @@
+/** Answers said in the words and units of the person. */
+package pegbed.wording;

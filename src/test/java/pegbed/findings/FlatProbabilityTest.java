@@ -1,0 +1,109 @@
+package pegbed.findings;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Random;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import org.junit.jupiter.api.Test;
+import pegbed.surface.posterior.Disc;
+
+class FlatProbabilityTest {
+    private static Disc disc(double depth, double gx, double gy, double sdDepth, double sdSlope) {
+        return new Disc(depth, gx, gy, sdDepth * sdDepth, 0, 0, sdSlope * sdSlope, 0, sdSlope * sdSlope);
+    }
+
+    @Test
+    void isCertainWhereEverythingIsKnown() {
+        assertEquals(1, FlatProbability.USUAL.flat(disc(0.84, 0.1, 0.1, 1e-4, 1e-4), 0.84), 1e-6);
+        assertEquals(0, FlatProbability.USUAL.flat(disc(0.84, 0.1, 0.2, 1e-4, 1e-4), 0.84), 1e-6);
+        assertEquals(0, FlatProbability.USUAL.flat(disc(0.90, 0, 0, 1e-4, 1e-4), 0.84), 1e-6);
+    }
+
+    /** Depth alone unsure: Φ(1) − Φ(−1) = 0.682689 (any table of the normal distribution). */
+    @Test
+    void isTheNormalShareWhereOnlyDepthIsUnsure() {
+        assertEquals(0.682689, FlatProbability.USUAL.flat(disc(0.84, 0, 0, 0.05, 1e-5), 0.84), 2e-4);
+    }
+
+    /** Slope alone unsure, round about level: P(|g| ≤ L) = 1 − exp(−L²/2σ²) (Rayleigh). */
+    @Test
+    void isTheRayleighShareWhereOnlySlopeIsUnsure() {
+        double expected = 1 - Math.exp(-0.2 * 0.2 / (2 * 0.15 * 0.15));
+        assertEquals(expected, FlatProbability.USUAL.gentle(disc(0.84, 0, 0, 1e-4, 0.15)), 0.03);
+        assertEquals(expected, FlatProbability.USUAL.flat(disc(0.84, 0, 0, 1e-4, 0.15), 0.84), 0.03);
+    }
+
+    @Property(tries = 200)
+    void aMirroredDiscHasTheSameOdds(
+            @ForAll @DoubleRange(min = -0.4, max = 0.4) double gx,
+            @ForAll @DoubleRange(min = -0.4, max = 0.4) double gy,
+            @ForAll @DoubleRange(min = -0.9, max = 0.9) double rho,
+            @ForAll @DoubleRange(min = -0.9, max = 0.9) double rhoD) {
+        double sd = 0.1;
+        double sg = 0.15;
+        Disc one = new Disc(0.8, gx, gy, sd * sd, rhoD * sd * sg, 0, sg * sg, rho * sg * sg, sg * sg * 1.5);
+        Disc other = new Disc(0.8, -gx, gy, sd * sd, -rhoD * sd * sg, 0, sg * sg, -rho * sg * sg, sg * sg * 1.5);
+        assertEquals(FlatProbability.USUAL.flat(one, 0.84), FlatProbability.USUAL.flat(other, 0.84), 1e-12);
+        assertEquals(FlatProbability.USUAL.gentle(one), FlatProbability.USUAL.gentle(other), 1e-12);
+    }
+
+    /** Against plain Monte Carlo with a correlated depth and gradient. */
+    @Test
+    void agreesWithManyRandomDraws() {
+        double l11 = 0.12;
+        double l21 = 0.05;
+        double l22 = 0.10;
+        double b1 = 0.03;
+        double b2 = -0.02;
+        double s = 0.04;
+        Disc disc = new Disc(
+                0.82,
+                0.05,
+                -0.08,
+                s * s + b1 * b1 + b2 * b2,
+                b1 * l11,
+                b1 * l21 + b2 * l22,
+                l11 * l11,
+                l11 * l21,
+                l21 * l21 + l22 * l22);
+        Random random = new Random(1);
+        int draws = 400_000;
+        int flat = 0;
+        for (int i = 0; i < draws; i++) {
+            double z1 = random.nextGaussian();
+            double z2 = random.nextGaussian();
+            double d = 0.82 + b1 * z1 + b2 * z2 + s * random.nextGaussian();
+            double slope = Math.hypot(0.05 + l11 * z1, -0.08 + l21 * z1 + l22 * z2);
+            flat += Math.abs(d - 0.84) <= 0.05 && slope <= 0.2 ? 1 : 0;
+        }
+        assertEquals((double) flat / draws, FlatProbability.USUAL.flat(disc, 0.84), 0.02);
+    }
+
+    @Test
+    void theDrawsAreStandardNormal() {
+        double sum = 0;
+        double squares = 0;
+        double cross = 0;
+        int n = SobolNormals.FIRST.length;
+        for (int i = 0; i < n; i++) {
+            sum += SobolNormals.SECOND[i];
+            squares += SobolNormals.FIRST[i] * SobolNormals.FIRST[i] + SobolNormals.SECOND[i] * SobolNormals.SECOND[i];
+            cross += SobolNormals.FIRST[i] * SobolNormals.SECOND[i];
+        }
+        assertEquals(0, sum / n, 0.05);
+        assertEquals(2, squares / n, 0.1);
+        assertEquals(0, cross / n, 0.05);
+        assertTrue(n >= 64 && n <= 256);
+    }
+
+    /** Φ(1.96) and Φ(−1) from any table of the normal distribution. */
+    @Test
+    void cumulativeIsThatOfTheTables() {
+        assertEquals(0.9750021, StandardNormal.cumulative(1.96), 1e-6);
+        assertEquals(0.1586553, StandardNormal.cumulative(-1), 1e-6);
+        assertEquals(0.5, StandardNormal.cumulative(0), 1e-6);
+    }
+}

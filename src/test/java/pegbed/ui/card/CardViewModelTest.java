@@ -1,0 +1,125 @@
+package pegbed.ui.card;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Queue;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import pegbed.model.InputException;
+import pegbed.plan.Plan;
+import pegbed.ui.app.Desks;
+import pegbed.ui.app.SamplePegFiles;
+
+/** Cards whose work is done when the test says so. */
+class CardViewModelTest {
+    private static final CardViewModel.Printers NONE = new CardViewModel.Printers(List.of(), Optional.empty());
+
+    @TempDir
+    private Path folder;
+
+    private final Queue<Runnable> work = new ArrayDeque<>();
+    private final Queue<Runnable> seeking = new ArrayDeque<>();
+    private final List<String> news = new ArrayList<>();
+    private int looks;
+    private Plan plan;
+
+    @BeforeEach
+    void plan() throws InputException {
+        plan = Desks.atOnce(folder, SamplePegFiles.first())
+                .plan()
+                .planProperty()
+                .get()
+                .orElseThrow();
+    }
+
+    private CardViewModel card() {
+        return new CardViewModel(
+                plan,
+                new CardViewModel.Helpers(work::add, seeking::add, Runnable::run, () -> {
+                    looks++;
+                    return NONE;
+                }),
+                news::add);
+    }
+
+    private static void all(Queue<Runnable> waiting) {
+        while (!waiting.isEmpty()) {
+            waiting.remove().run();
+        }
+    }
+
+    @Test
+    void aCardIsThereAtOnceAndItsPictureFollows() {
+        CardViewModel card = card();
+        assertTrue(card.drawingProperty().get());
+        assertTrue(card.pictureProperty().get().isEmpty());
+        all(work);
+        assertFalse(card.drawingProperty().get());
+        // A5 at 200 dots an inch.
+        assertEquals(
+                148 / 25.4 * 200, card.pictureProperty().get().orElseThrow().getWidth(), 1);
+        assertEquals("", card.toldProperty().get());
+    }
+
+    @Test
+    void thePictureDoesNotWaitForThePrinters() {
+        CardViewModel card = card();
+        all(work);
+        assertTrue(card.pictureProperty().get().isPresent());
+        assertTrue(card.printersProperty().get().isEmpty());
+        all(seeking);
+        assertEquals(Optional.of(NONE), card.printersProperty().get());
+    }
+
+    @Test
+    void nothingIsDrawnOrLookedForOnceTheCardIsPutAway() {
+        CardViewModel first = card();
+        first.close();
+        CardViewModel second = card();
+        all(work);
+        all(seeking);
+        assertTrue(first.pictureProperty().get().isEmpty());
+        assertTrue(first.printersProperty().get().isEmpty());
+        assertTrue(second.pictureProperty().get().isPresent());
+        assertEquals(1, looks);
+    }
+
+    @Test
+    void aCardThatIsPutAwayIsSavedAllTheSameAndARefusalIsToldElsewhere() {
+        Path file = folder.resolve("card.svg");
+        CardViewModel card = card();
+        card.save(file);
+        card.save(folder.resolve("card.doc"));
+        card.close();
+        all(work);
+        assertTrue(Files.exists(file));
+        assertEquals(List.of("card.doc must end in .pdf, .png, .svg or .html."), news);
+    }
+
+    @Test
+    void whatBecameOfSavingIsTold() {
+        CardViewModel card = card();
+        card.save(folder.resolve("card.svg"));
+        assertEquals("Saving card.svg …", card.toldProperty().get());
+        all(work);
+        assertEquals("Saved card.svg.", card.toldProperty().get());
+        card.save(folder.resolve("none").resolve("card.svg"));
+        all(work);
+        assertTrue(
+                card.toldProperty().get().contains("card.svg"),
+                card.toldProperty().get());
+        assertFalse(
+                card.toldProperty().get().startsWith("Saved"),
+                card.toldProperty().get());
+        assertEquals(List.of(), news);
+    }
+}

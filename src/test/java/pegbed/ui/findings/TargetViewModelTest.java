@@ -1,0 +1,88 @@
+package pegbed.ui.findings;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import pegbed.session.Answer;
+import pegbed.session.Pegs;
+import pegbed.ui.app.Desks;
+import pegbed.ui.app.WindowViewModels;
+
+class TargetViewModelTest {
+    @TempDir
+    private Path folder;
+
+    private WindowViewModels desk;
+    private TargetViewModel target;
+
+    @BeforeEach
+    void open() {
+        desk = Desks.atOnce(folder, Pegs.plumbed(12));
+        target = desk.target();
+    }
+
+    private double deepest() {
+        return desk.session()
+                .answer()
+                .shown()
+                .orElseThrow()
+                .map()
+                .deepest()
+                .spot()
+                .depthMetres();
+    }
+
+    @Test
+    void itFollowsHalfTheDeepestUntilTouched() {
+        assertTrue(target.followsProperty().get());
+        assertEquals(deepest() / 2, target.metresProperty().get(), 1e-9);
+        assertEquals(OptionalDouble.empty(), desk.session().peg().wishes().targetMetres());
+    }
+
+    @Test
+    void aDragChangesTheFlatsAndIsUndoneAsOne() {
+        for (int i = 0; i < 10; i++) {
+            target.metresProperty().set(0.50 + i * 0.01);
+        }
+        target.settled();
+        assertFalse(target.followsProperty().get());
+        Answer.Ready ready = (Answer.Ready) desk.session().answer();
+        assertEquals(0.59, ready.findings().targetMetres(), 1e-9);
+        desk.document().undo();
+        assertTrue(target.followsProperty().get());
+        assertEquals(deepest() / 2, target.metresProperty().get(), 1e-9);
+    }
+
+    @Test
+    void aTypedDepthIsReadInThePersonsUnit() {
+        target.enter("2'6");
+        assertEquals(2.5 * 0.3048, target.metresProperty().get(), 1e-9);
+        assertEquals("2 ft 6 in", target.wordsProperty().get());
+        target.enter("80cm");
+        assertEquals(0.8, target.metresProperty().get(), 1e-9);
+    }
+
+    @Test
+    void nonsenseIsSaidAndTheTargetStays() {
+        double before = target.metresProperty().get();
+        target.enter("knee deep");
+        assertTrue(
+                target.errorProperty().get().contains("is not a depth"),
+                target.errorProperty().get());
+        assertEquals(before, target.metresProperty().get());
+    }
+
+    @Test
+    void emptyGoesBackToHalfTheDeepest() {
+        target.enter("2'6");
+        target.enter(" ");
+        assertTrue(target.followsProperty().get());
+        assertEquals("", target.errorProperty().get());
+    }
+}

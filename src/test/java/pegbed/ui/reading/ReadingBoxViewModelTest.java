@@ -1,0 +1,186 @@
+package pegbed.ui.reading;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import pegbed.model.Hazard;
+import pegbed.model.Place;
+import pegbed.model.Reading;
+import pegbed.session.Pegs;
+import pegbed.session.Session;
+import pegbed.ui.app.Desks;
+import pegbed.ui.app.WindowViewModels;
+
+class ReadingBoxViewModelTest {
+    @TempDir
+    private Path folder;
+
+    private WindowViewModels desk;
+    private ReadingBoxViewModel box;
+
+    @BeforeEach
+    void open() {
+        desk = Desks.atOnce(folder, Pegs.bare());
+        box = desk.box();
+    }
+
+    private void type(String line) {
+        box.textProperty().set(line);
+    }
+
+    @Test
+    void enterAddsTheReadingAndEmptiesTheBox() {
+        type("11 20L 4'6 silt soft there");
+        assertTrue(box.enter());
+        Reading reading = desk.session().peg().readings().get(0);
+        assertEquals(4.5 * 0.3048, reading.depthMetres(), 1e-9);
+        assertEquals("soft there", reading.note());
+        assertEquals(Optional.of(OffsetDateTime.parse("2026-06-13T06:05:00Z")), reading.time());
+        assertEquals("", box.textProperty().get());
+        assertTrue(box.addedProperty().get());
+        assertTrue(box.keptProperty().get());
+        assertEquals(
+                "11.0 m (s6 + 1.0), 20° left (11:20), 4 ft 6 in (1.37 m), silt, note: soft there",
+                box.echoProperty().get());
+    }
+
+    @Test
+    void theEchoFollowsWhatIsTyped() {
+        type("s6 @leaning");
+        assertEquals("", box.echoProperty().get());
+        type("s6 @leaning 5'6");
+        assertTrue(
+                box.echoProperty().get().contains("at leaning post"),
+                box.echoProperty().get());
+        assertFalse(box.addedProperty().get());
+    }
+
+    @Test
+    void aLineThatCanNotBeReadStaysInTheBoxWithItsSentence() {
+        type("eleven 20L 4'6");
+        assertFalse(box.enter());
+        assertEquals("eleven 20L 4'6", box.textProperty().get());
+        assertEquals(
+                "\"eleven\" is not a distance; type metres like 11, feet like 36ft, or sections like s6+0.5.",
+                box.errorProperty().get());
+        assertEquals(0, desk.session().peg().readings().size());
+        type("11 20L 4'6");
+        assertEquals("", box.errorProperty().get());
+    }
+
+    @Test
+    void aReadingBeyondReachIsRefusedAndStays() {
+        type("18 0 4'6");
+        assertFalse(box.enter());
+        assertEquals("18 0 4'6", box.textProperty().get());
+        assertTrue(
+                box.errorProperty().get().contains("beyond the reach of your pole"),
+                box.errorProperty().get());
+    }
+
+    @Test
+    void aReadingOnDryGroundIsKeptAndSaid() {
+        desk.document().begin(Pegs.plumbed(4));
+        type("14.5 0 1ft");
+        assertTrue(box.enter());
+        assertTrue(
+                box.echoProperty().get().endsWith("It lies on dry ground as the banks are drawn."),
+                box.echoProperty().get());
+    }
+
+    @Test
+    void anEdgeGoesToTheBankItIsNearest() {
+        type("edge 13.1 20R 1ft");
+        assertTrue(box.enter());
+        assertEquals(4, desk.session().peg().banks().far().size());
+        assertTrue(
+                box.echoProperty().get().endsWith("added to the far bank"),
+                box.echoProperty().get());
+    }
+
+    @Test
+    void aSnagBecomesAHazard() {
+        type("snag 9 20R 1 old stake");
+        assertTrue(box.enter());
+        assertEquals(Hazard.Kind.SNAG, desk.session().peg().hazards().get(0).kind());
+    }
+
+    @Test
+    void whatIsNotYetOnTheDiskIsNotSaidToBeAdded() {
+        List<Runnable> disk = new ArrayList<>();
+        WindowViewModels slow = WindowViewModels.of(
+                folder.resolve("slow"),
+                new Session.Executors(Runnable::run, Runnable::run, disk::add),
+                Runnable::run,
+                Runnable::run,
+                Runnable::run,
+                Desks.CLOCK);
+        slow.box().textProperty().set("5 0 4'");
+        assertTrue(slow.box().enter());
+        assertFalse(slow.box().keptProperty().get());
+        disk.forEach(Runnable::run);
+        assertTrue(slow.box().keptProperty().get());
+    }
+
+    @Test
+    void anEmptyBoxAddsNothing() {
+        type("   ");
+        assertFalse(box.enter());
+        assertEquals("", box.errorProperty().get());
+        assertEquals(0, desk.session().peg().readings().size());
+    }
+
+    @Test
+    void enterAloneTakesUpTheNextPlace() {
+        Place next = desk.guide().nextProperty().get().orElseThrow().place();
+        assertFalse(box.enter());
+        type(box.textProperty().get() + "4'");
+        assertTrue(box.enter());
+        Place taken = desk.session().peg().readings().get(0).place();
+        assertEquals(0, taken.distanceTo(next), 0.05);
+    }
+
+    @Test
+    void upRecallsTheLinesBeforeAndDownComesBack() {
+        for (String line : new String[] {"5 0 4'", "6 0 4'6"}) {
+            type(line);
+            box.enter();
+        }
+        box.recallOlder();
+        assertEquals("6 0 4'6", box.textProperty().get());
+        box.recallOlder();
+        assertEquals("5 0 4'", box.textProperty().get());
+        box.recallOlder();
+        assertEquals("5 0 4'", box.textProperty().get());
+        box.recallNewer();
+        assertEquals("6 0 4'6", box.textProperty().get());
+        box.recallNewer();
+        assertEquals("", box.textProperty().get());
+    }
+
+    @Test
+    void inAnOpenedPegUpRecallsItsLastReading() {
+        desk.document().begin(Pegs.bare().withReading(Reading.of(11.5, -20, 1.3716)));
+        box.recallOlder();
+        assertEquals("s7 20L 4'6", box.textProperty().get());
+    }
+
+    @Test
+    void aClickOnTheMapFillsDistanceAndDirection() {
+        box.fillFrom(Place.polar(10.5, -12.5));
+        assertEquals("s6+0.5 12.5L ", box.textProperty().get());
+        type(box.textProperty().get() + "4'6");
+        box.fillFrom(Place.polar(7, 10));
+        assertEquals("s4 10R 4'6", box.textProperty().get());
+        assertTrue(box.enter());
+    }
+}
