@@ -69,7 +69,8 @@ class DevelopersPageTest {
             }
         }
         Set<String> drawn = new TreeSet<>();
-        for (String line : section("Arrows")) {
+        String text = String.join("\n", section("Arrows")).replaceAll(",\\n +", ", ");
+        for (String line : text.split("\n")) {
             Matcher arrow = ARROW.matcher(line);
             if (arrow.matches()) {
                 for (String used : arrow.group(2).split(",")) {
