@@ -11,7 +11,7 @@ import pegbed.ui.app.Window;
 public final class Pegbed {
     private Pegbed() {}
 
-    /** Set to true, it makes the program say when its first picture was there (docs/speed.md). */
+    /** Set to true, it makes the program say when its first picture was there ({@code docs/speed.md}). */
     private static final String TELL = "pegbed.tell-start";
 
     public static void main(String[] args) {

@@ -34,7 +34,8 @@ class DevelopersPageTest {
         assertEquals(
                 filesByPackage().keySet(),
                 rows("Packages").keySet(),
-                "Correct the table under 'Packages' in " + PAGE + ": one line for each package (expected: the folders)");
+                "Correct the table under 'Packages' in " + PAGE
+                        + ": one line for each package (expected: the folders)");
     }
 
     @Test

@@ -17,11 +17,16 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
-/** Links and pictures in README.md, DEVELOPERS.md and docs lead somewhere, and every page can be found. */
+/**
+ * Links, pictures and names of classes in README.md, DEVELOPERS.md and docs lead somewhere, every page can be found,
+ * and so can the pages that the source names.
+ */
 class DocsLinksTest {
     private static final Path README = Path.of("README.md");
     private static final Path INDEX = Path.of("docs/README.md");
     private static final Pattern LINK = Pattern.compile("\\]\\(([^)\\s]+)\\)");
+    private static final Pattern CLASS = Pattern.compile("`([A-Z][a-z]\\w*)`");
+    private static final Pattern PAGE_IN_SOURCE = Pattern.compile("\\bdocs/[\\w./-]*\\w");
 
     @Test
     void everyRelativeLinkLeadsToAFile() throws IOException {
@@ -65,8 +70,49 @@ class DocsLinksTest {
         try (Stream<Path> pictures = Files.list(Path.of("docs/images"))) {
             assertEquals(
                     List.of(),
-                    pictures.filter(picture -> !shown.contains(picture)).sorted().toList(),
+                    pictures.filter(picture -> !shown.contains(picture))
+                            .sorted()
+                            .toList(),
                     "Pictures that no page shows.");
+        }
+    }
+
+    /** Decisions may name classes of their day. */
+    @Test
+    void everyClassThatIsNamedExists() throws IOException {
+        Set<String> classes = new TreeSet<>();
+        for (Path file : sources()) {
+            classes.add(file.getFileName().toString().replace(".java", ""));
+        }
+        List<String> gone = new ArrayList<>();
+        for (Path page : pages()) {
+            Matcher name = CLASS.matcher(page.startsWith("docs/decisions") ? "" : Files.readString(page));
+            while (name.find()) {
+                if (!classes.contains(name.group(1))) {
+                    gone.add(page + " names " + name.group(1) + ", which is no class of the project.");
+                }
+            }
+        }
+        assertEquals(List.of(), gone);
+    }
+
+    @Test
+    void everyPageThatTheSourceNamesExists() throws IOException {
+        List<String> missing = new ArrayList<>();
+        for (Path file : sources()) {
+            Matcher page = PAGE_IN_SOURCE.matcher(Files.readString(file));
+            while (page.find()) {
+                if (!Files.exists(Path.of(page.group()))) {
+                    missing.add(file + " names " + page.group() + ", which does not exist.");
+                }
+            }
+        }
+        assertEquals(List.of(), missing);
+    }
+
+    private static List<Path> sources() throws IOException {
+        try (Stream<Path> files = Files.walk(Path.of("src"))) {
+            return files.filter(file -> file.toString().endsWith(".java")).toList();
         }
     }
 

@@ -14,7 +14,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
-/** The glossary has a row for every public type of the packages that work the bottom out, and none for a type that is gone. */
+/** The glossary has a row for every public type of the packages that work the bottom out. */
 class GlossaryTest {
     private static final Path PAGE = Path.of("docs/glossary.md");
     private static final Path SOURCES = Path.of("src/main/java/pegbed");
@@ -40,15 +40,6 @@ class GlossaryTest {
                 Set.of(),
                 missing,
                 "Add a row to " + PAGE + " for each of these public types (trade's word, field's term, `Type`)");
-    }
-
-    @Test
-    void everyNamedTypeExists() throws IOException {
-        Set<String> gone = named();
-        for (Path file : sources(SOURCES)) {
-            gone.remove(file.getFileName().toString().replace(".java", ""));
-        }
-        assertEquals(Set.of(), gone, "Rename or remove the rows of " + PAGE + " for these types, which don't exist");
     }
 
     /** Types in the last column of the page's tables. */

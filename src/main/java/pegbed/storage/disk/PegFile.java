@@ -12,7 +12,7 @@ import pegbed.storage.peg.Opened;
 import pegbed.storage.peg.PegReader;
 import pegbed.storage.peg.PegWriter;
 
-/** Peg files on the disk. The format is told in {@code docs/peg-file.md}. */
+/** Peg files on the disk. The format is described in {@code docs/peg-file.md}. */
 public final class PegFile {
     /** How the name of a peg file ends. */
     public static final String ENDING = ".peg.json";

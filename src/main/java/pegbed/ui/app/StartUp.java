@@ -16,7 +16,8 @@ import pegbed.report.paint.AwtLetters;
 
 /**
  * The desk and its first peg, made ready while the toolkit starts, so that the first picture is there sooner
- * (docs/decisions/0004). Lines, rigs and the next reading wait for that picture: they are worked out behind it.
+ * ({@code docs/decisions/0004-a-quick-window.md}). Lines, rigs and the next reading wait for that picture: they are
+ * worked out behind it.
  */
 final class StartUp {
     private static final int LONGEST_WAIT_SECONDS = 3;
