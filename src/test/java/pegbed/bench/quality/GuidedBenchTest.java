@@ -10,6 +10,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -151,15 +154,15 @@ class GuidedBenchTest {
         // Pegs' means 0.2 and 0.4: mean 0.3, standard error 0.1.
         assertEquals(0.3, regret.mean(), 1e-12);
         assertEquals(0.1, regret.error(), 1e-12);
-        Figure right = Figure.ofOutcomes(byPeg, Score.Outcome::right);
+        Figure right = Figure.ofOutcomes(byPeg, Outcome::right);
         // 1 of 2 and 2 of 2: share 3/4, residuals −½ and ½, error √(½·2/1)/4 = ¼.
         assertEquals(0.75, right.mean(), 1e-12);
         assertEquals(0.25, right.error(), 1e-12);
     }
 
     private static Score score(double regret, boolean right) {
-        List<Score.Outcome> outcomes = List.of(new Score.Outcome(Confidence.LIKELY, right, false));
-        return new Score(0.1, 0.1, 0.9, 1, regret, outcomes, outcomes);
+        List<Outcome> outcomes = List.of(new Outcome(Confidence.LIKELY, OptionalDouble.empty(), right, false));
+        return new Score(0.1, 0.1, Optional.empty(), 1, regret, outcomes, outcomes, Map.of());
     }
 
     @Test
