@@ -5,13 +5,12 @@ import static pegbed.bench.quality.BenchTable.column;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import pegbed.findings.Confidence;
 
 /**
  * Whether odds and words are true: of the spots that were named with odds in a bin, how many were as they were named. What
- * the odds are of is ±5 cm and 0.20; the words are held against ±10 cm and 0.30.
+ * the odds are of is ±5 cm and 0.20; a person is served by ±10 cm and 0.30.
  */
 final class Calibration {
     private static final double[] BOUNDS = {0, 0.2, 0.5, 0.8, 0.9, 1};
@@ -29,8 +28,8 @@ final class Calibration {
             column("named", "named"),
             column("sure_right", "sure right"),
             column("likely_right", "likely right"),
-            column("worth_a_reading_right", "worth a reading right"),
-            column("none_right", "no word right"));
+            column("sure_strictly_right", "sure strictly right"),
+            column("likely_strictly_right", "likely strictly right"));
 
     private Calibration() {}
 
@@ -106,15 +105,15 @@ final class Calibration {
         BenchTable table = new BenchTable(
                 "words",
                 folder,
-                String.format(Locale.ROOT, "Words of named spots, %s, all tables; right within 10 cm and 0.30", folder),
+                "Words of named spots, " + folder + ", all tables; right within 10 cm and 0.30, strictly within 5 cm and 0.20",
                 WORDS);
         named(scores)
                 .forEach((name, outcomes) -> table.row(List.of(
                         Cell.words(name),
-                        Cell.kept(outcomes, Confidence.SURE),
-                        Cell.kept(outcomes, Confidence.LIKELY),
-                        Cell.kept(outcomes, Confidence.WORTH_A_READING),
-                        Cell.kept(outcomes, Confidence.NONE))));
+                        Cell.kept(outcomes, Confidence.SURE, Outcome::right),
+                        Cell.kept(outcomes, Confidence.LIKELY, Outcome::right),
+                        Cell.kept(outcomes, Confidence.SURE, Outcome::strict),
+                        Cell.kept(outcomes, Confidence.LIKELY, Outcome::strict))));
         return table;
     }
 }

@@ -65,7 +65,7 @@ record Cell(String text, JsonNode json) {
     }
 
     /** How often a word was right. */
-    static Cell kept(List<Outcome> outcomes, Confidence word) {
-        return share(outcomes.stream().filter(o -> o.confidence() == word).toList(), Outcome::right);
+    static Cell kept(List<Outcome> outcomes, Confidence word, Predicate<Outcome> good) {
+        return share(outcomes.stream().filter(o -> o.confidence() == word).toList(), good);
     }
 }

@@ -146,14 +146,11 @@ public final class GuidedBench {
                 Cell.count(count),
                 Cell.figure(Figure.of(byPeg, Score::deepestRegretMetres)),
                 Cell.figure(Figure.of(byPeg, Score::rmseMetres)),
-                Cell.number(
-                        Figure.of(byPeg, score -> score.doubt().orElseThrow().coverage90())
-                                .mean(),
-                        3),
+                Cell.figure(Figure.of(byPeg, Score::coverage90)),
                 Cell.figure(Figure.ofOutcomes(byPeg, Outcome::right)),
                 Cell.figure(Figure.ofOutcomes(byPeg, Outcome::strict)),
-                Cell.kept(words, Confidence.SURE),
-                Cell.kept(words, Confidence.LIKELY));
+                Cell.kept(words, Confidence.SURE, Outcome::right),
+                Cell.kept(words, Confidence.LIKELY, Outcome::right));
     }
 
     /** What was known when the guidance said stop, and after ten readings more. */

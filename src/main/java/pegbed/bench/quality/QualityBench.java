@@ -133,10 +133,10 @@ public final class QualityBench {
                 Cell.number(Score.mean(scores, Score::deepestRegretMetres), 3),
                 Cell.share(flats, Outcome::right),
                 Cell.share(flats, Outcome::strict),
-                Cell.kept(words, Confidence.SURE),
-                Cell.kept(words, Confidence.LIKELY),
-                Cell.kept(lines, Confidence.SURE),
-                Cell.kept(lines, Confidence.LIKELY));
+                Cell.kept(words, Confidence.SURE, Outcome::right),
+                Cell.kept(words, Confidence.LIKELY, Outcome::right),
+                Cell.kept(lines, Confidence.SURE, Outcome::right),
+                Cell.kept(lines, Confidence.LIKELY, Outcome::right));
     }
 
     private static List<Cell> pegRow(String readings, String peg, String method, Score score) {

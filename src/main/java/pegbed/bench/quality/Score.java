@@ -134,6 +134,11 @@ public record Score(
         return lines;
     }
 
+    /** Share of the nodes whose true depth lies in the 90 % interval; NaN from a method that tells no doubt. */
+    public double coverage90() {
+        return doubt.map(Doubt::coverage90).orElse(Double.NaN);
+    }
+
     /** Mean of a figure over the pegs that have it; NaN where none has. */
     static double mean(List<Score> scores, ToDoubleFunction<Score> figure) {
         return scores.stream()
