@@ -68,7 +68,8 @@ final class BenchCommand implements Callable<Integer> {
         static final class Instead {
             @Option(
                     names = "--guided",
-                    description = "Guided readings against fans instead of the methods; takes several minutes a folder.")
+                    description =
+                            "Guided readings against fans instead of the methods; takes several minutes a folder.")
             private boolean guided;
 
             @Option(

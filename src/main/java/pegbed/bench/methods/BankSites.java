@@ -45,8 +45,8 @@ public final class BankSites {
         double most = water.reachMetres() + BEYOND_METRES;
         edges.removeIf(edge -> Math.hypot(edge.xMetres(), edge.yMetres()) > most
                 || readings.stream()
-                        .anyMatch(r -> Math.hypot(r.xMetres() - edge.xMetres(), r.yMetres() - edge.yMetres())
-                                < GIVEN_METRES));
+                        .anyMatch(r ->
+                                Math.hypot(r.xMetres() - edge.xMetres(), r.yMetres() - edge.yMetres()) < GIVEN_METRES));
         List<Site> sites = new ArrayList<>(readings);
         sites.addAll(edges);
         return List.copyOf(sites);

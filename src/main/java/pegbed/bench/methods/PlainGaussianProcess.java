@@ -55,8 +55,8 @@ public final class PlainGaussianProcess implements Surface {
         for (double startLength : LENGTHS_METRES) {
             for (double startNoise : NOISES_METRES) {
                 double[] start = {Math.log(spread), Math.log(startLength), Math.log(startNoise)};
-                double[] found = Bfgs.minimise(
-                        this::cost, start, LEAST, MOST, new double[] {0.1, 0.1, 0.1}, ITERATIONS, 1e-7);
+                double[] found =
+                        Bfgs.minimise(this::cost, start, LEAST, MOST, new double[] {0.1, 0.1, 0.1}, ITERATIONS, 1e-7);
                 double cost = cost(found, new double[found.length]);
                 if (best == null || cost < least) {
                     best = found;

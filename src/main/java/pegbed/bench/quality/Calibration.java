@@ -36,7 +36,9 @@ final class Calibration {
     /** Everything that the scores' methods named, by what it was named for. */
     static Map<String, List<Outcome>> named(List<Score> scores) {
         Map<String, List<Outcome>> named = new LinkedHashMap<>();
-        named.put("flats at the target", scores.stream().flatMap(s -> s.words().stream()).toList());
+        named.put(
+                "flats at the target",
+                scores.stream().flatMap(s -> s.words().stream()).toList());
         named.put("lines", lines(scores));
         for (SurveyedBottom.Kind kind : SurveyedBottom.Kind.values()) {
             named.put(
@@ -48,11 +50,12 @@ final class Calibration {
         return named;
     }
 
-    /** Outcomes of lines of every kind. */
+    /** Outcomes of all lines, each once, flat at the depth for which it was named. */
     static List<Outcome> lines(List<Score> scores) {
         return scores.stream()
-                .flatMap(s -> s.lines().values().stream())
-                .flatMap(List::stream)
+                .flatMap(s -> s.lines().entrySet().stream())
+                .filter(e -> e.getKey() != SurveyedBottom.Kind.TRACK_SLOPE)
+                .flatMap(e -> e.getValue().stream())
                 .toList();
     }
 
@@ -105,7 +108,8 @@ final class Calibration {
         BenchTable table = new BenchTable(
                 "words",
                 folder,
-                "Words of named spots, " + folder + ", all tables; right within 10 cm and 0.30, strictly within 5 cm and 0.20",
+                "Words of named spots, " + folder
+                        + ", all tables; right within 10 cm and 0.30, strictly within 5 cm and 0.20",
                 WORDS);
         named(scores)
                 .forEach((name, outcomes) -> table.row(List.of(

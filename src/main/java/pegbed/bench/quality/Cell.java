@@ -54,9 +54,7 @@ record Cell(String text, JsonNode json) {
         node.put("right", part);
         node.put("of", whole);
         return new Cell(
-                whole == 0
-                        ? "none"
-                        : String.format(Locale.ROOT, "%d/%d = %.2f", part, whole, (double) part / whole),
+                whole == 0 ? "none" : String.format(Locale.ROOT, "%d/%d = %.2f", part, whole, (double) part / whole),
                 node);
     }
 

@@ -69,11 +69,7 @@ public final class GrossErrorBench {
             boolean again = wrong >= 0
                     && isSame(Guidance.next(map).place(), peg.readings().get(wrong));
             return new Case(
-                    Score.of(new ModelBottom(map), practice),
-                    told,
-                    called.size() - grosslyWrong,
-                    grosslyWrong,
-                    again);
+                    Score.of(new ModelBottom(map), practice), told, called.size() - grosslyWrong, grosslyWrong, again);
         }
 
         private static boolean isSame(Place asked, Reading wrong) {

@@ -40,8 +40,7 @@ public final class ModelBottom implements SurveyedBottom {
     /** Taken as normal, with the map's own mean and standard deviation. */
     @Override
     public Optional<PredictedDepth> predicted(double x, double y) {
-        return Optional.of(
-                PredictedDepth.normal(depthAt(x, y), map.grid().sd().sample(x, y)));
+        return Optional.of(PredictedDepth.normal(depthAt(x, y), map.grid().sd().sample(x, y)));
     }
 
     @Override

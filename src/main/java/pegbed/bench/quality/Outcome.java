@@ -8,8 +8,8 @@ import pegbed.findings.Confidence;
  *
  * @param confidence the word with which it was named
  * @param probability the odds that were told, if any
- * @param right within 10 cm of the depth it was named for and no steeper than 0.30; in the track the slope alone
- * @param strict within 5 cm and no steeper than 0.20, which is what the odds are of; in the track the slope alone
+ * @param right within 10 cm of the depth it was named for and no steeper than 0.30
+ * @param strict within 5 cm and no steeper than 0.20, which is what the odds are of
  */
 record Outcome(Confidence confidence, OptionalDouble probability, boolean right, boolean strict) {
     private static final double RIGHT_METRES = 0.10;

@@ -126,12 +126,18 @@ public record Score(
         Map<SurveyedBottom.Kind, List<Outcome>> lines = new EnumMap<>(SurveyedBottom.Kind.class);
         for (SurveyedBottom.NamedLine line : surveyed.lines()) {
             DiscMeans.Mean real = disc(truth, line.answer().place());
-            double off =
-                    line.kind() == SurveyedBottom.Kind.TRACK ? 0 : Math.abs(real.depth() - line.flatAtMetres());
-            lines.computeIfAbsent(line.kind(), kind -> new ArrayList<>())
-                    .add(Outcome.of(line.answer(), off, real.slope()));
+            double off = Math.abs(real.depth() - line.flatAtMetres());
+            add(lines, line.kind(), Outcome.of(line.answer(), off, real.slope()));
+            if (line.kind() == SurveyedBottom.Kind.TRACK) {
+                add(lines, SurveyedBottom.Kind.TRACK_SLOPE, Outcome.of(line.answer(), 0, real.slope()));
+            }
         }
         return lines;
+    }
+
+    private static void add(
+            Map<SurveyedBottom.Kind, List<Outcome>> lines, SurveyedBottom.Kind kind, Outcome outcome) {
+        lines.computeIfAbsent(kind, k -> new ArrayList<>()).add(outcome);
     }
 
     /** Share of the nodes whose true depth lies in the 90 % interval; NaN from a method that tells no doubt. */
@@ -150,7 +156,6 @@ public record Score(
 
     /** Mean of a figure of the doubt over the pegs that have it; NaN where none has. */
     static double meanDoubt(List<Score> scores, ToDoubleFunction<Doubt> figure) {
-        return mean(
-                scores, score -> score.doubt().map(figure::applyAsDouble).orElse(Double.NaN));
+        return mean(scores, score -> score.doubt().map(figure::applyAsDouble).orElse(Double.NaN));
     }
 }

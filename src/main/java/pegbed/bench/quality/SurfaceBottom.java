@@ -94,8 +94,7 @@ final class SurfaceBottom implements SurveyedBottom {
         double least = Double.POSITIVE_INFINITY;
         for (int i = 0; i < discs.length; i++) {
             if (discs[i] != null && zones.contains(zone, i)) {
-                double cost =
-                        Math.abs(discs[i].depth() - targetMetres) / BAND_METRES + discs[i].slope() / SLOPE_LIMIT;
+                double cost = Math.abs(discs[i].depth() - targetMetres) / BAND_METRES + discs[i].slope() / SLOPE_LIMIT;
                 if (cost < least) {
                     least = cost;
                     best = i;

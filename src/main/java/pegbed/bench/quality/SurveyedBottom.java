@@ -53,8 +53,10 @@ interface SurveyedBottom {
         AT_TARGET("lines at the target"),
         /** Flat at its own depth. */
         AT_OWN_DEPTH("lines at their own depth"),
-        /** No steeper than the limit, as deep as it happens to be. */
-        TRACK("lines in the track, gentle");
+        /** Deep, flat at its own depth. */
+        TRACK("lines in the track"),
+        /** The lines of {@link #TRACK} again, held to their slope alone, which is what their odds are of. */
+        TRACK_SLOPE("lines in the track, slope alone");
 
         private final String words;
 

@@ -32,7 +32,9 @@ class BankSitesTest {
                         List.of(Reading.of(6, -20, 1.7), Reading.of(0.3, 0, 0.4), Reading.of(5, 0, 1.5))));
         List<Site> sites = BankSites.of(peg, PegWater.of(peg));
 
-        assertEquals(List.of(1.7, 0.4, 1.5), sites.subList(0, 3).stream().map(Site::depthMetres).toList());
+        assertEquals(
+                List.of(1.7, 0.4, 1.5),
+                sites.subList(0, 3).stream().map(Site::depthMetres).toList());
         List<Site> edges = sites.subList(3, sites.size());
         for (Site edge : edges) {
             double depth = edge.yMetres() < 1 ? 0.20 : edge.yMetres() > 10 ? 0.30 : 0.25;

@@ -39,7 +39,6 @@ class NaturalNeighboursTest {
 
     @Test
     void twoSitesMakeNoSurface() {
-        assertTrue(Double.isNaN(
-                new NaturalNeighbours(List.of(new Site(0, 0, 1), new Site(1, 0, 1))).depthAt(0.5, 0)));
+        assertTrue(Double.isNaN(new NaturalNeighbours(List.of(new Site(0, 0, 1), new Site(1, 0, 1))).depthAt(0.5, 0)));
     }
 }

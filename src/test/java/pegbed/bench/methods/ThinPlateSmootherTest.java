@@ -28,9 +28,8 @@ class ThinPlateSmootherTest {
         DoubleBinaryOperator plane = (x, y) -> 1.2 + 0.03 * x - 0.07 * y;
         for (double smoothing : new double[] {Double.NaN, 0.01, 100}) {
             List<Site> sites = scattered(30, 1, 0, plane);
-            ThinPlateSmoother plate = Double.isNaN(smoothing)
-                    ? ThinPlateSmoother.of(sites)
-                    : ThinPlateSmoother.of(sites, smoothing);
+            ThinPlateSmoother plate =
+                    Double.isNaN(smoothing) ? ThinPlateSmoother.of(sites) : ThinPlateSmoother.of(sites, smoothing);
             for (double x = -20; x <= 20; x += 5) {
                 assertEquals(plane.applyAsDouble(x, 7), plate.depthAt(x, 7), 1e-7);
             }
@@ -72,7 +71,8 @@ class ThinPlateSmootherTest {
     void crossValidationSmoothsNoiseAwayAndKeepsWhatIsThere() {
         int smooth = 0;
         for (int seed = 0; seed < 10; seed++) {
-            double onNoise = ThinPlateSmoother.of(scattered(100, seed, 0.1, (x, y) -> 1)).degreesOfFreedom();
+            double onNoise =
+                    ThinPlateSmoother.of(scattered(100, seed, 0.1, (x, y) -> 1)).degreesOfFreedom();
             ThinPlateSmoother onWaves =
                     ThinPlateSmoother.of(scattered(100, seed, 0.02, (x, y) -> Math.sin(x / 2) * Math.cos(y / 2)));
             smooth += onNoise < 10 ? 1 : 0;

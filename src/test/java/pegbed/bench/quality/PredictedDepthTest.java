@@ -60,8 +60,7 @@ class PredictedDepthTest {
         assertTrue(normal.covers(0.5, 0.674) && !normal.covers(0.5, 0.675));
         assertTrue(normal.covers(0.9, -1.644) && !normal.covers(0.9, -1.646));
         assertTrue(normal.covers(0.99, 2.575) && !normal.covers(0.99, 2.577));
-        PredictedDepth apart =
-                new PredictedDepth(new double[] {0.5, 0.5}, new double[] {-5, 5}, new double[] {1, 1});
+        PredictedDepth apart = new PredictedDepth(new double[] {0.5, 0.5}, new double[] {-5, 5}, new double[] {1, 1});
         assertTrue(apart.covers(0.9, 0), "between two heaps is within");
         assertFalse(apart.covers(0.9, 6.5));
     }

@@ -98,7 +98,9 @@ class QualityBenchTest {
         // A plan of the usual four lines at most, told with odds and words.
         int lines = 0;
         for (JsonNode row : tables.get(1).path("rows")) {
-            lines += row.path("named").asText().equals("lines") ? row.path("count").asInt() : 0;
+            lines += row.path("named").asText().equals("lines")
+                    ? row.path("count").asInt()
+                    : 0;
         }
         assertTrue(lines >= 1 && lines <= 4, "lines: " + lines);
         assertEquals("pegs", tables.get(3).path("table").asText());
@@ -107,9 +109,11 @@ class QualityBenchTest {
 
     @Test
     void markdownHasAHeadingAUnitAndADash() throws IOException, InputException {
-        String text = QualityBench.report(List.of(folder), List.of("fan30"), false).markdown();
+        String text =
+                QualityBench.report(List.of(folder), List.of("fan30"), false).markdown();
 
-        assertTrue(text.startsWith("### Methods, " + folder.getFileName() + "\n\n| readings | method | depth RMSE, m |"));
+        assertTrue(
+                text.startsWith("### Methods, " + folder.getFileName() + "\n\n| readings | method | depth RMSE, m |"));
         assertTrue(text.contains("| CRPS, m | log score, −ln(1/m) |"));
         assertTrue(text.contains("| fan30 | triangulation |") && text.contains("| – |"));
         assertFalse(text.contains("### Pegs"), "pegs are told only when asked for");
@@ -140,8 +144,8 @@ class QualityBenchTest {
 
     @Test
     void aTableThatNoPegHasIsAnError() {
-        InputException e = assertThrows(
-                InputException.class, () -> QualityBench.report(List.of(folder), List.of("fan99"), false));
+        InputException e =
+                assertThrows(InputException.class, () -> QualityBench.report(List.of(folder), List.of("fan99"), false));
         assertTrue(e.getMessage().contains("fan99.csv"), e.getMessage());
     }
 
