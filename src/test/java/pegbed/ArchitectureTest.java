@@ -69,7 +69,7 @@ class ArchitectureTest {
             .whereLayer("wording")
             .mayOnlyBeAccessedByLayers("report", "session", "ui", "cli")
             .whereLayer("plan")
-            .mayOnlyBeAccessedByLayers("wording", "report", "session", "ui", "cli")
+            .mayOnlyBeAccessedByLayers("wording", "report", "session", "ui", "cli", "bench")
             .whereLayer("guidance")
             .mayOnlyBeAccessedByLayers("wording", "report", "session", "ui", "cli", "bench")
             .whereLayer("visits")

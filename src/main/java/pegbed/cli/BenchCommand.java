@@ -2,13 +2,17 @@ package pegbed.cli;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.concurrent.Callable;
+import pegbed.bench.quality.BenchReport;
+import pegbed.bench.quality.GrossErrorBench;
 import pegbed.bench.quality.GuidedBench;
 import pegbed.bench.quality.QualityBench;
 import pegbed.bench.visits.VisitsBench;
 import pegbed.bench.waters.WatersBench;
 import pegbed.cli.output.Output;
 import pegbed.model.InputException;
+import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -31,26 +35,61 @@ final class BenchCommand implements Callable<Integer> {
     @Command(
             name = "quality",
             mixinStandardHelpOptions = true,
-            description = "Prints a table over a folder of practice pegs, the plain interpolators beside the model.")
+            description =
+                    "Prints tables over folders of practice pegs: the model beside general methods, with how true its doubt, odds and words are.")
     static final class Quality implements Callable<Integer> {
         @Option(
                 names = "--practice",
                 required = true,
+                split = ",",
                 paramLabel = "FOLDER",
-                description = "One folder a peg with banks.csv, readings, truth.txt and about.json.")
-        private Path practice;
+                description =
+                        "One folder a peg with banks.csv, readings, truth.txt and about.json; several folders one after the other, or with commas.")
+        private List<Path> practice;
 
         @Option(
-                names = "--guided",
-                description = "Guided readings against fans instead of the methods; takes several minutes.")
-        private boolean guided;
+                names = "--readings",
+                split = ",",
+                paramLabel = "TABLE",
+                description =
+                        "Tables of readings to measure, by their names without .csv; fan15,stagger20,fan30 if not given.")
+        private List<String> readings = QualityBench.READINGS;
+
+        @Option(names = "--per-peg", description = "Also a table of every peg by itself.")
+        private boolean perPeg;
+
+        @ArgGroup
+        private Instead instead = new Instead();
 
         @Mixin
         private Output output;
 
+        /** What is measured instead of the methods. */
+        static final class Instead {
+            @Option(
+                    names = "--guided",
+                    description =
+                            "Guided readings against fans instead of the methods; takes several minutes a folder.")
+            private boolean guided;
+
+            @Option(
+                    names = "--gross",
+                    description = "What one grossly wrong reading in each peg's fan30 does, instead of the methods.")
+            private boolean gross;
+        }
+
         @Override
         public Integer call() throws InputException, IOException {
-            output.out().print(guided ? GuidedBench.table(practice) : QualityBench.table(practice));
+            BenchReport report = instead.guided
+                    ? GuidedBench.report(practice)
+                    : instead.gross
+                            ? GrossErrorBench.report(practice)
+                            : QualityBench.report(practice, readings, perPeg);
+            if (output.json()) {
+                output.print(report.json());
+            } else {
+                output.out().print(report.markdown());
+            }
             return 0;
         }
     }

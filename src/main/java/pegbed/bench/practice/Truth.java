@@ -66,6 +66,25 @@ public final class Truth {
         return depth.sample(x, y);
     }
 
+    /** Whether a node within so many metres of a place is land. What lies off the grid is not known to be. */
+    public boolean isLandWithin(double x, double y, double metres) {
+        GridFrame frame = depth.frame();
+        double cell = frame.cellMetres();
+        int left = (int) Math.max(0, Math.ceil((x - metres - frame.xMinMetres()) / cell));
+        int right = (int) Math.min(frame.columns() - 1, Math.floor((x + metres - frame.xMinMetres()) / cell));
+        int bottom = (int) Math.max(0, Math.ceil((y - metres - frame.yMinMetres()) / cell));
+        int top = (int) Math.min(frame.rows() - 1, Math.floor((y + metres - frame.yMinMetres()) / cell));
+        for (int row = bottom; row <= top; row++) {
+            for (int column = left; column <= right; column++) {
+                if (Double.isNaN(depth.at(column, row))
+                        && Math.hypot(frame.x(column) - x, frame.y(row) - y) <= metres) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
     /**
      * The disc about a place; NaN where part of it is land. Beyond the edge of what is known of the bottom the nearest
      * disc within stands for it.

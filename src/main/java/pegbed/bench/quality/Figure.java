@@ -32,7 +32,7 @@ record Figure(double mean, double error) {
      * Share of the tasks that can be done and came out so, over all pegs; a ratio of two sums over pegs (Cochran 1977,
      * Sampling Techniques, ch. 6).
      */
-    static Figure ofOutcomes(List<List<Score>> byPeg, Predicate<Score.Outcome> good) {
+    static Figure ofOutcomes(List<List<Score>> byPeg, Predicate<Outcome> good) {
         int pegs = byPeg.size();
         double[] done = new double[pegs];
         double[] tasks = new double[pegs];

@@ -1,5 +1,7 @@
 package pegbed.bench.quality;
 
+import static pegbed.bench.quality.BenchTable.column;
+
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -28,6 +30,25 @@ public final class GuidedBench {
     /** How many more readings are taken once the guidance says stop. */
     private static final int MORE = 10;
 
+    private static final List<BenchTable.Column> PLANS = List.of(
+            column("plan", "plan"),
+            column("readings", "readings"),
+            column("deepest_regret_m", "deepest regret, m"),
+            column("depth_rmse_m", "depth RMSE, m"),
+            column("coverage_90", "90 % coverage"),
+            column("flats_right", "flats right, share"),
+            column("flats_strictly_right", "flats strictly right, share"),
+            column("flats_sure_right", "sure right"),
+            column("flats_likely_right", "likely right"));
+
+    private static final List<BenchTable.Column> STOPS = List.of(
+            column("when", "when"),
+            column("readings", "readings, mean"),
+            column("deepest_regret_m", "deepest regret, m"),
+            column("depth_rmse_m", "depth RMSE, m"),
+            column("flats_right", "flats right, share"),
+            column("flats_strictly_right", "flats strictly right, share"));
+
     private final List<PracticePeg> pegs;
     private final int draws;
 
@@ -36,26 +57,33 @@ public final class GuidedBench {
         this.draws = draws;
     }
 
-    /** The tables in Markdown. */
-    public static String table(Path practice) throws IOException, InputException {
-        return new GuidedBench(PracticePeg.all(practice), DRAWS).table(COUNTS);
+    /**
+     * The tables of some folders of practice pegs.
+     *
+     * @throws InputException if a folder has no peg that can be used
+     */
+    public static BenchReport report(List<Path> practice) throws IOException, InputException {
+        BenchReport report = new BenchReport();
+        for (PracticeFolder folder : PracticeFolder.all(practice)) {
+            report.addLeftOut(folder.refused());
+            new GuidedBench(folder.pegs(), DRAWS).add(report, folder.name(), COUNTS);
+        }
+        return report;
     }
 
-    private String table(List<Integer> counts) throws InputException {
-        StringBuilder table = new StringBuilder("""
-                | plan | readings | deepest regret m | depth RMSE m | flats right | strictly right | sure right | likely right |
-                |---|---|---|---|---|---|---|---|
-                """);
+    private void add(BenchReport report, String folder, List<Integer> counts) throws InputException {
+        BenchTable plans = new BenchTable("plans", folder, "Guided readings against fans, " + folder, PLANS);
         for (boolean staggered : new boolean[] {false, true}) {
             for (int count : counts) {
-                table.append(row(staggered ? "staggered fan" : "fan", count, fan(count, staggered)));
+                plans.row(row(staggered ? "staggered fan" : "fan", count, fan(count, staggered)));
             }
         }
         List<List<GuidedRun>> runs = runs(counts.get(counts.size() - 1), GuidanceWeights.USUAL);
         for (int count : counts) {
-            table.append(row("guided", count, guided(runs, count)));
+            plans.row(row("guided", count, guided(runs, count)));
         }
-        return table.append(stops(runs)).toString();
+        report.add(plans);
+        report.add(stops(folder, runs));
     }
 
     private long seed(int peg, int draw) {
@@ -108,32 +136,25 @@ public final class GuidedBench {
         return byPeg;
     }
 
-    static String row(String plan, int count, List<List<Score>> byPeg) {
-        List<Score.Outcome> words = byPeg.stream()
+    static List<Cell> row(String plan, int count, List<List<Score>> byPeg) {
+        List<Outcome> words = byPeg.stream()
                 .flatMap(List::stream)
                 .flatMap(score -> score.words().stream())
                 .toList();
-        return String.format(
-                Locale.ROOT,
-                "| %s | %d | %s | %s | %s | %s | %s | %s |%n",
-                plan,
-                count,
-                Figure.of(byPeg, Score::deepestRegretMetres),
-                Figure.of(byPeg, Score::rmseMetres),
-                Figure.ofOutcomes(byPeg, Score.Outcome::right),
-                Figure.ofOutcomes(byPeg, Score.Outcome::strict),
-                kept(words, Confidence.SURE),
-                kept(words, Confidence.LIKELY));
-    }
-
-    private static String kept(List<Score.Outcome> words, Confidence confidence) {
-        List<Score.Outcome> said =
-                words.stream().filter(o -> o.confidence() == confidence).toList();
-        return said.stream().filter(Score.Outcome::right).count() + "/" + said.size();
+        return List.of(
+                Cell.words(plan),
+                Cell.count(count),
+                Cell.figure(Figure.of(byPeg, Score::deepestRegretMetres)),
+                Cell.figure(Figure.of(byPeg, Score::rmseMetres)),
+                Cell.figure(Figure.of(byPeg, Score::coverage90)),
+                Cell.figure(Figure.ofOutcomes(byPeg, Outcome::right)),
+                Cell.figure(Figure.ofOutcomes(byPeg, Outcome::strict)),
+                Cell.kept(words, Confidence.SURE, Outcome::right),
+                Cell.kept(words, Confidence.LIKELY, Outcome::right));
     }
 
     /** What was known when the guidance said stop, and after ten readings more. */
-    private String stops(List<List<GuidedRun>> runs) throws InputException {
+    private BenchTable stops(String folder, List<List<GuidedRun>> runs) throws InputException {
         List<List<Score>> then = new ArrayList<>();
         List<List<Score>> later = new ArrayList<>();
         int all = 0;
@@ -158,35 +179,33 @@ public final class GuidedBench {
                 later.add(ofPegLater);
             }
         }
-        StringBuilder words = new StringBuilder(String.format(
-                Locale.ROOT,
-                "%nThe guidance says stop below a gain of %.2f. It said so in %d of %d runs with %d readings left to take",
-                StopRule.LEAST_GAIN,
-                stopped,
-                all,
-                MORE));
-        if (then.size() < 2) {
-            return words.append(".\n").toString();
+        BenchTable table = new BenchTable(
+                "stops",
+                folder,
+                String.format(
+                        Locale.ROOT,
+                        "At the stop, %s: below a gain of %.2f, said in %d of %d runs with %d readings left to take",
+                        folder,
+                        StopRule.LEAST_GAIN,
+                        stopped,
+                        all,
+                        MORE),
+                STOPS);
+        if (stopped > 0) {
+            double mean = (double) readings / stopped;
+            table.row(stopRow("at the stop", mean, then));
+            table.row(stopRow("ten readings later", mean + MORE, later));
         }
-        return words.append(String.format(
-                        Locale.ROOT, ", after %.1f readings on average.%n%n", (double) readings / stopped))
-                .append("""
-                | when | deepest regret m | depth RMSE m | flats right | strictly right |
-                |---|---|---|---|---|
-                """)
-                .append(stopRow("at the stop", then))
-                .append(stopRow("ten readings later", later))
-                .toString();
+        return table;
     }
 
-    private static String stopRow(String when, List<List<Score>> byPeg) {
-        return String.format(
-                Locale.ROOT,
-                "| %s | %s | %s | %s | %s |%n",
-                when,
-                Figure.of(byPeg, Score::deepestRegretMetres),
-                Figure.of(byPeg, Score::rmseMetres),
-                Figure.ofOutcomes(byPeg, Score.Outcome::right),
-                Figure.ofOutcomes(byPeg, Score.Outcome::strict));
+    private static List<Cell> stopRow(String when, double readings, List<List<Score>> byPeg) {
+        return List.of(
+                Cell.words(when),
+                Cell.number(readings, 1),
+                Cell.figure(Figure.of(byPeg, Score::deepestRegretMetres)),
+                Cell.figure(Figure.of(byPeg, Score::rmseMetres)),
+                Cell.figure(Figure.ofOutcomes(byPeg, Outcome::right)),
+                Cell.figure(Figure.ofOutcomes(byPeg, Outcome::strict)));
     }
 }

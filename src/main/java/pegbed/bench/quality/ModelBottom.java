@@ -1,5 +1,7 @@
 package pegbed.bench.quality;
 
+import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import pegbed.findings.Findings;
 import pegbed.findings.PegMap;
@@ -8,6 +10,10 @@ import pegbed.model.InputException;
 import pegbed.model.Monitor;
 import pegbed.model.Peg;
 import pegbed.model.Place;
+import pegbed.model.Wishes;
+import pegbed.plan.LineCandidate;
+import pegbed.plan.Plan;
+import pegbed.plan.PlannedLine;
 
 /** The bottom as the model sees it. */
 public final class ModelBottom implements SurveyedBottom {
@@ -31,9 +37,10 @@ public final class ModelBottom implements SurveyedBottom {
         return map.grid().depth().sample(x, y);
     }
 
+    /** Taken as normal, with the map's own mean and standard deviation. */
     @Override
-    public double sdAt(double x, double y) {
-        return map.grid().sd().sample(x, y);
+    public Optional<PredictedDepth> predicted(double x, double y) {
+        return Optional.of(PredictedDepth.normal(depthAt(x, y), map.grid().sd().sample(x, y)));
     }
 
     @Override
@@ -51,5 +58,27 @@ public final class ModelBottom implements SurveyedBottom {
                         flat.confidence(),
                         OptionalDouble.of(flat.spot().pFlat())))
                 .orElse(null);
+    }
+
+    /** Those of a plan without wishes: at half the deepest, the usual number of each zone. */
+    @Override
+    public List<NamedLine> lines() {
+        return Plan.of(Findings.of(map, OptionalDouble.empty()), Wishes.NONE).lines().stream()
+                .map(ModelBottom::named)
+                .toList();
+    }
+
+    private static NamedLine named(PlannedLine line) {
+        LineCandidate candidate = line.candidate();
+        Kind kind = candidate.zone().equals(Optional.of(Zone.TRACK))
+                ? Kind.TRACK
+                : candidate.origin() == LineCandidate.Origin.FLAT ? Kind.AT_TARGET : Kind.AT_OWN_DEPTH;
+        return new NamedLine(
+                kind,
+                candidate.flatAtMetres(),
+                new Answer(
+                        candidate.place(),
+                        candidate.confidence(),
+                        OptionalDouble.of(candidate.spot().pFlat())));
     }
 }

@@ -1,12 +1,15 @@
 package pegbed.bench.quality;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import pegbed.bench.practice.DiscMeans;
 import pegbed.bench.practice.PracticePeg;
 import pegbed.bench.practice.Truth;
-import pegbed.findings.Confidence;
 import pegbed.findings.Zone;
 import pegbed.findings.Zones;
 import pegbed.model.Place;
@@ -19,29 +22,22 @@ import pegbed.model.Place;
  *
  * @param rmseMetres root mean square error of the depth, metres
  * @param slopeRmse root mean square length of the error of the gradient over discs of 0.5 m, rise over run
- * @param coverage share of nodes whose true depth lies within 1.645 standard deviations; NaN without any
+ * @param doubt how true its doubt is; empty from a method that tells none
  * @param answered share of the nodes at which the method has a depth
  * @param deepestRegretMetres mean depth of the truly deepest disc less that of the disc named, metres
  * @param flats one outcome a task that can be done
  * @param words one outcome a task, whether it can be done or not
+ * @param lines outcomes of the lines of a plan, by what they are named for
  */
 public record Score(
         double rmseMetres,
         double slopeRmse,
-        double coverage,
+        Optional<Doubt> doubt,
         double answered,
         double deepestRegretMetres,
         List<Outcome> flats,
-        List<Outcome> words) {
-    /**
-     * What became of one flat spot that was named.
-     *
-     * @param confidence the word with which it was named
-     * @param right within 10 cm of the target and no steeper than 0.30
-     * @param strict within 5 cm and no steeper than 0.20
-     */
-    record Outcome(Confidence confidence, boolean right, boolean strict) {}
-
+        List<Outcome> words,
+        Map<SurveyedBottom.Kind, List<Outcome>> lines) {
     private static final double STEP = 0.25;
     private static final double NEAR_METRES = 7;
 
@@ -52,9 +48,8 @@ public record Score(
         double slope2 = 0;
         int nodes = 0;
         int answered = 0;
-        int covered = 0;
         int slopes = 0;
-        boolean tellsDoubt = true;
+        Doubt.Sum doubt = new Doubt.Sum();
         for (double y = -2; y <= reach; y += STEP) {
             for (double x = -Math.floor(reach / STEP) * STEP; x <= reach; x += STEP) {
                 double r = Math.hypot(x, y);
@@ -70,9 +65,10 @@ public record Score(
                 double error = surveyed.depthAt(x, y) - depth;
                 answered++;
                 error2 += error * error;
-                double sd = surveyed.sdAt(x, y);
-                tellsDoubt &= !Double.isNaN(sd);
-                covered += Math.abs(error) <= 1.645 * sd ? 1 : 0;
+                Optional<PredictedDepth> predicted = surveyed.predicted(x, y);
+                if (predicted.isPresent()) {
+                    doubt.add(predicted.get(), depth, truth.isLandWithin(x, y, Doubt.NEAR_BANK_METRES));
+                }
                 DiscMeans.Mean seen = DiscMeans.of(surveyed::depthAt, x, y);
                 DiscMeans.Mean real = truth.disc(x, y);
                 double dx = seen.slopeX() - real.slopeX();
@@ -95,11 +91,12 @@ public record Score(
         return new Score(
                 Math.sqrt(error2 / answered),
                 Math.sqrt(slope2 / slopes),
-                tellsDoubt ? (double) covered / answered : Double.NaN,
+                answered > 0 && doubt.count() == answered ? Optional.of(doubt.mean()) : Optional.empty(),
                 (double) answered / nodes,
                 regret(surveyed.deepest(), peg),
                 flats,
-                words);
+                words,
+                lines(surveyed, truth));
     }
 
     /** The whole depth is lost where the disc that was named is partly land. */
@@ -109,23 +106,56 @@ public record Score(
     }
 
     static Outcome outcome(SurveyedBottom surveyed, Truth truth, PracticePeg.Task task) {
-        Zone zone = java.util.Arrays.stream(Zone.values())
+        Zone zone = Arrays.stream(Zone.values())
                 .filter(z -> z.words().equals(task.zone()))
                 .findFirst()
                 .orElseThrow();
         SurveyedBottom.Answer answer = surveyed.flat(zone, task.targetMetres());
         if (answer == null) {
-            return new Outcome(Confidence.NONE, false, false);
+            return Outcome.NONE;
         }
-        DiscMeans.Mean real =
-                truth.disc(answer.place().xMetres(), answer.place().yMetres());
-        double off = Math.abs(real.depth() - task.targetMetres());
-        return new Outcome(
-                answer.confidence(), off <= 0.10 && real.slope() <= 0.30, off <= 0.05 && real.slope() <= 0.20);
+        DiscMeans.Mean real = disc(truth, answer.place());
+        return Outcome.of(answer, Math.abs(real.depth() - task.targetMetres()), real.slope());
     }
 
-    /** Mean of a figure over pegs. */
+    private static DiscMeans.Mean disc(Truth truth, Place place) {
+        return truth.disc(place.xMetres(), place.yMetres());
+    }
+
+    private static Map<SurveyedBottom.Kind, List<Outcome>> lines(SurveyedBottom surveyed, Truth truth) {
+        Map<SurveyedBottom.Kind, List<Outcome>> lines = new EnumMap<>(SurveyedBottom.Kind.class);
+        for (SurveyedBottom.NamedLine line : surveyed.lines()) {
+            DiscMeans.Mean real = disc(truth, line.answer().place());
+            double off = Math.abs(real.depth() - line.flatAtMetres());
+            add(lines, line.kind(), Outcome.of(line.answer(), off, real.slope()));
+            if (line.kind() == SurveyedBottom.Kind.TRACK) {
+                add(lines, SurveyedBottom.Kind.TRACK_SLOPE, Outcome.of(line.answer(), 0, real.slope()));
+            }
+        }
+        return lines;
+    }
+
+    private static void add(
+            Map<SurveyedBottom.Kind, List<Outcome>> lines, SurveyedBottom.Kind kind, Outcome outcome) {
+        lines.computeIfAbsent(kind, k -> new ArrayList<>()).add(outcome);
+    }
+
+    /** Share of the nodes whose true depth lies in the 90 % interval; NaN from a method that tells no doubt. */
+    public double coverage90() {
+        return doubt.map(Doubt::coverage90).orElse(Double.NaN);
+    }
+
+    /** Mean of a figure over the pegs that have it; NaN where none has. */
     static double mean(List<Score> scores, ToDoubleFunction<Score> figure) {
-        return scores.stream().mapToDouble(figure).average().orElse(Double.NaN);
+        return scores.stream()
+                .mapToDouble(figure)
+                .filter(value -> !Double.isNaN(value))
+                .average()
+                .orElse(Double.NaN);
+    }
+
+    /** Mean of a figure of the doubt over the pegs that have it; NaN where none has. */
+    static double meanDoubt(List<Score> scores, ToDoubleFunction<Doubt> figure) {
+        return mean(scores, score -> score.doubt().map(figure::applyAsDouble).orElse(Double.NaN));
     }
 }

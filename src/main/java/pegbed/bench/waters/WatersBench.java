@@ -92,7 +92,7 @@ public final class WatersBench {
                         millimetres(all, at),
                         at == 0 ? "" : change(all, at),
                         mean(all, figures -> figures.scores().get(at).slopeRmse()),
-                        100 * mean(all, figures -> figures.scores().get(at).coverage()),
+                        100 * mean(all, figures -> figures.scores().get(at).coverage90()),
                         1000 * mean(all, figures -> figures.scores().get(at).deepestRegretMetres()),
                         at == 0
                                 ? ""

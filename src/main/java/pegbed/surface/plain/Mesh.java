@@ -144,11 +144,6 @@ final class Mesh {
         return Arrays.copyOf(edges, count);
     }
 
-    /** Number of triangles, with those cut off. */
-    int triangles() {
-        return corners.length / 3;
-    }
-
     /** The number of the site at a triangle's corner 0, 1 or 2. */
     int site(int triangle, int corner) {
         return corners[3 * triangle + corner];

@@ -6,9 +6,7 @@ import org.locationtech.jts.geom.Envelope;
 /**
  * How near counts as the same place: the one spot where the tolerances of this package are set.
  *
- * <p>They are empirical. Doubles carry sixteen digits; in a natural neighbour's weight half of them are lost at a
- * distance of {@link #TOUCHING} edge lengths from a site or from the hull, where the exact answer is as near to the
- * limit that is then taken.
+ * <p>They are empirical: doubles carry sixteen digits, and half of them are lost beside a site or the hull.
  */
 final class Tolerance {
     /** Sites nearer to each other than this share of the data's extent are one site. */

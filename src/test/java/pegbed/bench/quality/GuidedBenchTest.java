@@ -6,10 +6,11 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -34,36 +35,8 @@ class GuidedBenchTest {
 
     @BeforeEach
     void write() throws IOException, InputException {
-        Path made = Files.createDirectory(folder.resolve("cut"));
-        StringBuilder truth = new StringBuilder(
-                "# depth in mm on 0.1 m nodes, -1 = land; row 0 at y=-2.0 m, column 0 at x=-13.0 m; rows run away\n");
-        for (int row = 0; row <= 150; row++) {
-            double y = -2 + 0.1 * row;
-            for (int column = 0; column <= 260; column++) {
-                truth.append(millimetres(y)).append(column < 260 ? " " : "\n");
-            }
-        }
-        Files.writeString(made.resolve("truth.txt"), truth);
-        StringBuilder banks = new StringBuilder("bank,x_m,y_m\n");
-        for (String bank : List.of("near,%d,-1\n", "far,%d,11\n")) {
-            for (int x = -12; x <= 12; x += 2) {
-                banks.append(String.format(Locale.ROOT, bank, x));
-            }
-        }
-        Files.writeString(made.resolve("banks.csv"), banks);
-        Files.writeString(made.resolve("about.json"), """
-                {"reach_m": 13, "sd_depth_firm_m": 0.01, "sd_distance_m": 0.1, "sd_direction_deg": 2,
-                 "deepest_disc_m": 1.8, "tasks": [{"zone": "across", "target_m": 1.0, "feasible": true}]}
-                """);
+        CutPeg.write(folder.resolve("cut"));
         peg = PracticePeg.all(folder).get(0);
-    }
-
-    private static int millimetres(double y) {
-        if (y < -1 - 1e-9 || y > 11 + 1e-9) {
-            return -1;
-        }
-        double t = Math.max(0, Math.min(1, Math.min(y + 1 - 3, 11 - y - 3) / 1.5));
-        return (int) Math.round(1000 + 800 * t);
     }
 
     @ParameterizedTest
@@ -151,15 +124,15 @@ class GuidedBenchTest {
         // Pegs' means 0.2 and 0.4: mean 0.3, standard error 0.1.
         assertEquals(0.3, regret.mean(), 1e-12);
         assertEquals(0.1, regret.error(), 1e-12);
-        Figure right = Figure.ofOutcomes(byPeg, Score.Outcome::right);
+        Figure right = Figure.ofOutcomes(byPeg, Outcome::right);
         // 1 of 2 and 2 of 2: share 3/4, residuals −½ and ½, error √(½·2/1)/4 = ¼.
         assertEquals(0.75, right.mean(), 1e-12);
         assertEquals(0.25, right.error(), 1e-12);
     }
 
     private static Score score(double regret, boolean right) {
-        List<Score.Outcome> outcomes = List.of(new Score.Outcome(Confidence.LIKELY, right, false));
-        return new Score(0.1, 0.1, 0.9, 1, regret, outcomes, outcomes);
+        List<Outcome> outcomes = List.of(new Outcome(Confidence.LIKELY, OptionalDouble.empty(), right, false));
+        return new Score(0.1, 0.1, Optional.empty(), 1, regret, outcomes, outcomes, Map.of());
     }
 
     @Test
