@@ -12,20 +12,11 @@ import pegbed.surface.survey.Sounding;
 
 /**
  * What the bank lines themselves say of depth: a little water at the edge, every {@value #SPACING_METRES} m along it. How
- * much water stands there is unknown for a bank as a whole ({@value #SHARED_SD_METRES} m) and differs from point to point
- * ({@value #OWN_SD_METRES} m). The figures are empirical, from simulated and real bottoms.
+ * much water stands there is unknown for a bank as a whole and differs from point to point; each structure has its own
+ * figures ({@link EdgeDepth}).
  */
 final class BankSoundings {
     private static final double SPACING_METRES = 2.5;
-
-    /** Depth at the edge of any bank, metres. */
-    private static final double DEPTH_METRES = 0.15;
-
-    /** Standard deviation of the depth at the edge that all points of a bank have in common, metres. */
-    static final double SHARED_SD_METRES = 0.15;
-
-    /** Standard deviation of what each point has besides, metres. */
-    private static final double OWN_SD_METRES = 0.10;
 
     /** A bank's sounding is dropped where the person read a depth this near, metres: the reading knows better. */
     private static final double GIVEN_METRES = 1.0;
@@ -41,14 +32,12 @@ final class BankSoundings {
      * @param bank 0 for the near bank, 1 for the far one, from 2 on islands
      * @param x metres
      * @param y metres
-     * @param depth metres
-     * @param variance of the depth, square metres
      * @param varX variance of x, square metres
      * @param varY variance of y, square metres
      */
-    record Edge(int bank, double x, double y, double depth, double variance, double varX, double varY) {
+    record Edge(int bank, double x, double y, double varX, double varY) {
         Edge(int bank, Coordinate place, double sdX, double sdY) {
-            this(bank, place.x, place.y, DEPTH_METRES, OWN_SD_METRES * OWN_SD_METRES, sdX * sdX, sdY * sdY);
+            this(bank, place.x, place.y, sdX * sdX, sdY * sdY);
         }
     }
 

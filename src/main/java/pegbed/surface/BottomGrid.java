@@ -21,6 +21,7 @@ public final class BottomGrid {
     private static final int BEYOND = 4;
 
     private final GridNodes nodes;
+    private final BankDistances distances;
     private final double[] depth;
     private final double[] sd;
     private final DiscPosteriors discs;
@@ -36,8 +37,9 @@ public final class BottomGrid {
      */
     record Part(double weight, GridSolution solution, DiscPosteriors discs) {}
 
-    private BottomGrid(GridNodes nodes, List<Part> parts, boolean provisional) {
+    private BottomGrid(GridNodes nodes, BankDistances distances, List<Part> parts, boolean provisional) {
         this.nodes = nodes;
+        this.distances = distances;
         this.parts = List.copyOf(parts);
         this.provisional = provisional;
         double[] mean = new double[nodes.count()];
@@ -54,8 +56,9 @@ public final class BottomGrid {
                                 .toList());
         double[] doubt = new double[mean.length];
         for (int i = 0; i < doubt.length; i++) {
-            double laying = FittedBottom.layingVariance(nodes.difference(mean, i, 1, 0), nodes.difference(mean, i, 0, 1));
-            doubt[i] = Math.sqrt(Math.max(0, variance[i]) + laying);
+            double placing = PlacingVariance.at(
+                    distances, i, nodes.difference(mean, i, 1, 0), nodes.difference(mean, i, 0, 1));
+            doubt[i] = Math.sqrt(Math.max(0, variance[i]) + placing);
         }
         depth = nodes.byNode(mean);
         sd = nodes.byNode(doubt);
@@ -100,7 +103,7 @@ public final class BottomGrid {
             DiscPrior prior = new DiscPrior(fit.covariance(), nodes, solution.places());
             parts.add(new Part(bottom.weight(s), solution, DiscPosteriors.of(solution, prior)));
         }
-        return new BottomGrid(nodes, parts, false);
+        return new BottomGrid(nodes, distances, parts, false);
     }
 
     private static boolean[] waterNodes(PegWater peg, GridFrame frame) {
@@ -134,7 +137,7 @@ public final class BottomGrid {
                     nodes, part.solution().places(), part.solution().whitened(), mean, variance);
             moved.add(new Part(part.weight(), solution, part.discs().withRow(solution, v[p], beta[p])));
         }
-        return new BottomGrid(nodes, moved, true);
+        return new BottomGrid(nodes, distances, moved, true);
     }
 
     /** What each structure that counts says on the grid, in the order of the bottom's fits. */

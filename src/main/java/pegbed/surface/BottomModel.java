@@ -12,6 +12,7 @@ import pegbed.surface.prior.Structure;
 import pegbed.surface.prior.StructurePrior;
 import pegbed.surface.survey.BlockAveraging;
 import pegbed.surface.survey.Scale;
+import pegbed.surface.survey.Sounding;
 import pegbed.surface.survey.Survey;
 
 /**
@@ -46,6 +47,9 @@ public final class BottomModel {
         if (survey.levels().visits() > 1) {
             fitted = ChangeSearch.heeded(fitted, monitor);
         }
+        if (small == survey && survey.water().isPresent()) {
+            fitted = GrossErrors.doubted(fitted, monitor);
+        }
         return small == survey ? fitted : fitted.behind(ChangeSearch.lighter(survey, fitted.changes()));
     }
 
@@ -72,23 +76,42 @@ public final class BottomModel {
 
     private static StructureFit fit(Survey survey, StructurePrior prior, Priors priors, Monitor monitor) {
         Observations observations = new Observations(survey, prior);
-        double[] logs = priors.logMedians().clone();
-        double[] inputNoise = observations.firstInputNoise();
-        boolean learns = observations.real >= LEARNS_FROM;
+        return fit(
+                survey, prior, priors, observations, priors.logMedians(), observations.firstInputNoise(), monitor);
+    }
+
+    /** A fit of the same structure to another survey of the same places, begun where this one ended. */
+    static StructureFit again(StructureFit fit, Survey survey, Monitor monitor) {
+        StructurePrior prior = fit.prior().under(0);
+        double[] logs = fit.hyperparameters().logs(fit.priors().variables());
+        return fit(
+                survey, prior, fit.priors(), new Observations(survey, prior), logs, fit.inputNoise(), monitor);
+    }
+
+    private static StructureFit fit(
+            Survey survey,
+            StructurePrior prior,
+            Priors priors,
+            Observations observations,
+            double[] startLogs,
+            double[] startNoise,
+            Monitor monitor) {
+        double[] logs = startLogs;
+        double[] inputNoise = startNoise;
+        boolean unknownConstant = prior.structure() == Structure.BASIN;
         for (int round = 0; round < ROUNDS; round++) {
             monitor.check();
-            if (learns) {
-                boolean unknownConstant = prior.structure() == Structure.BASIN;
-                logs = minimised(
-                        new LogPosterior(observations, priors, prior.scale(), inputNoise, unknownConstant),
-                        priors,
-                        logs);
+            if (observations.real >= LEARNS_FROM) {
+                LogPosterior posterior =
+                        new LogPosterior(observations, priors, prior.scale(), inputNoise, unknownConstant);
+                logs = minimised(posterior, priors, logs);
             }
             Hyperparameters hyper = Hyperparameters.ofLogs(priors.variables(), logs);
-            inputNoise = InputNoise.of(new StructureFit(survey, prior, observations, hyper, inputNoise), observations);
+            StructureFit looked = new StructureFit(survey, prior, priors, observations, hyper, inputNoise);
+            inputNoise = InputNoise.of(looked, observations);
         }
         Hyperparameters hyper = Hyperparameters.ofLogs(priors.variables(), logs);
-        return new StructureFit(survey, prior, observations, hyper, inputNoise);
+        return new StructureFit(survey, prior, priors, observations, hyper, inputNoise);
     }
 
     /** Fits one structure to every sounding as it is with given hyperparameters. */
@@ -98,9 +121,10 @@ public final class BottomModel {
         double[] inputNoise = observations.firstInputNoise();
         for (int round = 0; round < ROUNDS; round++) {
             monitor.check();
-            inputNoise = InputNoise.of(new StructureFit(survey, prior, observations, hyper, inputNoise), observations);
+            StructureFit looked = new StructureFit(survey, prior, prior.priors(), observations, hyper, inputNoise);
+            inputNoise = InputNoise.of(looked, observations);
         }
-        return new StructureFit(survey, prior, observations, hyper, inputNoise);
+        return new StructureFit(survey, prior, prior.priors(), observations, hyper, inputNoise);
     }
 
     /** Fits the open water of a survey without banks with given hyperparameters. */
@@ -126,11 +150,16 @@ public final class BottomModel {
             fits.add(fit.get());
         }
         double[] weights = Arrays.stream(before.counting()).mapToDouble(before::weight).toArray();
-        return Optional.of(new FittedBottom(
-                now, before.neighbours(), fits, weights, before.learned(), before.changes()));
+        FittedBottom bottom =
+                new FittedBottom(now, before.neighbours(), fits, weights, before.learned(), before.changes());
+        return Optional.of(bottom.withCallsOf(before, added));
     }
 
-    private static Optional<StructureFit> withOneMore(StructureFit before, Survey now, int added) {
+    private static Optional<StructureFit> withOneMore(StructureFit before, Survey whole, int added) {
+        // What this fit doubts of the other soundings it goes on doubting.
+        List<Sounding> soundings = new ArrayList<>(before.survey().soundings());
+        soundings.add(added, whole.soundings().get(added));
+        Survey now = whole.withSoundings(soundings);
         StructurePrior prior = before.prior().under(0);
         Observations observations = new Observations(now, prior);
         if (observations.count != before.observations().count + 1) {
@@ -142,7 +171,8 @@ public final class BottomModel {
             boolean own = i < observations.real && observations.sounding[i] == added;
             inputNoise[i] = own ? InputNoise.of(before, observations, i) : before.inputNoise(old++);
         }
-        return Optional.of(new StructureFit(now, prior, observations, before.hyperparameters(), inputNoise));
+        return Optional.of(
+                new StructureFit(now, prior, before.priors(), observations, before.hyperparameters(), inputNoise));
     }
 
     private static Scale scale(Survey survey) {

@@ -12,6 +12,7 @@ import pegbed.surface.posterior.Gradient;
 import pegbed.surface.posterior.Prediction;
 import pegbed.surface.posterior.ReadingCheck;
 import pegbed.surface.posterior.VisitLevel;
+import pegbed.surface.prior.BankDistances;
 import pegbed.surface.prior.NeighbourInfluence;
 import pegbed.surface.prior.Structure;
 import pegbed.surface.survey.Scale;
@@ -26,15 +27,13 @@ import pegbed.surface.survey.Survey;
  * <p>Immutable; any number of threads may ask it.
  */
 public final class FittedBottom {
-    /** Standard deviation with which an angler lays a rig where it is wanted, metres (common practice). */
-    private static final double LAYING_SD = 0.14;
-
     private final Survey survey;
     private final NeighbouringPegs neighbours;
     private final List<StructureFit> fits;
     private final double[] weights;
     private final boolean learned;
     private final List<BottomChange> changes;
+    private final List<GrossErrors.Call> calls;
 
     /**
      * A mixture.
@@ -53,21 +52,53 @@ public final class FittedBottom {
             double[] weights,
             boolean learned,
             List<BottomChange> changes) {
+        this(survey, neighbours, fits, weights, learned, changes, List.of());
+    }
+
+    private FittedBottom(
+            Survey survey,
+            NeighbouringPegs neighbours,
+            List<StructureFit> fits,
+            double[] weights,
+            boolean learned,
+            List<BottomChange> changes,
+            List<GrossErrors.Call> calls) {
         this.survey = survey;
         this.neighbours = neighbours;
         this.fits = List.copyOf(fits);
         this.weights = weights;
         this.learned = learned;
         this.changes = List.copyOf(changes);
+        this.calls = List.copyOf(calls);
     }
 
     /** This bottom with the whole survey that was averaged to fit it. */
     FittedBottom behind(Survey whole) {
-        return new FittedBottom(whole, neighbours, fits, weights, learned, changes);
+        return new FittedBottom(whole, neighbours, fits, weights, learned, changes, calls);
     }
 
     FittedBottom withChanges(List<BottomChange> found) {
-        return new FittedBottom(survey, neighbours, fits, weights, learned, found);
+        return new FittedBottom(survey, neighbours, fits, weights, learned, found, calls);
+    }
+
+    /** The mixture with fits that doubt some readings besides. */
+    FittedBottom withFits(List<StructureFit> others, double[] theirWeights, List<GrossErrors.Call> called) {
+        return new FittedBottom(survey, neighbours, others, theirWeights, learned, changes, called);
+    }
+
+    /** This bottom with the calls of one that had a sounding less. */
+    FittedBottom withCallsOf(FittedBottom before, int added) {
+        List<GrossErrors.Call> moved = new ArrayList<>();
+        for (GrossErrors.Call call : before.calls) {
+            int sounding = call.sounding() < added ? call.sounding() : call.sounding() + 1;
+            moved.add(new GrossErrors.Call(observation(sounding).orElse(-1), sounding, call.probability()));
+        }
+        return withFits(fits, weights, moved);
+    }
+
+    /** The readings that were called grossly wrong. */
+    List<GrossErrors.Call> calls() {
+        return calls;
     }
 
     /** The soundings behind it, all of them, also where many were averaged to fit it. */
@@ -114,8 +145,14 @@ public final class FittedBottom {
 
     /** The structures, the first the one that counts most. */
     public List<Weighted> structures() {
-        return IntStream.range(0, fits.size())
-                .mapToObj(s -> new Weighted(fits.get(s).structure(), weights[s]))
+        double[] sums = new double[Structure.values().length];
+        for (int s = 0; s < weights.length; s++) {
+            sums[fits.get(s).structure().ordinal()] += weights[s];
+        }
+        return fits.stream()
+                .map(StructureFit::structure)
+                .distinct()
+                .map(structure -> new Weighted(structure, sums[structure.ordinal()]))
                 .sorted((a, b) -> Double.compare(b.weight(), a.weight()))
                 .toList();
     }
@@ -172,50 +209,51 @@ public final class FittedBottom {
                 .findFirst();
     }
 
-    /** The bottom at a place, with what the angler's own laying of the rig adds to the doubt. */
+    /** The bottom at a place, with what an unsure place adds to the doubt. */
     public Prediction at(double xMetres, double yMetres) {
-        double[] x = {xMetres};
-        double[] y = {yMetres};
+        Gradient g = gradients(new double[] {xMetres}, new double[] {yMetres})[0];
         double depth = 0;
         double square = 0;
-        double[] mean = new double[1];
-        double[] variance = new double[1];
-        for (int s : counting()) {
-            fits.get(s).predict(x, y, mean, variance);
-            depth += weights[s] * mean[0];
-            square += weights[s] * (variance[0] + mean[0] * mean[0]);
+        for (Component component : components(xMetres, yMetres, g)) {
+            double own = component.depthMetres();
+            depth += component.weight() * own;
+            square += component.weight() * (component.sdMetres() * component.sdMetres() + own * own);
         }
-        Gradient g = gradients(x, y)[0];
-        double bottom = Math.max(0, square - depth * depth);
-        return new Prediction(depth, Math.sqrt(bottom + layingVariance(g.dx(), g.dy())), g.dx(), g.dy());
+        return new Prediction(depth, Math.sqrt(Math.max(0, square - depth * depth)), g.dx(), g.dy());
     }
 
     /**
-     * The bottom at a place as each structure that counts has it.
+     * The bottom at a place as one structure has it.
      *
      * @param weight how much the structure counts
      * @param depthMetres expected depth, metres
-     * @param sdMetres standard deviation, laying included, metres
+     * @param sdMetres standard deviation, with what an unsure place adds, metres
      */
     public record Component(double weight, double depthMetres, double sdMetres) {}
 
     /** The components of the predictive density at a place. */
     public List<Component> components(double xMetres, double yMetres) {
-        List<Component> components = new ArrayList<>();
+        return components(xMetres, yMetres, gradients(new double[] {xMetres}, new double[] {yMetres})[0]);
+    }
+
+    private List<Component> components(double xMetres, double yMetres, Gradient g) {
+        double[] x = {xMetres};
+        double[] y = {yMetres};
+        double placing = PlacingVariance.at(
+                BankDistances.of(x, y, survey.coordinates(), scale().horizontal()), 0, g.dx(), g.dy());
         double[] mean = new double[1];
         double[] variance = new double[1];
-        Gradient g = gradients(new double[] {xMetres}, new double[] {yMetres})[0];
+        List<Component> components = new ArrayList<>();
         for (int s : counting()) {
-            fits.get(s).predict(new double[] {xMetres}, new double[] {yMetres}, mean, variance);
-            components.add(new Component(
-                    weights[s], mean[0], Math.sqrt(variance[0] + layingVariance(g.dx(), g.dy()))));
+            fits.get(s).predict(x, y, mean, variance);
+            components.add(new Component(weights[s], mean[0], Math.sqrt(variance[0] + placing)));
         }
         return components;
     }
 
-    /** What the angler's own laying of the rig adds to the variance on a slope, square metres. */
-    public static double layingVariance(double slopeX, double slopeY) {
-        return LAYING_SD * LAYING_SD * (slopeX * slopeX + slopeY * slopeY);
+    /** What an unsure place adds to the variance of a depth in open water, square metres. */
+    public static double placingVariance(double slopeX, double slopeY) {
+        return PlacingVariance.open(slopeX, slopeY);
     }
 
     /** Gradients at places. */

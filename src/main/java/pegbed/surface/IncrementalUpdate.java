@@ -83,8 +83,14 @@ public record IncrementalUpdate(FittedBottom bottom, BottomGrid grid, ReadingChe
         }
         Observations observations = bottom.fits().get(0).observations();
         double read = observations.mean[own] + observations.residual[own];
+        double variance = square - expected * expected;
         ReadingCheck check = new ReadingCheck(
-                sounding, (read - expected) * share, expected, Math.sqrt(square - expected * expected), read);
+                sounding,
+                (read - expected) * share,
+                expected,
+                Math.sqrt(variance),
+                read,
+                GrossErrors.probability(read - expected, variance));
         return new IncrementalUpdate(bottom, grid.withRows(rows, beta), check);
     }
 

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import pegbed.surface.BankSoundings.Edge;
 import pegbed.surface.prior.Covariance;
+import pegbed.surface.prior.EdgeDepth;
 import pegbed.surface.prior.PlaceCoordinates;
 import pegbed.surface.prior.StructurePrior;
 import pegbed.surface.survey.Levels;
@@ -39,6 +40,7 @@ public final class Observations {
     final double[] covXY;
 
     private final int[] visit;
+    private final EdgeDepth edge;
     private final Levels levels;
 
     public Observations(Survey survey, StructurePrior prior) {
@@ -46,6 +48,7 @@ public final class Observations {
         List<Edge> edges = survey.water()
                 .map(water -> BankSoundings.of(water, survey.used()))
                 .orElse(List.of());
+        edge = EdgeDepth.of(prior.structure());
         sounding = survey.canonicalOrder();
         real = sounding.length;
         count = real + edges.size();
@@ -76,8 +79,8 @@ public final class Observations {
             Edge e = edges.get(i - real);
             x[i] = e.x();
             y[i] = e.y();
-            depth[i] = e.depth();
-            fixedVariance[i] = e.variance();
+            depth[i] = edge.metres();
+            fixedVariance[i] = edge.ownSdMetres() * edge.ownSdMetres();
             varX[i] = e.varX();
             varY[i] = e.varY();
             visit[i] = -1 - e.bank();
@@ -115,6 +118,7 @@ public final class Observations {
 
     /** Soundings in open water. */
     public Observations(OpenWater soundings, StructurePrior prior) {
+        edge = EdgeDepth.of(prior.structure());
         sounding = soundings.sounding();
         real = sounding.length;
         count = real;
@@ -152,7 +156,7 @@ public final class Observations {
         if (visit[i] >= 0 && visit[j] >= 0) {
             return levels.covariance(visit[i], visit[j]);
         }
-        return visit[i] == visit[j] ? BankSoundings.SHARED_SD_METRES * BankSoundings.SHARED_SD_METRES : 0;
+        return visit[i] == visit[j] ? edge.sharedSdMetres() * edge.sharedSdMetres() : 0;
     }
 
     /** Covariance of each observation with the level of a visit. */

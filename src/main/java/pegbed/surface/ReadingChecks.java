@@ -44,11 +44,14 @@ final class ReadingChecks {
                 double pull = fit.process().alpha()[i];
                 double read = fit.observations().mean[i] + fit.observations().residual[i];
                 double mean = read - pull / precision[i];
+                double variance = 1 / precision[i] - GrossErrors.doubtedBy(bottom, fit, i);
                 residual[i] += weight * pull * fit.observationNoise(i);
                 expected[i] += weight * mean;
-                square[i] += weight * (1 / precision[i] + mean * mean);
+                square[i] += weight * (variance + mean * mean);
             }
         }
+        double[] wrong = new double[real];
+        bottom.calls().forEach(call -> wrong[call.observation()] = call.probability());
         List<ReadingCheck> checks = new ArrayList<>();
         for (int i = 0; i < real; i++) {
             checks.add(new ReadingCheck(
@@ -56,7 +59,8 @@ final class ReadingChecks {
                     residual[i],
                     expected[i],
                     Math.sqrt(Math.max(0, square[i] - expected[i] * expected[i])),
-                    observations.mean[i] + observations.residual[i]));
+                    observations.mean[i] + observations.residual[i],
+                    wrong[i]));
         }
         checks.sort(Comparator.comparingInt(ReadingCheck::sounding));
         return checks;
@@ -79,8 +83,14 @@ final class ReadingChecks {
                 square += bottom.weight(s) * (meanAndVariance[1] + meanAndVariance[0] * meanAndVariance[0]);
             }
             double variance = Math.max(0, square - expected * expected) + bottom.readingVariance(sounding);
+            double off = sounding.depthMetres() - expected;
             checks.add(new ReadingCheck(
-                    i, sounding.depthMetres() - expected, expected, Math.sqrt(variance), sounding.depthMetres()));
+                    i,
+                    off,
+                    expected,
+                    Math.sqrt(variance),
+                    sounding.depthMetres(),
+                    GrossErrors.probability(off, variance)));
         }
         return checks;
     }

@@ -16,7 +16,7 @@ final class Stacking {
     private static final double LARGEST_Z2 = 16;
 
     /** A structure of less weight is left out (empirical: nothing is lost). */
-    private static final double LEAST_WEIGHT = 0.12;
+    private static final double LEAST_WEIGHT = 0.10;
 
     private static final int ITERATIONS = 200;
 
@@ -24,24 +24,28 @@ final class Stacking {
 
     /** Weights of fits to the same soundings, adding up to 1; 0 for those left out. */
     static double[] weights(List<StructureFit> fits) {
-        int structures = fits.size();
-        if (structures == 1) {
-            return new double[] {1};
-        }
-        int readings = fits.get(0).observations().real;
-        double[][] logs = new double[structures][];
-        for (int s = 0; s < structures; s++) {
-            logs[s] = leaveOneOut(fits.get(s));
-        }
-        double[] weights = maximised(logs, readings);
+        double[] weights = unreduced(fits);
         double kept = 0;
         for (double weight : weights) {
             kept += weight < LEAST_WEIGHT ? 0 : weight;
         }
-        for (int s = 0; s < structures; s++) {
+        for (int s = 0; s < weights.length; s++) {
             weights[s] = weights[s] < LEAST_WEIGHT ? 0 : weights[s] / kept;
         }
         return weights;
+    }
+
+    /** Weights of fits to the same soundings, none left out. */
+    static double[] unreduced(List<StructureFit> fits) {
+        int structures = fits.size();
+        if (structures == 1) {
+            return new double[] {1};
+        }
+        double[][] logs = new double[structures][];
+        for (int s = 0; s < structures; s++) {
+            logs[s] = leaveOneOut(fits.get(s));
+        }
+        return maximised(logs, fits.get(0).observations().real);
     }
 
     private static double[] maximised(double[][] logs, int readings) {

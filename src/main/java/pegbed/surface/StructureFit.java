@@ -7,6 +7,7 @@ import pegbed.surface.posterior.Gradient;
 import pegbed.surface.prior.BottomCovariance;
 import pegbed.surface.prior.Hyperparameters;
 import pegbed.surface.prior.PlaceCoordinates;
+import pegbed.surface.prior.Priors;
 import pegbed.surface.prior.Structure;
 import pegbed.surface.prior.StructurePrior;
 import pegbed.surface.survey.Levels;
@@ -26,6 +27,7 @@ final class StructureFit {
     private final Survey survey;
     private final StructurePrior prior;
     private final Observations observations;
+    private final Priors priors;
     private final Hyperparameters hyper;
     private final BottomCovariance covariance;
     private final GaussianProcess process;
@@ -38,6 +40,7 @@ final class StructureFit {
      *
      * @param survey what was fitted
      * @param prior the structure's at the banks' own level
+     * @param priors the hyperparameters' priors
      * @param observations what was conditioned on
      * @param hyper the hyperparameters
      * @param inputNoise what the unsure place of each observation adds to its variance, square metres
@@ -45,12 +48,14 @@ final class StructureFit {
     StructureFit(
             Survey survey,
             StructurePrior prior,
+            Priors priors,
             Observations observations,
             Hyperparameters hyper,
             double[] inputNoise) {
         Levels levels = survey.levels();
         this.survey = survey;
         this.prior = prior.under(levels.mean(survey.shown()));
+        this.priors = priors;
         this.observations = observations;
         this.hyper = hyper;
         this.inputNoise = inputNoise;
@@ -68,6 +73,10 @@ final class StructureFit {
 
     Structure structure() {
         return prior.structure();
+    }
+
+    Priors priors() {
+        return priors;
     }
 
     Hyperparameters hyperparameters() {
@@ -289,6 +298,11 @@ final class StructureFit {
             }
         }
         return sum;
+    }
+
+    /** What the unsure place of each observation adds to its variance, square metres; not to be changed. */
+    double[] inputNoise() {
+        return inputNoise;
     }
 
     /** What the unsure place of observation i adds to its variance, square metres. */

@@ -32,15 +32,18 @@ public final class BankDistances {
         return distances;
     }
 
-    double near(int i) {
+    /** Distance of place i from the near bank. */
+    public double near(int i) {
         return near[i];
     }
 
-    double far(int i) {
+    /** Distance of place i from the far bank. */
+    public double far(int i) {
         return far[i];
     }
 
-    double island(int i) {
+    /** Distance of place i from the nearest island. */
+    public double island(int i) {
         return island[i];
     }
 
