@@ -80,6 +80,11 @@ public final class BottomModel {
                 survey, prior, priors, observations, priors.logMedians(), observations.firstInputNoise(), monitor);
     }
 
+    /** A fit of the same structure to another survey of the same places, with the priors' medians. */
+    static StructureFit unlearned(StructureFit fit, Survey survey, Monitor monitor) {
+        return fitWith(survey, fit.prior().under(0), fit.priors().medians(), monitor);
+    }
+
     /** A fit of the same structure to another survey of the same places, begun where this one ended. */
     static StructureFit again(StructureFit fit, Survey survey, Monitor monitor) {
         StructurePrior prior = fit.prior().under(0);
@@ -116,7 +121,11 @@ public final class BottomModel {
 
     /** Fits one structure to every sounding as it is with given hyperparameters. */
     static StructureFit fitWith(Survey survey, Structure structure, Hyperparameters hyper, Monitor monitor) {
-        StructurePrior prior = new StructurePrior(structure, survey.coordinates(), scale(survey));
+        return fitWith(survey, new StructurePrior(structure, survey.coordinates(), scale(survey)), hyper, monitor);
+    }
+
+    private static StructureFit fitWith(
+            Survey survey, StructurePrior prior, Hyperparameters hyper, Monitor monitor) {
         Observations observations = new Observations(survey, prior);
         double[] inputNoise = observations.firstInputNoise();
         for (int round = 0; round < ROUNDS; round++) {

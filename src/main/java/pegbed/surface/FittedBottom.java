@@ -167,6 +167,11 @@ public final class FittedBottom {
         return fits;
     }
 
+    /** Weights of the fits, not to be changed. */
+    double[] weights() {
+        return weights;
+    }
+
     /** Weight of a fit. */
     double weight(int fit) {
         return weights[fit];

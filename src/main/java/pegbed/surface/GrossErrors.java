@@ -40,6 +40,9 @@ final class GrossErrors {
     private static final double CALLED_WEIGHT_FEW = 0.5;
     private static final int FEW = 20;
 
+    private static final double IMPOSSIBLE_METRES = 2;
+    private static final double IMPOSSIBLE_SDS = 5;
+
     /** With fewer readings nothing is called wrong: the model knows too little to contradict one. */
     private static final int FEWEST = 8;
 
@@ -55,17 +58,20 @@ final class GrossErrors {
     record Call(int observation, int sounding, double probability) {}
 
     /** The bottom with its grossly wrong readings found and doubted. */
-    static FittedBottom doubted(FittedBottom first, Monitor monitor) {
-        List<StructureFit> fits = first.fits();
-        Observations observations = fits.get(0).observations();
-        if (observations.real < FEWEST) {
-            return first;
+    static FittedBottom doubted(FittedBottom fitted, Monitor monitor) {
+        if (fitted.fits().get(0).observations().real < FEWEST) {
+            return fitted;
         }
         List<Call> calls = new ArrayList<>();
+        FittedBottom first = impossible(fitted, calls, monitor);
+        List<StructureFit> fits = first.fits();
+        Observations observations = fits.get(0).observations();
         Set<Integer> tried = new HashSet<>();
+        calls.forEach(call -> tried.add(call.observation()));
         Survey survey = fits.get(0).survey();
         double[] weights = Stacking.unreduced(fits);
-        while (calls.size() < MOST_CALLED && tried.size() < MOST_TRIED) {
+        int known = calls.size();
+        while (calls.size() < known + MOST_CALLED && tried.size() < known + MOST_TRIED) {
             double[] probability = probabilities(fits, weights, i -> 0.0);
             int most = -1;
             for (int i = 0; i < probability.length; i++) {
@@ -79,13 +85,15 @@ final class GrossErrors {
             monitor.check();
             tried.add(most);
             int sounding = observations.sounding[most];
-            Survey doubting = doubting(survey, sounding);
+            double off = off(fits, weights, most);
+            double variance = Math.max(VARIANCE, off * off);
+            Survey doubting = doubting(survey, sounding, variance);
             List<StructureFit> again = fits.stream()
                     .map(fit -> BottomModel.again(fit, doubting, monitor))
                     .toList();
             double[] newWeights = Stacking.unreduced(again);
             int doubted = most;
-            double left = probabilities(again, newWeights, i -> i == doubted ? VARIANCE : 0.0)[most];
+            double left = probabilities(again, newWeights, i -> i == doubted ? variance : 0.0)[most];
             if (left > CALLED_FROM) {
                 calls.add(new Call(most, sounding, left));
                 survey = doubting;
@@ -93,7 +101,72 @@ final class GrossErrors {
                 weights = newWeights;
             }
         }
-        return calls.isEmpty() ? first : mixed(first, fits, calls);
+        return calls.size() == known ? first.withFits(fits, first.weights(), calls) : mixed(first, fits, calls);
+    }
+
+    /**
+     * Fits without readings that no bottom of a peg explains: further than {@value #IMPOSSIBLE_METRES} m and {@value
+     * #IMPOSSIBLE_SDS} standard deviations from what the others make expected before anything is learned, since what is
+     * learned with such a reading explains it.
+     */
+    private static FittedBottom impossible(FittedBottom fitted, List<Call> calls, Monitor monitor) {
+        double[] depths = fitted.survey().used().stream()
+                .mapToDouble(Sounding::depthMetres)
+                .sorted()
+                .toArray();
+        double middle = depths[depths.length / 2];
+        double limit = IMPOSSIBLE_METRES * fitted.scale().vertical();
+        if (depths[depths.length - 1] - middle < limit && middle - depths[0] < limit) {
+            return fitted;
+        }
+        Survey survey = fitted.fits().get(0).survey();
+        while (calls.size() < MOST_CALLED) {
+            Survey now = survey;
+            List<StructureFit> unlearned = fitted.fits().stream()
+                    .map(fit -> BottomModel.unlearned(fit, now, monitor))
+                    .toList();
+            double[] weights = Stacking.unreduced(unlearned);
+            int most = -1;
+            double largest = IMPOSSIBLE_SDS;
+            for (int i = 0; i < unlearned.get(0).observations().real; i++) {
+                double off = Math.abs(off(unlearned, weights, i));
+                double z = off / Math.sqrt(variance(unlearned, weights, i));
+                if (off > limit && z > largest) {
+                    most = i;
+                    largest = z;
+                }
+            }
+            if (most < 0) {
+                break;
+            }
+            double off = off(unlearned, weights, most);
+            int sounding = unlearned.get(0).observations().sounding[most];
+            calls.add(new Call(most, sounding, 1));
+            survey = doubting(survey, sounding, off * off);
+        }
+        if (calls.isEmpty()) {
+            return fitted;
+        }
+        FittedBottom clean = BottomModel.fitExactly(survey, fitted.neighbours(), monitor);
+        return fitted.withFits(clean.fits(), clean.weights(), calls);
+    }
+
+    /** By how much a reading is deeper than the others make expected, over all structures, metres. */
+    private static double off(List<StructureFit> fits, double[] weights, int i) {
+        double sum = 0;
+        for (int s = 0; s < fits.size(); s++) {
+            GaussianProcess process = fits.get(s).process();
+            sum += weights[s] * process.alpha()[i] / process.inverseDiagonal()[i];
+        }
+        return sum;
+    }
+
+    private static double variance(List<StructureFit> fits, double[] weights, int i) {
+        double sum = 0;
+        for (int s = 0; s < fits.size(); s++) {
+            sum += weights[s] / fits.get(s).process().inverseDiagonal()[i];
+        }
+        return sum;
     }
 
     private static FittedBottom mixed(FittedBottom first, List<StructureFit> heeding, List<Call> calls) {
@@ -109,9 +182,9 @@ final class GrossErrors {
         return first.withFits(all, weights, calls);
     }
 
-    private static Survey doubting(Survey survey, int sounding) {
+    private static Survey doubting(Survey survey, int sounding, double variance) {
         List<Sounding> soundings = new ArrayList<>(survey.soundings());
-        soundings.set(sounding, soundings.get(sounding).changed(Math.sqrt(VARIANCE)));
+        soundings.set(sounding, soundings.get(sounding).changed(Math.sqrt(variance)));
         return survey.withSoundings(soundings);
     }
 
@@ -155,9 +228,9 @@ final class GrossErrors {
         return posterior(density(off, variance), density(off, variance + VARIANCE));
     }
 
-    /** What variance a fit has given an observation because it doubts it, beside the first fit, square metres. */
+    /** What variance a fit has given an observation because it doubts it, square metres. */
     static double doubtedBy(FittedBottom bottom, StructureFit fit, int observation) {
-        return fit.observations().fixedVariance[observation]
-                - bottom.fits().get(0).observations().fixedVariance[observation];
+        Sounding sounding = bottom.survey().soundings().get(fit.observations().sounding[observation]);
+        return fit.observations().fixedVariance[observation] - sounding.changeSdMetres() * sounding.changeSdMetres();
     }
 }

@@ -27,6 +27,8 @@ public final class GaussianProcess {
     private final double constant;
     private final double[] values;
     private final double logDeterminant;
+    /** Worked out when first asked for; whoever is first, it is the same. */
+    private volatile double[] diagonal;
 
     /**
      * Conditions a field.
@@ -349,14 +351,18 @@ public final class GaussianProcess {
         return inverse;
     }
 
-    /** The diagonal of K⁻¹: one over what is unknown of each observation given the others. */
+    /** The diagonal of K⁻¹: one over what is unknown of each observation given the others. Shared, not to be changed. */
     public double[] inverseDiagonal() {
-        double[] inverse = inverse();
-        double[] diagonal = new double[n];
-        for (int i = 0; i < n; i++) {
-            diagonal[i] = inverse[i * n + i];
+        double[] known = diagonal;
+        if (known == null) {
+            double[] inverse = inverse();
+            known = new double[n];
+            for (int i = 0; i < n; i++) {
+                known[i] = inverse[i * n + i];
+            }
+            diagonal = known;
         }
-        return diagonal;
+        return known;
     }
 
     /** L⁻¹, row by row. */
