@@ -1,5 +1,6 @@
 package pegbed.findings;
 
+import java.util.function.ToDoubleFunction;
 import pegbed.surface.posterior.Disc;
 
 /**
@@ -20,6 +21,9 @@ public record FlatProbability(double bandMetres, double slopeLimit) {
 
     /** Probability that a disc lies within the band about a target, and is no steeper than the limit. */
     public double flat(Disc disc, double targetMetres) {
+        if (!disc.components().isEmpty()) {
+            return mixed(disc, component -> flat(component, targetMetres));
+        }
         if (isFar(disc.depthMetres(), disc.sdMetres(), targetMetres)) {
             return 0;
         }
@@ -51,6 +55,15 @@ public record FlatProbability(double bandMetres, double slopeLimit) {
         return sum / first.length;
     }
 
+    /** Of a mixture it is the weighted sum of each structure's. */
+    private static double mixed(Disc disc, ToDoubleFunction<Disc> probability) {
+        double sum = 0;
+        for (Disc.Component component : disc.components()) {
+            sum += component.weight() * probability.applyAsDouble(component.disc());
+        }
+        return sum;
+    }
+
     /** Whether a depth lies within the band about a target. */
     boolean isWithin(double depthMetres, double targetMetres) {
         return Math.abs(depthMetres - targetMetres) <= bandMetres;
@@ -69,6 +82,9 @@ public record FlatProbability(double bandMetres, double slopeLimit) {
 
     /** Probability that a disc lies within the band about a target, however steep: no less than {@link #flat}. */
     public double near(Disc disc, double targetMetres) {
+        if (!disc.components().isEmpty()) {
+            return mixed(disc, component -> near(component, targetMetres));
+        }
         double sd = Math.sqrt(Math.max(disc.varD(), 1e-10));
         double above = StandardNormal.cumulative((targetMetres + bandMetres - disc.depthMetres()) / sd);
         return above - StandardNormal.cumulative((targetMetres - bandMetres - disc.depthMetres()) / sd);
@@ -76,6 +92,9 @@ public record FlatProbability(double bandMetres, double slopeLimit) {
 
     /** Probability that a disc is no steeper than the limit. */
     public double gentle(Disc disc) {
+        if (!disc.components().isEmpty()) {
+            return mixed(disc, this::gentle);
+        }
         double l11 = Math.sqrt(Math.max(disc.varX(), 1e-12));
         double l21 = disc.covXY() / l11;
         double l22 = Math.sqrt(Math.max(disc.varY() - l21 * l21, 1e-12));

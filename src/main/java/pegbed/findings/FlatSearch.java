@@ -132,15 +132,24 @@ public final class FlatSearch {
         return good ? middle : best;
     }
 
-    /** What a node outside the band can be worth at most. */
+    /** Upper bound of what a node outside the band can be worth. */
     private double scoreMost(int i) {
-        return FlatProbability.USUAL.most(grid.discDepth(i), grid.discSdMost(i), target)
-                + WIDE.most(grid.discDepth(i), grid.discSdMost(i), target);
+        double sum = 0;
+        for (int s = 0; s < grid.structures(); s++) {
+            double depth = grid.discDepth(s, i);
+            double sd = grid.discSdUpper(s, i);
+            sum += grid.weight(s) * (FlatProbability.USUAL.most(depth, sd, target) + WIDE.most(depth, sd, target));
+        }
+        return sum;
     }
 
     /** Most discs are so far from the target that they need not be known. */
     private double odds(FlatProbability wanted, int i) {
-        return wanted.isFar(grid.discDepth(i), grid.discSdMost(i), target) ? 0 : wanted.flat(grid.disc(i), target);
+        boolean far = true;
+        for (int s = 0; s < grid.structures(); s++) {
+            far &= wanted.isFar(grid.discDepth(s, i), grid.discSdUpper(s, i), target);
+        }
+        return far ? 0 : wanted.flat(grid.disc(i), target);
     }
 
     /** The depth nearest to the target at which some disc of the zone is likely flat. */

@@ -41,8 +41,8 @@ public record PegMap(
         Deepest deepest,
         List<SteepestSlope> slopes,
         List<ReadingCheck> checks) {
-    /** Readings further than this many standard deviations from what the others expect are suspicious. */
-    public static final double SUSPICIOUS = 3;
+    /** From this probability on that a reading is grossly wrong it is suspicious. */
+    public static final double SUSPICIOUS = 0.9;
 
     /**
      * Fits the bottom of a peg and finds its deepest usable place.
@@ -163,7 +163,7 @@ public record PegMap(
     /** The readings that the others contradict. */
     public List<ReadingCheck> suspicious() {
         return checks.stream()
-                .filter(check -> Math.abs(check.standardised()) > SUSPICIOUS)
+                .filter(check -> check.wrongProbability() > SUSPICIOUS)
                 .toList();
     }
 }

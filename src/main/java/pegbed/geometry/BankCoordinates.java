@@ -18,6 +18,11 @@ public interface BankCoordinates {
     /** Metres from the far bank, positive in the water; {@link Double#POSITIVE_INFINITY} where there is none. */
     double fromFar(double xMetres, double yMetres);
 
+    /** Metres from the nearest island's edge, 0 on it; {@link Double#POSITIVE_INFINITY} where there is none. */
+    default double fromIsland(double xMetres, double yMetres) {
+        return Double.POSITIVE_INFINITY;
+    }
+
     /** Whether there is a bank opposite. */
     boolean hasFarBank();
 

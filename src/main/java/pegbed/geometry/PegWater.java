@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import org.locationtech.jts.algorithm.Distance;
+import org.locationtech.jts.algorithm.PointLocation;
 import org.locationtech.jts.algorithm.locate.IndexedPointInAreaLocator;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
@@ -164,6 +166,20 @@ public final class PegWater implements BankCoordinates {
     @Override
     public double fromFar(double xMetres, double yMetres) {
         return far.isPresent() ? -far.get().beyond(xMetres, yMetres) : Double.POSITIVE_INFINITY;
+    }
+
+    @Override
+    public double fromIsland(double xMetres, double yMetres) {
+        Coordinate place = new Coordinate(xMetres, yMetres);
+        double nearest = Double.POSITIVE_INFINITY;
+        for (Polygon island : islands) {
+            Coordinate[] ring = island.getExteriorRing().getCoordinates();
+            if (PointLocation.isInRing(place, ring)) {
+                return 0;
+            }
+            nearest = Math.min(nearest, Distance.pointToSegmentString(place, ring));
+        }
+        return nearest;
     }
 
     @Override

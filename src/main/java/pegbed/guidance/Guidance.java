@@ -10,6 +10,7 @@ import pegbed.model.Monitor;
 import pegbed.model.Peg;
 import pegbed.model.Place;
 import pegbed.model.Reading;
+import pegbed.surface.posterior.ReadingCheck;
 import pegbed.surface.Lookahead;
 
 /**
@@ -30,6 +31,9 @@ public final class Guidance {
         this.blend = blend;
         this.open = open;
     }
+
+    /** A reading so near another was taken at the same place again, metres. */
+    private static final double AGAIN_WITHIN_METRES = 0.6;
 
     /**
      * The reading to take next.
@@ -54,11 +58,32 @@ public final class Guidance {
                     Double.NaN,
                     false);
         }
+        Optional<NextReading> again = again(map);
+        if (again.isPresent()) {
+            return again.get();
+        }
         List<Candidate> open = candidates.open();
         if (open.isEmpty()) {
             throw new InputException("There is no place left to plumb in this water; every one has been read twice.");
         }
         return new Guidance(map, blend, open).next();
+    }
+
+    /** The first reading that the others contradict and that was not taken again. */
+    private static Optional<NextReading> again(PegMap map) {
+        List<Reading> readings = map.peg().readings();
+        for (ReadingCheck check : map.suspicious()) {
+            if (check.sounding() < readings.size()) {
+                Place place = readings.get(check.sounding()).place();
+                boolean repeated = readings.subList(check.sounding() + 1, readings.size()).stream()
+                        .anyMatch(reading -> reading.place().distanceTo(place) < AGAIN_WITHIN_METRES);
+                if (!repeated) {
+                    return Optional.of(new NextReading(
+                            place, NextReading.Purpose.AGAIN, Reasons.again(map, check), Double.NaN, false));
+                }
+            }
+        }
+        return Optional.empty();
     }
 
     /**

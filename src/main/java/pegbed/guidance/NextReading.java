@@ -19,6 +19,8 @@ public record NextReading(Place place, Purpose purpose, String why, double gain,
     public enum Purpose {
         /** One of the first readings, at a fixed place. */
         OPENING,
+        /** A reading that the others contradict. */
+        AGAIN,
         /** The map as a whole. */
         MAP,
         /** The deepest place. */

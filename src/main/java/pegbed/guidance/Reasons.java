@@ -7,6 +7,7 @@ import pegbed.findings.Zone;
 import pegbed.model.Place;
 import pegbed.model.Reading;
 import pegbed.notation.Wording;
+import pegbed.surface.posterior.ReadingCheck;
 
 /** Why a reading is worth taking, from the term that gains most by it, in one sentence. */
 final class Reasons {
@@ -33,6 +34,15 @@ final class Reasons {
                         Locale.ROOT,
                         "It would fill the map where it is least known: the nearest reading is %.1f m away.",
                         nearest);
+    }
+
+    /** Why a reading that the others contradict is to be taken again. */
+    static String again(PegMap map, ReadingCheck check) {
+        Wording wording = Wording.of(map.peg());
+        double off = check.readMetres() - check.expectedMetres();
+        return "The reading here, " + wording.depth(check.readMetres()) + ", is "
+                + wording.depthToHalfInch(Math.abs(off)) + (off > 0 ? " deeper" : " shallower")
+                + " than the others expect; plumb it again.";
     }
 
     static String deepest(PegMap map, Place place) {

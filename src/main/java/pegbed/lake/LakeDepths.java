@@ -36,7 +36,7 @@ public record LakeDepths(double[] depthMetres, double[] sdMetres, double[] slope
         LakeDepths depths() {
             double[] sd = new double[depth.length];
             for (int i = 0; i < sd.length; i++) {
-                sd[i] = Math.sqrt(Math.max(variance[i], 0) + FittedBottom.layingVariance(slopeX[i], slopeY[i]));
+                sd[i] = Math.sqrt(Math.max(variance[i], 0) + FittedBottom.placingVariance(slopeX[i], slopeY[i]));
             }
             return new LakeDepths(depth, sd, slopeX, slopeY);
         }

@@ -13,7 +13,8 @@ import pegbed.surface.Observations;
 import pegbed.surface.gaussian.GaussianProcess;
 import pegbed.surface.prior.BottomCovariance;
 import pegbed.surface.prior.Hyperparameters;
-import pegbed.surface.prior.PriorMean;
+import pegbed.surface.prior.Structure;
+import pegbed.surface.prior.StructurePrior;
 import pegbed.surface.prior.Priors;
 
 /**
@@ -32,14 +33,14 @@ final class LakeLearning {
 
     private final LakeSoundings soundings;
     private final Priors priors;
-    private final PriorMean tub;
+    private final StructurePrior prior;
     /** The sample first. */
     private final List<int[]> blocks = new ArrayList<>();
 
     LakeLearning(LakeSoundings soundings, Neighbourhoods near) {
         this.soundings = soundings;
-        priors = Priors.open(soundings.scale);
-        tub = new PriorMean(BankCoordinates.OPEN, soundings.scale);
+        prior = new StructurePrior(Structure.BASIN, BankCoordinates.OPEN, soundings.scale);
+        priors = prior.priors();
         SplittableRandom random = new SplittableRandom(SEED);
         int n = soundings.count;
         if (n <= SAMPLE) {
@@ -53,6 +54,10 @@ final class LakeLearning {
         }
     }
 
+    Priors priors() {
+        return priors;
+    }
+
     double[] logMedians() {
         return priors.logMedians().clone();
     }
@@ -62,12 +67,11 @@ final class LakeLearning {
         List<LogPosterior> parts = blocks.stream()
                 .map(block -> ordinary(block, outstanding))
                 .map(block -> new LogPosterior(
-                        soundings.observations(block, tub),
+                        soundings.observations(block, prior),
                         priors,
                         soundings.scale,
                         LakeSoundings.chosen(placing, block),
-                        true,
-                        1))
+                        true))
                 .toList();
         return BottomModel.minimised(
                 (point, gradient) -> {
@@ -102,11 +106,11 @@ final class LakeLearning {
     /** The water's mean depth by generalised least squares over the sample, metres. */
     double mean(Hyperparameters hyper, double[] placing, Outliers outstanding) {
         int[] block = ordinary(blocks.get(0), outstanding);
-        Observations sample = soundings.observations(block.length == 0 ? blocks.get(0) : block, tub);
+        Observations sample = soundings.observations(block.length == 0 ? blocks.get(0) : block, prior);
         double[] k = sample.covariance(
-                new BottomCovariance(hyper, soundings.scale, true),
+                new BottomCovariance(hyper, soundings.scale),
                 hyper.noise(),
                 LakeSoundings.chosen(placing, sample.sounding));
-        return tub.depth(1) + new GaussianProcess(k, sample.residual, true).constant();
+        return prior.depth(sample.places(), 0) + new GaussianProcess(k, sample.residual, true).constant();
     }
 }

@@ -53,10 +53,7 @@ public final class LakeModel {
             double[] logs,
             double[] placing,
             Outliers outstanding) {
-        double[] used = logs.clone();
-        // One length scale in all directions.
-        used[2] = used[1];
-        Hyperparameters hyper = Hyperparameters.ofLogs(used);
+        Hyperparameters hyper = Hyperparameters.ofLogs(learning.priors().variables(), logs);
         return new LakeField(
                 soundings,
                 near,

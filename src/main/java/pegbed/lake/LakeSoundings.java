@@ -2,7 +2,7 @@ package pegbed.lake;
 
 import java.util.Arrays;
 import pegbed.surface.Observations;
-import pegbed.surface.prior.PriorMean;
+import pegbed.surface.prior.StructurePrior;
 import pegbed.surface.survey.Scale;
 
 /**
@@ -63,11 +63,11 @@ final class LakeSoundings {
 
     /** What the position noise of one adds before the slopes are known. */
     double firstPlacing(int i) {
-        return Observations.firstPlacing(varX[i], varY[i]);
+        return Observations.firstInputNoise(varX[i], varY[i]);
     }
 
     /** Some of them as observations in open water. */
-    Observations observations(int[] chosen, PriorMean tub) {
+    Observations observations(int[] chosen, StructurePrior prior) {
         return new Observations(
                 new Observations.OpenWater(
                         chosen.clone(),
@@ -78,7 +78,7 @@ final class LakeSoundings {
                         chosen(varX, chosen),
                         chosen(varY, chosen),
                         chosen(covXY, chosen)),
-                tub);
+                prior);
     }
 
     /** Some of the values of an array. */

@@ -67,8 +67,8 @@ final class LocalConditioning {
 
     /** By how much a sounding differs from what the others expect, and the variance of that (eq. 5.12). */
     Left left(int position) {
-        double[] told = conditioned.told(position);
-        double precision = GaussianProcess.dot(told, told);
+        double[] unit = conditioned.whitenedUnit(position);
+        double precision = GaussianProcess.dot(unit, unit);
         return new Left(conditioned.alpha()[position] / precision, 1 / precision);
     }
 

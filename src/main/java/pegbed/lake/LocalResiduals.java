@@ -81,7 +81,7 @@ final class LocalResiduals {
     private void look(int i) {
         LakeSoundings s = field.soundings();
         LocalConditioning local = new LocalConditioning(field, field.near().around(s.x[i], s.y[i], neighbours));
-        placing[i] = InputNoise.placing(local.gradient(s.x[i], s.y[i]), s.varX[i], s.varY[i], s.covXY[i], s.scale);
+        placing[i] = InputNoise.at(local.gradient(s.x[i], s.y[i]), s.varX[i], s.varY[i], s.covXY[i], s.scale);
         int position = local.position(i);
         if (position >= 0 && s.count > NEXT) {
             LocalConditioning.Left left = local.left(position);

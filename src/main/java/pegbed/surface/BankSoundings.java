@@ -11,11 +11,12 @@ import pegbed.geometry.PegWater;
 import pegbed.surface.survey.Sounding;
 
 /**
- * What the bank lines themselves say of depth: a little water at the edge, every {@value #SPACING_METRES} m along it.
- * Depths and standard deviations are empirical, from simulated pegs.
+ * What the bank lines themselves say of depth: a little water at the edge, every {@value #SPACING_METRES} m along it. How
+ * much water stands there is unknown for a bank as a whole and differs from point to point; each structure has its own
+ * figures ({@link EdgeDepth}).
  */
 final class BankSoundings {
-    private static final double SPACING_METRES = 1.5;
+    private static final double SPACING_METRES = 2.5;
 
     /** A bank's sounding is dropped where the person read a depth this near, metres: the reading knows better. */
     private static final double GIVEN_METRES = 1.0;
@@ -28,29 +29,34 @@ final class BankSoundings {
     /**
      * A sounding at the edge.
      *
+     * @param bank 0 for the near bank, 1 for the far one, from 2 on islands
      * @param x metres
      * @param y metres
-     * @param depth metres
-     * @param variance of the depth, square metres
      * @param varX variance of x, square metres
      * @param varY variance of y, square metres
      */
-    record Edge(double x, double y, double depth, double variance, double varX, double varY) {}
+    record Edge(int bank, double x, double y, double varX, double varY) {
+        Edge(int bank, Coordinate place, double sdX, double sdY) {
+            this(bank, place.x, place.y, sdX * sdX, sdY * sdY);
+        }
+    }
 
     static List<Edge> of(PegWater water, List<Sounding> given) {
         List<Edge> edges = new ArrayList<>();
         for (Coordinate c : along(water.near(), water.reachMetres())) {
-            edges.add(new Edge(c.x, c.y, 0.22, 0.12 * 0.12, 0.1 * 0.1, 0.15 * 0.15));
+            edges.add(new Edge(0, c, 0.1, 0.15));
         }
         water.far().ifPresent(far -> {
             for (Coordinate c : along(far, water.reachMetres())) {
-                edges.add(new Edge(c.x, c.y, 0.30, 0.20 * 0.20, 0.1 * 0.1, 0.22 * 0.22));
+                edges.add(new Edge(1, c, 0.1, 0.22));
             }
         });
+        int bank = 2;
         for (Polygon island : water.islands()) {
             for (Coordinate c : every(island.getExteriorRing())) {
-                edges.add(new Edge(c.x, c.y, 0.25, 0.15 * 0.15, 0.2 * 0.2, 0.2 * 0.2));
+                edges.add(new Edge(bank, c, 0.2, 0.2));
             }
+            bank++;
         }
         edges.removeIf(edge -> given.stream()
                 .anyMatch(s -> Math.hypot(s.xMetres() - edge.x(), s.yMetres() - edge.y()) < GIVEN_METRES));

@@ -1,13 +1,14 @@
 package pegbed.surface;
 
-import java.util.Arrays;
-import java.util.Optional;
+import java.util.ArrayList;
+import java.util.List;
 import org.locationtech.jts.geom.Envelope;
 import pegbed.geometry.PegWater;
 import pegbed.model.Monitor;
 import pegbed.surface.grid.Field;
 import pegbed.surface.grid.GridFrame;
 import pegbed.surface.posterior.Disc;
+import pegbed.surface.prior.BankDistances;
 
 /**
  * The bottom of a peg on a grid of 25 cm: depth, doubt, and the disc quantities at every node.
@@ -19,22 +20,64 @@ public final class BottomGrid {
     /** How many cells beyond the water values are computed. */
     private static final int BEYOND = 4;
 
-    private final GridFrame frame;
-    private final boolean[] water;
+    private final GridNodes nodes;
+    private final BankDistances distances;
     private final double[] depth;
     private final double[] sd;
     private final DiscPosteriors discs;
+    private final List<Part> parts;
+    private final boolean provisional;
 
-    /** What it was filled from; empty where a reading was added since. */
-    private final Optional<GridSolution> solution;
+    /**
+     * What one structure says on the grid.
+     *
+     * @param weight how much it counts
+     * @param solution what was solved for
+     * @param discs its discs
+     */
+    record Part(double weight, GridSolution solution, DiscPosteriors discs) {}
 
-    private BottomGrid(GridSolution filled, DiscPosteriors discs, Optional<GridSolution> solution) {
-        this.frame = filled.nodes().frame;
-        this.water = filled.nodes().water;
-        this.depth = filled.depth();
-        this.sd = filled.sd();
-        this.discs = discs;
-        this.solution = solution;
+    private BottomGrid(GridNodes nodes, BankDistances distances, List<Part> parts, boolean provisional) {
+        this.nodes = nodes;
+        this.distances = distances;
+        this.parts = List.copyOf(parts);
+        this.provisional = provisional;
+        double[] mean = new double[nodes.count()];
+        double[] variance = new double[nodes.count()];
+        mix(parts, mean, variance);
+        discs = parts.size() == 1
+                ? parts.get(0).discs()
+                : DiscPosteriors.mixture(
+                        nodes,
+                        mean,
+                        variance,
+                        parts.stream()
+                                .map(part -> new DiscPosteriors.Part(part.weight(), part.discs()))
+                                .toList());
+        double[] doubt = new double[mean.length];
+        for (int i = 0; i < doubt.length; i++) {
+            double placing = PlacingVariance.at(
+                    distances, i, nodes.difference(mean, i, 1, 0), nodes.difference(mean, i, 0, 1));
+            doubt[i] = Math.sqrt(Math.max(0, variance[i]) + placing);
+        }
+        depth = nodes.byNode(mean);
+        sd = nodes.byNode(doubt);
+    }
+
+    /** Mean and variance of the mixture by slot. */
+    private static void mix(List<Part> parts, double[] mean, double[] variance) {
+        for (Part part : parts) {
+            double weight = part.weight();
+            double[] own = part.solution().mean();
+            double[] ownVariance = part.solution().variance();
+            for (int i = 0; i < mean.length; i++) {
+                mean[i] += weight * own[i];
+                variance[i] += weight * (ownVariance[i] + own[i] * own[i]);
+            }
+        }
+        for (int i = 0; i < mean.length; i++) {
+            variance[i] -= mean[i] * mean[i];
+        }
     }
 
     static BottomGrid of(FittedBottom bottom, Monitor monitor) {
@@ -49,7 +92,18 @@ public final class BottomGrid {
                 box.getMaxX() + margin,
                 box.getMaxY() + margin,
                 Disc.CELL_METRES);
-        return new GridComputation(bottom, frame, waterNodes(peg, frame)).run(monitor);
+        GridNodes nodes = new GridNodes(frame, waterNodes(peg, frame));
+        double[][] at = nodes.coordinates();
+        BankDistances distances =
+                BankDistances.of(at[0], at[1], peg, bottom.scale().horizontal());
+        List<Part> parts = new ArrayList<>();
+        for (int s : bottom.counting()) {
+            StructureFit fit = bottom.fits().get(s);
+            GridSolution solution = new GridComputation(fit, nodes, at, distances).run(monitor);
+            DiscPrior prior = new DiscPrior(fit.covariance(), nodes, solution.places());
+            parts.add(new Part(bottom.weight(s), solution, DiscPosteriors.of(solution, prior)));
+        }
+        return new BottomGrid(nodes, distances, parts, false);
     }
 
     private static boolean[] waterNodes(PegWater peg, GridFrame frame) {
@@ -62,74 +116,77 @@ public final class BottomGrid {
         return water;
     }
 
-    /** A grid as it was solved. */
-    static BottomGrid of(GridSolution solution, DiscPrior prior) {
-        return new BottomGrid(solution, DiscPosteriors.of(solution, prior), Optional.of(solution));
-    }
-
     /**
-     * This grid with one observation more (Rasmussen & Williams 2006, A.12 for one row): the mean goes up by v·β, the
-     * covariance down by v·v'.
+     * This grid with one observation more (Rasmussen & Williams 2006, A.12 for one row): the mean of each structure goes up
+     * by v·β, its covariance down by v·v'.
      *
-     * @param solution what this grid was filled from
-     * @param v row of the new observation in L⁻¹k, by slot, metres
-     * @param beta its entry of L⁻¹y
+     * @param v for each structure, its row of the new observation in L⁻¹k, by slot, metres
+     * @param beta for each structure, its entry of L⁻¹y
      */
-    BottomGrid withRow(GridSolution solution, double[] v, double beta) {
-        double[] mean = solution.mean().clone();
-        double[] variance = solution.variance().clone();
-        for (int i = 0; i < v.length; i++) {
-            mean[i] += v[i] * beta;
-            variance[i] -= v[i] * v[i];
+    BottomGrid withRows(double[][] v, double[] beta) {
+        List<Part> moved = new ArrayList<>();
+        for (int p = 0; p < v.length; p++) {
+            Part part = parts.get(p);
+            double[] mean = part.solution().mean().clone();
+            double[] variance = part.solution().variance().clone();
+            for (int i = 0; i < mean.length; i++) {
+                mean[i] += v[p][i] * beta[p];
+                variance[i] -= v[p][i] * v[p][i];
+            }
+            GridSolution solution = new GridSolution(
+                    nodes, part.solution().places(), part.solution().whitened(), mean, variance);
+            moved.add(new Part(part.weight(), solution, part.discs().withRow(solution, v[p], beta[p])));
         }
-        GridSolution moved = new GridSolution(solution.nodes(), solution.places(), solution.whitened(), mean, variance);
-        return new BottomGrid(moved, discs.withRow(moved, v, beta), Optional.empty());
+        return new BottomGrid(nodes, distances, moved, true);
     }
 
-    /** What it was filled from; empty where a reading was added since, so that it has to be filled anew. */
-    Optional<GridSolution> solution() {
-        return solution;
+    /** What each structure that counts says on the grid, in the order of the bottom's fits. */
+    List<Part> parts() {
+        return parts;
     }
 
     /** Whether a reading was added to it without working it out anew. */
     public boolean isProvisional() {
-        return solution.isEmpty();
+        return provisional;
     }
 
-    /** The mask grown by a number of cells in all eight directions. */
-    static boolean[] grown(GridFrame frame, boolean[] mask, int cells) {
-        boolean[] wide = new boolean[mask.length];
-        for (int row = 0; row < frame.rows(); row++) {
-            for (int column = 0; column < frame.columns(); column++) {
-                if (mask[frame.index(column, row)]) {
-                    int left = Math.max(0, column - cells);
-                    int right = Math.min(frame.columns() - 1, column + cells);
-                    for (int r = Math.max(0, row - cells); r <= Math.min(frame.rows() - 1, row + cells); r++) {
-                        Arrays.fill(wide, frame.index(left, r), frame.index(right, r) + 1, true);
-                    }
-                }
-            }
-        }
-        return wide;
+    /** Number of structures that count. */
+    public int structures() {
+        return parts.size();
+    }
+
+    /** How much one of them counts. */
+    public double weight(int structure) {
+        return parts.get(structure).weight();
+    }
+
+    /** Mean depth of the disc about a node as one structure has it, metres. */
+    public double discDepth(int structure, int index) {
+        return parts.get(structure).discs().depth(index);
+    }
+
+    /** An upper bound of the standard deviation of a disc's mean depth as one structure has it, metres. */
+    public double discSdUpper(int structure, int index) {
+        return parts.get(structure).discs().sdUpper(index);
     }
 
     public GridFrame frame() {
-        return frame;
+        return nodes.frame;
     }
 
     /** Whether a node lies in the water within reach and limits. */
     public boolean isWater(int index) {
-        return water[index];
+        return nodes.water[index];
     }
 
     /** Expected depth, metres. */
     public Field depth() {
-        return new Field(frame, depth);
+        return new Field(nodes.frame, depth);
     }
 
     /** Standard deviation of the depth that a rig laid there would find, metres. */
     public Field sd() {
-        return new Field(frame, sd);
+        return new Field(nodes.frame, sd);
     }
 
     /** The disc about a node in the water; every component NaN elsewhere. */
@@ -145,10 +202,5 @@ public final class BottomGrid {
     /** Steepness of the disc about a node, rise over run, quicker to have than all of the {@linkplain #disc disc}. */
     public double discSlope(int index) {
         return discs.slope(index);
-    }
-
-    /** What the standard deviation of a disc's mean depth is not above, metres. */
-    public double discSdMost(int index) {
-        return discs.sdMost(index);
     }
 }

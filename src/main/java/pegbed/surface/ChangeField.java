@@ -33,9 +33,9 @@ public final class ChangeField {
         double[] k = new double[n * n];
         for (int i = 0; i < n; i++) {
             for (int j = 0; j < n; j++) {
-                k[i * n + j] = expected.toldCovariance(i, j)
+                k[i * n + j] = expected.calibratedCovariance(i, j)
                         + covariance(expected.x[i], expected.y[i], j)
-                        + (i == j ? expected.toldNoise(i) : 0);
+                        + (i == j ? expected.calibratedNoise(i) : 0);
             }
         }
         conditioned = new GaussianProcess(k, expected.difference, false);
@@ -52,7 +52,7 @@ public final class ChangeField {
         if (earlier < 0 || later <= earlier || later >= survey.levels().visits()) {
             throw new IllegalArgumentException("Visits " + earlier + " and " + later + " can't be compared.");
         }
-        // What is known before is told with its own changes heeded; what the later visit says must not weaken it.
+        // What is known before has its own changes heeded; what the later visit says must not weaken it.
         List<Sounding> before = new ArrayList<>();
         for (Sounding s : survey.soundings()) {
             if (s.visit() <= earlier) {

@@ -48,7 +48,7 @@ final class ChangeSearch {
     ChangeSearch(FittedBottom bottom, List<BottomChange> known) {
         this.bottom = bottom;
         this.known = List.copyOf(known);
-        this.observations = bottom.observations();
+        this.observations = bottom.fits().get(0).observations();
         this.soundings = bottom.survey().soundings();
     }
 
@@ -92,14 +92,14 @@ final class ChangeSearch {
      * @param logFactor logarithm of its Bayes factor at its place
      */
     private record Found(BottomChange change, double logFactor) {
-        /** Whether it is told at all; several that are can be equally sure in figures. */
-        private double told() {
+        /** Whether it is raised at all; several that are can be equally sure in figures. */
+        private double raised() {
             return Math.min(change.probability(), RAISED_FROM);
         }
     }
 
     /**
-     * The surest change, whatever its odds; of those that would be told, the one that explains the readings best, which
+     * The surest change, whatever its odds; of those that would be raised, the one that explains the readings best, which
      * settles since when it is. Empty if no visit has earlier readings to differ from.
      */
     Optional<BottomChange> surest() {
@@ -111,7 +111,7 @@ final class ChangeSearch {
                 .filter(since -> since > earliest)
                 .mapToObj(this::since)
                 .flatMap(Optional::stream)
-                .max(Comparator.comparingDouble(Found::told).thenComparingDouble(Found::logFactor))
+                .max(Comparator.comparingDouble(Found::raised).thenComparingDouble(Found::logFactor))
                 .map(Found::change);
     }
 
@@ -121,7 +121,7 @@ final class ChangeSearch {
             return Optional.empty();
         }
         ExpectedReadings expected = ExpectedReadings.of(bottom, v -> v >= visit);
-        ChangeEvidence evidence = new ChangeEvidence(expected.told());
+        ChangeEvidence evidence = new ChangeEvidence(expected.calibrated());
         double sum = 0;
         double[] where = places.get(0);
         ChangeEvidence.Change best = evidence.of(shape(where, expected));

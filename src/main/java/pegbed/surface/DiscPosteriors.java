@@ -1,5 +1,7 @@
 package pegbed.surface;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.concurrent.atomic.AtomicReferenceArray;
 import java.util.function.IntFunction;
 import pegbed.surface.posterior.Disc;
@@ -16,7 +18,7 @@ final class DiscPosteriors {
     private final double[] depth;
     private final double[] slopeX;
     private final double[] slopeY;
-    private final double[] sdMost;
+    private final double[] sdUpper;
     private final IntFunction<Disc> work;
     private final AtomicReferenceArray<Disc> known;
 
@@ -35,7 +37,7 @@ final class DiscPosteriors {
         depth = nodes.unknown();
         slopeX = nodes.unknown();
         slopeY = nodes.unknown();
-        sdMost = nodes.unknown();
+        sdUpper = nodes.unknown();
         double[] sd = new double[variance.length];
         for (int i = 0; i < sd.length; i++) {
             sd[i] = Math.sqrt(Math.max(0, variance[i]));
@@ -45,7 +47,7 @@ final class DiscPosteriors {
             if (nodes.water[node]) {
                 stencil.to(node);
                 stencil.look(sd);
-                sdMost[node] = stencil.depth();
+                sdUpper[node] = stencil.depth();
                 stencil.look(mean);
                 depth[node] = stencil.depth();
                 slopeX[node] = stencil.slopeX();
@@ -53,6 +55,20 @@ final class DiscPosteriors {
             }
         }
     }
+
+    /** The discs of a mixture, whose parts are discs on the same nodes. */
+    static DiscPosteriors mixture(GridNodes nodes, double[] mean, double[] variance, List<Part> parts) {
+        return new DiscPosteriors(nodes, mean, variance, node -> {
+            List<Disc.Component> components = new ArrayList<>();
+            for (Part part : parts) {
+                components.add(new Disc.Component(part.weight(), part.discs().at(node)));
+            }
+            return Disc.mixture(components);
+        });
+    }
+
+    /** Discs of one structure and how much they count. */
+    record Part(double weight, DiscPosteriors discs) {}
 
     /** The discs of what was solved for. */
     static DiscPosteriors of(GridSolution solution, DiscPrior prior) {
@@ -105,8 +121,8 @@ final class DiscPosteriors {
         return Math.sqrt(slopeX[node] * slopeX[node] + slopeY[node] * slopeY[node]);
     }
 
-    /** A standard deviation that D's is not above, metres: the mean of those of the disc's nodes. */
-    double sdMost(int node) {
-        return sdMost[node];
+    /** An upper bound of D's standard deviation, metres: the mean of those of the disc's nodes. */
+    double sdUpper(int node) {
+        return sdUpper[node];
     }
 }

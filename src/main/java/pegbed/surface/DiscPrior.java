@@ -10,8 +10,8 @@ import pegbed.surface.prior.PlaceCoordinates;
 
 /**
  * Covariance of the three disc functionals before any observation, Σ w_i w_j k(x_i, x_j) over the 13 nodes, for the discs
- * of a grid. Pairs of nodes that lie the same way apart are computed once for all discs; what is local and the factor along
- * the water are the same for all of them but for their roughness. For waters with a bank.
+ * of a grid. Pairs of nodes that lie the same way apart are computed once for all discs; what depends on the distance alone
+ * and the factor along the water are the same for all of them. For waters with a bank.
  */
 final class DiscPrior {
     /** The pairs of functionals: DD, Dx, Dy, xx, xy, yy. */
@@ -22,8 +22,6 @@ final class DiscPrior {
     private final GridNodes nodes;
     private final List<Lag> lags = new ArrayList<>();
     private final List<Term> terms = new ArrayList<>();
-    /** What other pegs have told, feature by slot. */
-    private final double[][] features;
 
     /**
      * One pair of a disc's nodes.
@@ -45,7 +43,13 @@ final class DiscPrior {
             this.columns = columns;
             this.rows = rows;
             covariance = new double[nodes.count()];
-            double alike = k.local2 * Matern.threeHalves(Math.hypot(columns, rows) * Disc.CELL_METRES / k.local);
+            double distance = Math.hypot(columns, rows) * Disc.CELL_METRES;
+            double alike = (k.local2 > 0 ? k.local2 * Matern.threeHalves(distance / k.local) : 0)
+                    + (k.isotropic2 > 0 ? k.isotropic2 * Matern.fiveHalves(distance / k.isotropic) : 0);
+            if (k.profile2 == 0) {
+                java.util.Arrays.fill(covariance, alike);
+                return;
+            }
             double along = k.profile2 * Matern.fiveHalves(Math.abs(columns) * Disc.CELL_METRES / k.along);
             double perAcross = Matern.ROOT5 / k.across;
             double[] scaled = new double[covariance.length];
@@ -60,7 +64,7 @@ final class DiscPrior {
             Exponential.ofNegative(covariance, 0, covariance.length);
             for (int a = 0; a < covariance.length; a++) {
                 double profile = along * (1 + scaled[a] + scaled[a] * scaled[a] / 3) * covariance[a];
-                covariance[a] = rough[a] * (profile + alike);
+                covariance[a] = rough[a] * profile + alike;
             }
         }
     }
@@ -69,7 +73,6 @@ final class DiscPrior {
         this.k = k;
         this.nodes = nodes;
         this.places = places;
-        features = places.features();
         for (int i = 0; i < Disc.NODES; i++) {
             for (int j = 0; j < Disc.NODES; j++) {
                 int columns = Disc.DX[j] - Disc.DX[i];
@@ -106,9 +109,7 @@ final class DiscPrior {
     double[] of(DiscStencil disc) {
         double[] covariances = new double[PAIRS.length];
         covariances[0] = k.level2;
-        disc.look(places.t);
-        disc.addProducts(k.track2, covariances);
-        for (double[] feature : features) {
+        for (double[] feature : places.features) {
             disc.look(feature);
             disc.addProducts(1, covariances);
         }

@@ -7,6 +7,7 @@ import java.util.stream.IntStream;
 import pegbed.surface.gaussian.GaussianProcess;
 import pegbed.surface.posterior.Gradient;
 import pegbed.surface.prior.PlaceCoordinates;
+import pegbed.surface.prior.Structure;
 import pegbed.surface.survey.Levels;
 import pegbed.surface.survey.Sounding;
 
@@ -15,8 +16,8 @@ import pegbed.surface.survey.Sounding;
  * level, the level L of the reading's visit, and the reading's noise n.
  *
  * <p>Two covariances are held: that of the solve, which is what any estimate weighs by, and that with the doubt of bottom
- * and slopes put right for the steepness of the ground ({@link SteepnessDoubt}), by which it is told. Not changed after it
- * is made.
+ * and slopes calibrated for the steepness of the ground ({@link SteepnessDoubt}), which is what is stated. Both are the
+ * mixture's over the structures. Not changed after it is made.
  */
 final class ExpectedReadings {
     /** The observations left out, in the observations' order. */
@@ -36,15 +37,12 @@ final class ExpectedReadings {
     private final double[] factor;
 
     private final double[] noise;
-    private final double[] toldNoise;
+    private final double[] calibratedNoise;
 
     private ExpectedReadings(FittedBottom bottom, IntPredicate visits, List<Sounding> planned) {
-        Observations o = bottom.observations();
+        Observations o = bottom.fits().get(0).observations();
         List<Sounding> soundings = bottom.survey().soundings();
         left = IntStream.range(0, o.real).filter(i -> visits.test(o.visit(i))).toArray();
-        int[] rest = IntStream.range(0, o.count)
-                .filter(i -> Arrays.binarySearch(left, i) < 0)
-                .toArray();
         count = left.length + planned.size();
         x = new double[count];
         y = new double[count];
@@ -56,52 +54,26 @@ final class ExpectedReadings {
             y[i] = taken ? o.places.y[left[i]] : plan.yMetres();
             visit[i] = taken ? o.visit(left[i]) : plan.visit();
         }
-        Levels levels = bottom.survey().levels();
-        GaussianProcess others = others(bottom, rest);
-        PlaceCoordinates places = bottom.places(x, y);
-        double shown = bottom.levelWithShown(bottom.survey().shown());
-        double[] shownLevel = o.levelCovariances(bottom.survey().shown());
-        double[][] whitened = new double[count + levels.visits()][];
-        double[] row = new double[o.count];
+        int parts = count + bottom.survey().levels().visits();
+        double[] mean = new double[parts];
+        solved = new double[parts][parts];
+        for (int s : bottom.counting()) {
+            add(bottom.fits().get(s), bottom.weight(s), mean);
+        }
+        for (int a = 0; a < parts; a++) {
+            for (int b = 0; b < parts; b++) {
+                solved[a][b] -= mean[a] * mean[b];
+            }
+        }
         difference = new double[left.length];
-        for (int i = 0; i < count; i++) {
-            bottom.covariances(places, i, row);
-            double[] own = o.levelCovariances(visit[i]);
-            double[] bed = new double[rest.length];
-            double expected = others.constant();
-            for (int j = 0; j < rest.length; j++) {
-                bed[j] = row[rest[j]] - shownLevel[rest[j]];
-                expected += (bed[j] + own[rest[j]]) * others.alpha()[j];
-            }
-            if (i < left.length) {
-                difference[i] = o.residual[left[i]] - expected;
-            }
-            others.whiten(bed);
-            whitened[i] = bed;
+        for (int i = 0; i < left.length; i++) {
+            double read = o.mean[left[i]] + o.residual[left[i]];
+            difference[i] = read - mean[i] - mean[count + visit[i]];
         }
-        for (int v = 0; v < levels.visits(); v++) {
-            double[] all = o.levelCovariances(v);
-            double[] level = Arrays.stream(rest).mapToDouble(j -> all[j]).toArray();
-            others.whiten(level);
-            whitened[count + v] = level;
-        }
-        solved = new double[whitened.length][whitened.length];
-        for (int a = 0; a < whitened.length; a++) {
-            for (int b = 0; b <= a; b++) {
-                double prior = 0;
-                if (a < count) {
-                    prior = bottom.covariance().between(places, a, places, b) - shown;
-                } else if (b >= count) {
-                    prior = levels.covariance(a - count, b - count);
-                }
-                solved[a][b] = others.covariance(prior, whitened[a], whitened[b], a < count ? 1 : 0, b < count ? 1 : 0);
-                solved[b][a] = solved[a][b];
-            }
-        }
-        factor = new double[whitened.length];
+        factor = new double[parts];
         Arrays.fill(factor, 1);
         noise = new double[count];
-        toldNoise = new double[count];
+        calibratedNoise = new double[count];
         Gradient[] gradients = bottom.gradients(x, y);
         for (int i = 0; i < count; i++) {
             Gradient g = gradients[i];
@@ -109,7 +81,62 @@ final class ExpectedReadings {
             Sounding s = i < left.length ? soundings.get(o.sounding[left[i]]) : planned.get(i - left.length);
             double more = s.changeSdMetres() * s.changeSdMetres() + Observations.JITTER;
             noise[i] = i < left.length ? bottom.observationNoise(left[i]) : bottom.readingVariance(s, g) + more;
-            toldNoise[i] = bottom.readingVariance(s, SteepnessDoubt.of(g)) + more;
+            calibratedNoise[i] = bottom.readingVariance(s, SteepnessDoubt.of(g)) + more;
+        }
+    }
+
+    /**
+     * Adds what one structure expects: its means and, to what is solved, its second moments, times its weight. The means are
+     * those of the bottom at the banks' own level, then of each visit's level.
+     */
+    private void add(StructureFit fit, double weight, double[] mean) {
+        Observations o = fit.observations();
+        int[] rest = IntStream.range(0, o.count)
+                .filter(i -> Arrays.binarySearch(left, i) < 0)
+                .toArray();
+        Levels levels = fit.survey().levels();
+        GaussianProcess others = others(fit, rest);
+        PlaceCoordinates places = fit.places(x, y);
+        int shownVisit = fit.survey().shown();
+        double shown = fit.levelWithShown(shownVisit);
+        double[] shownLevel = o.levelCovariances(shownVisit);
+        double[][] whitened = new double[mean.length][];
+        double[] own = new double[mean.length];
+        double[] row = new double[o.count];
+        for (int i = 0; i < count; i++) {
+            fit.covariances(places, i, row);
+            double[] bed = new double[rest.length];
+            for (int j = 0; j < rest.length; j++) {
+                bed[j] = row[rest[j]] - shownLevel[rest[j]];
+            }
+            own[i] = fit.prior().depth(places, i) - levels.mean(shownVisit) + others.mean(bed);
+            others.whiten(bed);
+            whitened[i] = bed;
+        }
+        for (int v = 0; v < levels.visits(); v++) {
+            double[] all = o.levelCovariances(v);
+            double[] level = Arrays.stream(rest).mapToDouble(j -> all[j]).toArray();
+            own[count + v] = levels.mean(v) + GaussianProcess.dot(level, others.alpha());
+            others.whiten(level);
+            whitened[count + v] = level;
+        }
+        for (int a = 0; a < whitened.length; a++) {
+            mean[a] += weight * own[a];
+            for (int b = 0; b <= a; b++) {
+                double prior = 0;
+                if (a < count) {
+                    prior = fit.covariance().between(places, a, places, b) - shown;
+                } else if (b >= count) {
+                    prior = levels.covariance(a - count, b - count);
+                }
+                double second = others.covariance(
+                                prior, whitened[a], whitened[b], a < count ? 1 : 0, b < count ? 1 : 0)
+                        + own[a] * own[b];
+                solved[a][b] += weight * second;
+                if (a != b) {
+                    solved[b][a] += weight * second;
+                }
+            }
         }
     }
 
@@ -127,39 +154,39 @@ final class ExpectedReadings {
         return new ExpectedReadings(bottom, visits, planned);
     }
 
-    private static GaussianProcess others(FittedBottom bottom, int[] rest) {
-        Observations o = bottom.observations();
+    private static GaussianProcess others(StructureFit fit, int[] rest) {
+        Observations o = fit.observations();
         double[] k = new double[rest.length * rest.length];
         double[] residual = new double[rest.length];
         double[] row = new double[o.count];
         for (int i = 0; i < rest.length; i++) {
-            bottom.observationCovariances(rest[i], row);
+            fit.observationCovariances(rest[i], row);
             residual[i] = o.residual[rest[i]];
             for (int j = 0; j < rest.length; j++) {
                 k[i * rest.length + j] = row[rest[j]];
             }
         }
-        return new GaussianProcess(k, residual, bottom.survey().water().isEmpty());
+        return new GaussianProcess(k, residual, fit.structure() == Structure.BASIN);
     }
 
-    /** The differences of the readings left out, weighed by their doubt as it is told. */
-    GaussianProcess told() {
+    /** The differences of the readings left out, weighed by their calibrated doubt. */
+    GaussianProcess calibrated() {
         int n = left.length;
         double[] k = new double[n * n];
         for (int i = 0; i < n; i++) {
             for (int j = 0; j < n; j++) {
-                k[i * n + j] = toldCovariance(i, j) + (i == j ? toldNoise[i] : 0);
+                k[i * n + j] = calibratedCovariance(i, j) + (i == j ? calibratedNoise[i] : 0);
             }
         }
         return new GaussianProcess(k, difference, false);
     }
 
     /**
-     * Standard deviation to tell of how much higher the water stood at one visit than at another, metres, once the readings
+     * Calibrated standard deviation of how much higher the water stood at one visit than at another, metres, once the readings
      * left out and those planned are known.
      *
      * <p>The estimate is the solve's, t·(y − ŷ) with t = Q⁻¹q its weights; its error is what those weights make of the errors
-     * of bottom, levels and readings, and the variance of that is reckoned with the doubt as it is told.
+     * of bottom, levels and readings, and the variance of that is computed with the calibrated doubt.
      */
     double levelSd(int of, int against) {
         double[] error = new double[solved.length];
@@ -177,11 +204,11 @@ final class ExpectedReadings {
             double weight = weigh.alpha()[i];
             error[i] -= weight;
             error[count + visit[i]] -= weight;
-            variance += weight * weight * toldNoise[i];
+            variance += weight * weight * calibratedNoise[i];
         }
         for (int a = 0; a < error.length; a++) {
             for (int b = 0; b < error.length; b++) {
-                variance += error[a] * told(a, b) * error[b];
+                variance += error[a] * calibrated(a, b) * error[b];
             }
         }
         return Math.sqrt(Math.max(0, variance));
@@ -192,38 +219,38 @@ final class ExpectedReadings {
         return count;
     }
 
-    /** Covariance of what two readings see, bottom and level, with the doubt as it is told, square metres. */
-    double toldCovariance(int i, int j) {
-        return told(i, j)
-                + told(i, count + visit[j])
-                + told(count + visit[i], j)
-                + told(count + visit[i], count + visit[j]);
+    /** Covariance of what two readings see, bottom and level, with the calibrated doubt, square metres. */
+    double calibratedCovariance(int i, int j) {
+        return calibrated(i, j)
+                + calibrated(i, count + visit[j])
+                + calibrated(count + visit[i], j)
+                + calibrated(count + visit[i], count + visit[j]);
     }
 
     /** Covariance of what a reading sees with how much higher the water stood at one visit than at another. */
-    double toldWithLevel(int i, int of, int against) {
-        double withOf = told(i, count + of) + told(count + visit[i], count + of);
-        return withOf - told(i, count + against) - told(count + visit[i], count + against);
+    double calibratedWithLevel(int i, int of, int against) {
+        double withOf = calibrated(i, count + of) + calibrated(count + visit[i], count + of);
+        return withOf - calibrated(i, count + against) - calibrated(count + visit[i], count + against);
     }
 
-    /** Variance of a reading about what it sees, as it is told, square metres. */
-    double toldNoise(int i) {
-        return toldNoise[i];
+    /** Variance of a reading about what it sees, calibrated, square metres. */
+    double calibratedNoise(int i) {
+        return calibratedNoise[i];
     }
 
-    private double told(int a, int b) {
+    private double calibrated(int a, int b) {
         return solved[a][b] * (factor[a] * factor[b]);
     }
 
-    /** Covariance of the bottom at the readings left out and those planned, with the doubt as it is told, square metres. */
-    double[][] toldBottom() {
-        double[][] told = new double[count][count];
+    /** Covariance of the bottom at the readings left out and those planned, with the calibrated doubt, square metres. */
+    double[][] calibratedBottom() {
+        double[][] all = new double[count][count];
         for (int i = 0; i < count; i++) {
             for (int j = 0; j < count; j++) {
-                told[i][j] = told(i, j);
+                all[i][j] = calibrated(i, j);
             }
         }
-        return told;
+        return all;
     }
 
     /** Covariance of all readings as the solve has it, noise included, row by row. */

@@ -1,97 +1,107 @@
 package pegbed.surface;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import pegbed.model.Monitor;
-import pegbed.surface.gaussian.GaussianProcess;
 import pegbed.surface.posterior.BottomChange;
 import pegbed.surface.posterior.Disc;
 import pegbed.surface.posterior.Gradient;
 import pegbed.surface.posterior.Prediction;
 import pegbed.surface.posterior.ReadingCheck;
 import pegbed.surface.posterior.VisitLevel;
-import pegbed.surface.prior.BottomCovariance;
-import pegbed.surface.prior.Hyperparameters;
+import pegbed.surface.prior.BankDistances;
 import pegbed.surface.prior.NeighbourInfluence;
-import pegbed.surface.prior.PlaceCoordinates;
-import pegbed.surface.prior.PriorMean;
+import pegbed.surface.prior.Structure;
 import pegbed.surface.survey.Scale;
 import pegbed.surface.survey.Sounding;
 import pegbed.surface.survey.Survey;
 
 /**
- * The bottom that the model has fitted, at the water's level of the visit that is shown.
+ * The bottom that the model has fitted, at the water's level of the visit that is shown: a mixture of what each
+ * {@link Structure} makes of the readings, weighted by how well it foresees them ({@code Stacking}). A mean is the weighted
+ * mean; a variance has besides the weighted variances how much the structures differ.
  *
  * <p>Immutable; any number of threads may ask it.
  */
 public final class FittedBottom {
-    /** Half step of the central differences for gradients, metres. */
-    private static final double STEP = 0.12;
-
-    /** Standard deviation with which an angler lays a rig where it is wanted, metres (common practice). */
-    private static final double LAYING_SD = 0.14;
-
     private final Survey survey;
     private final NeighbouringPegs neighbours;
-    private final Solution solution;
-    private final PriorMean tub;
-    private final Observations observations;
-    private final Hyperparameters hyper;
-    private final BottomCovariance covariance;
-    private final GaussianProcess conditioned;
-    private final double[] placing;
-    /** Covariance of each observation with the level that is shown. */
-    private final double[] shownLevel;
-
+    private final List<StructureFit> fits;
+    private final double[] weights;
     private final boolean learned;
     private final List<BottomChange> changes;
+    private final List<GrossErrors.Call> calls;
 
     /**
-     * What was solved. Arrays are not copied and not changed.
+     * A mixture.
      *
-     * @param tub the mean at the shown level
-     * @param observations what was conditioned on
-     * @param hyper the hyperparameters
-     * @param covariance of the bottom at the shown level
-     * @param conditioned the factored covariance of the observations
-     * @param placing what the unsure place of each observation adds to its variance, square metres
+     * @param survey all soundings behind it, also where many were averaged to fit it
+     * @param neighbours the neighbouring pegs that it was fitted with
+     * @param fits what each structure made of the same soundings
+     * @param weights theirs, adding up to 1; 0 for one that is left out
+     * @param learned whether the hyperparameters were learned
+     * @param changes where the bottom has changed
      */
-    record Solution(
-            PriorMean tub,
-            Observations observations,
-            Hyperparameters hyper,
-            BottomCovariance covariance,
-            GaussianProcess conditioned,
-            double[] placing) {}
-
     FittedBottom(
             Survey survey,
             NeighbouringPegs neighbours,
-            Solution solution,
+            List<StructureFit> fits,
+            double[] weights,
             boolean learned,
             List<BottomChange> changes) {
+        this(survey, neighbours, fits, weights, learned, changes, List.of());
+    }
+
+    private FittedBottom(
+            Survey survey,
+            NeighbouringPegs neighbours,
+            List<StructureFit> fits,
+            double[] weights,
+            boolean learned,
+            List<BottomChange> changes,
+            List<GrossErrors.Call> calls) {
         this.survey = survey;
         this.neighbours = neighbours;
-        this.solution = solution;
-        this.tub = solution.tub();
-        this.observations = solution.observations();
-        this.hyper = solution.hyper();
-        this.covariance = solution.covariance();
-        this.conditioned = solution.conditioned();
-        this.placing = solution.placing();
+        this.fits = List.copyOf(fits);
+        this.weights = weights;
         this.learned = learned;
-        this.shownLevel = observations.levelCovariances(survey.shown());
         this.changes = List.copyOf(changes);
+        this.calls = List.copyOf(calls);
     }
 
-    /** This bottom with the whole survey that was condensed to fit it. */
+    /** This bottom with the whole survey that was averaged to fit it. */
     FittedBottom behind(Survey whole) {
-        return new FittedBottom(whole, neighbours, solution, learned, changes);
+        return new FittedBottom(whole, neighbours, fits, weights, learned, changes, calls);
     }
 
-    /** The soundings behind it, all of them, also where many were condensed to fit it. */
+    FittedBottom withChanges(List<BottomChange> found) {
+        return new FittedBottom(survey, neighbours, fits, weights, learned, found, calls);
+    }
+
+    /** The mixture with fits that doubt some readings besides. */
+    FittedBottom withFits(List<StructureFit> others, double[] theirWeights, List<GrossErrors.Call> called) {
+        return new FittedBottom(survey, neighbours, others, theirWeights, learned, changes, called);
+    }
+
+    /** This bottom with the calls of one that had a sounding less. */
+    FittedBottom withCallsOf(FittedBottom before, int added) {
+        List<GrossErrors.Call> moved = new ArrayList<>();
+        for (GrossErrors.Call call : before.calls) {
+            int sounding = call.sounding() < added ? call.sounding() : call.sounding() + 1;
+            moved.add(new GrossErrors.Call(observation(sounding).orElse(-1), sounding, call.probability()));
+        }
+        return withFits(fits, weights, moved);
+    }
+
+    /** The readings that were called grossly wrong. */
+    List<GrossErrors.Call> calls() {
+        return calls;
+    }
+
+    /** The soundings behind it, all of them, also where many were averaged to fit it. */
     public Survey survey() {
         return survey;
     }
@@ -101,19 +111,14 @@ public final class FittedBottom {
         return neighbours;
     }
 
-    /** This bottom as one that was fitted with neighbouring pegs. */
-    FittedBottom with(NeighbouringPegs others) {
-        return new FittedBottom(survey, others, solution, learned, changes);
-    }
-
     /** Number of real soundings behind it, those from before the bottom was dug out left aside. */
     public int soundings() {
         return survey.used().size();
     }
 
-    /** Number of soundings that it was fitted to: fewer than {@link #soundings()} where many were condensed. */
+    /** Number of soundings that it was fitted to: fewer than {@link #soundings()} where many were averaged. */
     public int fittedSoundings() {
-        return observations.real;
+        return fits.get(0).observations().real;
     }
 
     /** Whether the hyperparameters were learned from the soundings; else they are the priors' medians. */
@@ -121,18 +126,35 @@ public final class FittedBottom {
         return learned;
     }
 
-    public Hyperparameters hyperparameters() {
-        return hyper;
-    }
-
     /** The scale of the water beside a peg's that the priors were multiplied by. */
     public Scale scale() {
-        return tub.scale();
+        return fits.get(0).prior().scale();
     }
 
-    /** What other pegs of the water told of it before its readings; empty without any. */
+    /** What neighbouring pegs of the water said of it before its readings; empty without any. */
     public Optional<NeighbourInfluence> lesson() {
-        return tub.shared().lesson();
+        return fits.get(0).prior().shared().lesson();
+    }
+
+    /**
+     * How much a structure counts.
+     *
+     * @param weight 0 to 1
+     */
+    public record Weighted(Structure structure, double weight) {}
+
+    /** The structures, the first the one that counts most. */
+    public List<Weighted> structures() {
+        double[] sums = new double[Structure.values().length];
+        for (int s = 0; s < weights.length; s++) {
+            sums[fits.get(s).structure().ordinal()] += weights[s];
+        }
+        return fits.stream()
+                .map(StructureFit::structure)
+                .distinct()
+                .map(structure -> new Weighted(structure, sums[structure.ordinal()]))
+                .sorted((a, b) -> Double.compare(b.weight(), a.weight()))
+                .toList();
     }
 
     /** Where a later visit shows that the bottom has changed, the surest first. */
@@ -140,8 +162,24 @@ public final class FittedBottom {
         return changes;
     }
 
-    FittedBottom withChanges(List<BottomChange> found) {
-        return new FittedBottom(survey, neighbours, solution, learned, found);
+    /** What each structure made of the soundings; the first is the one that neighbouring pegs speak of. */
+    List<StructureFit> fits() {
+        return fits;
+    }
+
+    /** Weights of the fits, not to be changed. */
+    double[] weights() {
+        return weights;
+    }
+
+    /** Weight of a fit. */
+    double weight(int fit) {
+        return weights[fit];
+    }
+
+    /** The fits that count. */
+    int[] counting() {
+        return IntStream.range(0, weights.length).filter(s -> weights[s] > 0).toArray();
     }
 
     /** How the water of the visit that is shown stands to that of another, from all readings and board measures. */
@@ -151,9 +189,10 @@ public final class FittedBottom {
 
     /** How the water of one visit stands to that of another, from all readings and board measures. */
     public VisitLevel level(int of, int against) {
-        double[] c = levelCovariances(of, against);
-        double higher =
-                survey.levels().mean(of) - survey.levels().mean(against) + GaussianProcess.dot(c, conditioned.alpha());
+        double higher = 0;
+        for (int s : counting()) {
+            higher += weights[s] * fits.get(s).higher(of, against);
+        }
         long readings = survey.soundings().stream()
                 .filter(s -> s.visit() == against && s.isUsed())
                 .count();
@@ -164,238 +203,106 @@ public final class FittedBottom {
         return new VisitLevel(against, higher, sd, (int) readings);
     }
 
-    /** Covariances of one observation with all of them, noise included, into a row of the observations' length. */
-    void observationCovariances(int i, double[] row) {
-        double shownVariance = levelWithShown(survey.shown());
-        for (int j = 0; j < row.length; j++) {
-            row[j] = covariance.between(observations.places, i, observations.places, j)
-                    - shownVariance
-                    + observations.levelCovariance(i, j);
-        }
-        row[i] += observations.noise(i, hyper.noise(), placing);
-    }
-
-    /** Covariance of each observation with the offset of a visit's depths against those of the visit that is shown. */
-    double[] levelCovariances(int visit) {
-        return levelCovariances(visit, survey.shown());
-    }
-
-    private double[] levelCovariances(int of, int against) {
-        double[] c = observations.levelCovariances(of);
-        double[] other = against == survey.shown() ? shownLevel : observations.levelCovariances(against);
-        for (int j = 0; j < c.length; j++) {
-            c[j] -= other[j];
-        }
-        return c;
-    }
-
-    /** Covariance of a visit's level with that of the visit that is shown, square metres. */
-    double levelWithShown(int visit) {
-        return survey.levels().covariance(visit, survey.shown());
-    }
-
-    BottomCovariance covariance() {
-        return covariance;
-    }
-
-    GaussianProcess conditioned() {
-        return conditioned;
-    }
-
-    Observations observations() {
-        return observations;
-    }
-
-    PriorMean tub() {
-        return tub;
-    }
-
-    /** The observation that a sounding of the survey is; empty where it was not used, or where many were condensed. */
+    /** The observation that a sounding of the survey is; empty where it was not used, or where many were averaged. */
     OptionalInt observation(int sounding) {
         if (fittedSoundings() != soundings()) {
             return OptionalInt.empty();
         }
+        Observations observations = fits.get(0).observations();
         return IntStream.range(0, observations.real)
                 .filter(i -> observations.sounding[i] == sounding)
                 .findFirst();
     }
 
-    /** Places in all coordinates of this model. */
-    PlaceCoordinates places(double[] x, double[] y) {
-        return PlaceCoordinates.of(x, y, survey.coordinates(), tub);
-    }
-
-    /** Covariances of one place with all observations, into a row of the observations' length. */
-    void covariances(PlaceCoordinates places, int i, double[] row) {
-        PlaceCoordinates at = observations.places;
-        double shownVariance = levelWithShown(survey.shown());
-        covariance.between(at, places, i, row);
-        for (int j = 0; j < row.length; j++) {
-            row[j] += shownLevel[j] - shownVariance;
-        }
-    }
-
-    /** Covariances of all places with all observations, into a row for each observation of the places' length at least. */
-    void covariances(PlaceCoordinates places, double[][] rows) {
-        covariance.between(places, observations.places, rows);
-        for (int j = 0; j < observations.count; j++) {
-            addLevel(j, places.count, rows[j]);
-        }
-    }
-
-    /** Covariances of all places with one observation, into a row of the places' length at least. */
-    void covariancesWith(int observation, PlaceCoordinates places, double[] row) {
-        covariance.between(places, observations.places, observation, row);
-        addLevel(observation, places.count, row);
-    }
-
-    /** What an observation's level has in common with the one that is shown. */
-    private void addLevel(int observation, int count, double[] row) {
-        double level = shownLevel[observation] - levelWithShown(survey.shown());
-        for (int i = 0; i < count; i++) {
-            row[i] += level;
-        }
-    }
-
-    /** The bottom at a place. */
+    /** The bottom at a place, with what an unsure place adds to the doubt. */
     public Prediction at(double xMetres, double yMetres) {
-        PlaceCoordinates place = places(new double[] {xMetres}, new double[] {yMetres});
-        double[] k = new double[observations.count];
-        covariances(place, 0, k);
-        double depth = tub.depth(place, 0) + conditioned.mean(k);
-        conditioned.whiten(k);
-        double variance = conditioned.covariance(covariance.between(place, 0, place, 0), k, k, 1, 1);
-        Gradient g = gradient(xMetres, yMetres);
-        return new Prediction(depth, Math.sqrt(Math.max(variance, 0) + layingVariance(g.dx(), g.dy())), g.dx(), g.dy());
+        Gradient g = gradients(new double[] {xMetres}, new double[] {yMetres})[0];
+        double depth = 0;
+        double square = 0;
+        for (Component component : components(xMetres, yMetres, g)) {
+            double own = component.depthMetres();
+            depth += component.weight() * own;
+            square += component.weight() * (component.sdMetres() * component.sdMetres() + own * own);
+        }
+        return new Prediction(depth, Math.sqrt(Math.max(0, square - depth * depth)), g.dx(), g.dy());
     }
 
-    /** What the angler's own laying of the rig adds to the variance on a slope, square metres. */
-    public static double layingVariance(double slopeX, double slopeY) {
-        return LAYING_SD * LAYING_SD * (slopeX * slopeX + slopeY * slopeY);
+    /**
+     * The bottom at a place as one structure has it.
+     *
+     * @param weight how much the structure counts
+     * @param depthMetres expected depth, metres
+     * @param sdMetres standard deviation, with what an unsure place adds, metres
+     */
+    public record Component(double weight, double depthMetres, double sdMetres) {}
+
+    /** The components of the predictive density at a place. */
+    public List<Component> components(double xMetres, double yMetres) {
+        return components(xMetres, yMetres, gradients(new double[] {xMetres}, new double[] {yMetres})[0]);
     }
 
-    /** Gradient by central differences. */
-    Gradient gradient(double x, double y) {
-        return gradients(new double[] {x}, new double[] {y})[0];
+    private List<Component> components(double xMetres, double yMetres, Gradient g) {
+        double[] x = {xMetres};
+        double[] y = {yMetres};
+        double placing = PlacingVariance.at(
+                BankDistances.of(x, y, survey.coordinates(), scale().horizontal()), 0, g.dx(), g.dy());
+        double[] mean = new double[1];
+        double[] variance = new double[1];
+        List<Component> components = new ArrayList<>();
+        for (int s : counting()) {
+            fits.get(s).predict(x, y, mean, variance);
+            components.add(new Component(weights[s], mean[0], Math.sqrt(variance[0] + placing)));
+        }
+        return components;
     }
 
-    /** Gradients at places by central differences, all at once. */
+    /** What an unsure place adds to the variance of a depth in open water, square metres. */
+    public static double placingVariance(double slopeX, double slopeY) {
+        return PlacingVariance.open(slopeX, slopeY);
+    }
+
+    /** Gradients at places. */
     Gradient[] gradients(double[] x, double[] y) {
-        int count = x.length;
-        PlaceCoordinates around = around(x, y);
-        double[] mean = new double[4 * count];
-        for (int i = 0; i < mean.length; i++) {
-            mean[i] = tub.depth(around, i);
+        int[] counting = counting();
+        if (counting.length == 1) {
+            return fits.get(counting[0]).gradients(x, y);
         }
-        double[][] whitened = new double[observations.count][2 * count];
-        double[] row = new double[4 * count];
-        for (int j = 0; j < whitened.length; j++) {
-            covariancesWith(j, around, row);
-            double pull = conditioned.alpha()[j];
-            for (int i = 0; i < row.length; i++) {
-                mean[i] += pull * row[i];
-            }
-            for (int i = 0; i < count; i++) {
-                whitened[j][i] = (row[i] - row[count + i]) / (2 * STEP);
-                whitened[j][count + i] = (row[2 * count + i] - row[3 * count + i]) / (2 * STEP);
+        double[][] sums = new double[x.length][4];
+        for (int s : counting) {
+            Gradient[] own = fits.get(s).gradients(x, y);
+            for (int i = 0; i < own.length; i++) {
+                Gradient g = own[i];
+                sums[i][0] += weights[s] * g.dx();
+                sums[i][1] += weights[s] * g.dy();
+                sums[i][2] += weights[s] * (g.varDx() + g.dx() * g.dx());
+                sums[i][3] += weights[s] * (g.varDy() + g.dy() * g.dy());
             }
         }
-        conditioned.whiten(whitened, 0, 2 * count);
-        double[] variance = new double[2 * count];
-        for (int i = 0; i < count; i++) {
-            variance[i] = differenceVariance(around, i, count + i);
-            variance[count + i] = differenceVariance(around, 2 * count + i, 3 * count + i);
-        }
-        conditioned.takeKnown(variance, whitened, 0);
-        Gradient[] gradients = new Gradient[count];
-        for (int i = 0; i < count; i++) {
+        Gradient[] gradients = new Gradient[x.length];
+        for (int i = 0; i < gradients.length; i++) {
+            double[] sum = sums[i];
             gradients[i] = new Gradient(
-                    (mean[i] - mean[count + i]) / (2 * STEP),
-                    (mean[2 * count + i] - mean[3 * count + i]) / (2 * STEP),
-                    Math.max(0, variance[i]),
-                    Math.max(0, variance[count + i]));
+                    sum[0],
+                    sum[1],
+                    Math.max(0, sum[2] - sum[0] * sum[0]),
+                    Math.max(0, sum[3] - sum[1] * sum[1]));
         }
         return gradients;
     }
 
-    /** The places a step to the right of each, then those to the left, beyond and before. */
-    private PlaceCoordinates around(double[] x, double[] y) {
-        int count = x.length;
-        double[] aroundX = new double[4 * count];
-        double[] aroundY = new double[4 * count];
-        for (int i = 0; i < 4 * count; i++) {
-            int side = i / count;
-            aroundX[i] = x[i % count] + (side == 0 ? STEP : side == 1 ? -STEP : 0);
-            aroundY[i] = y[i % count] + (side == 2 ? STEP : side == 3 ? -STEP : 0);
-        }
-        return places(aroundX, aroundY);
-    }
-
-    private double differenceVariance(PlaceCoordinates p, int a, int b) {
-        return (covariance.between(p, a, p, a) + covariance.between(p, b, p, b) - 2 * covariance.between(p, a, p, b))
-                / (4 * STEP * STEP);
-    }
-
     /** The disc about a place. */
     public Disc disc(double xMetres, double yMetres) {
-        double[] x = new double[Disc.NODES];
-        double[] y = new double[Disc.NODES];
-        for (int i = 0; i < Disc.NODES; i++) {
-            x[i] = xMetres + Disc.DX[i] * Disc.CELL_METRES;
-            y[i] = yMetres + Disc.DY[i] * Disc.CELL_METRES;
+        int[] counting = counting();
+        List<Disc.Component> components = new ArrayList<>();
+        for (int s : counting) {
+            components.add(new Disc.Component(weights[s], fits.get(s).disc(xMetres, yMetres)));
         }
-        PlaceCoordinates p = places(x, y);
-        double[][] functional = new double[3][observations.count];
-        double[] value = new double[3];
-        double[] row = new double[observations.count];
-        for (int i = 0; i < Disc.NODES; i++) {
-            covariances(p, i, row);
-            double mean = tub.depth(p, i) + conditioned.mean(row);
-            for (int f = 0; f < 3; f++) {
-                double w = Disc.weight(f, i);
-                value[f] += w * mean;
-                for (int j = 0; j < row.length; j++) {
-                    functional[f][j] += w * row[j];
-                }
-            }
-        }
-        for (double[] f : functional) {
-            conditioned.whiten(f);
-        }
-        double[][] c = new double[3][3];
-        for (int f = 0; f < 3; f++) {
-            for (int h = 0; h <= f; h++) {
-                c[f][h] = conditioned.covariance(
-                        prior(p, f, h), functional[f], functional[h], f == 0 ? 1 : 0, h == 0 ? 1 : 0);
-            }
-        }
-        return new Disc(value[0], value[1], value[2], c[0][0], c[1][0], c[2][0], c[1][1], c[2][1], c[2][2]);
-    }
-
-    private double prior(PlaceCoordinates p, int f, int h) {
-        double sum = 0;
-        for (int i = 0; i < Disc.NODES; i++) {
-            double w = Disc.weight(f, i);
-            for (int j = 0; j < Disc.NODES && w != 0; j++) {
-                sum += w * Disc.weight(h, j) * covariance.between(p, i, p, j);
-            }
-        }
-        return sum;
+        return Disc.mixture(components);
     }
 
     /** Every real sounding beside what the model makes of it, in the survey's order. */
     public List<ReadingCheck> readings() {
         return ReadingChecks.of(this);
-    }
-
-    /** What the unsure place of observation i adds to its variance, square metres. */
-    double placing(int i) {
-        return placing[i];
-    }
-
-    /** Variance of observation i about the bottom, placing included, square metres. */
-    double observationNoise(int i) {
-        return observations.noise(i, hyper.noise(), placing);
     }
 
     /** As {@link #readingVariances}, of one. */
@@ -408,20 +315,32 @@ public final class FittedBottom {
      * as {@link InputNoise} counts it; square metres.
      */
     double[] readingVariances(List<Sounding> planned) {
-        Gradient[] g = gradients(
-                planned.stream().mapToDouble(Sounding::xMetres).toArray(),
-                planned.stream().mapToDouble(Sounding::yMetres).toArray());
-        double[] variances = new double[g.length];
-        for (int i = 0; i < g.length; i++) {
-            variances[i] = readingVariance(planned.get(i), g[i]);
+        double[] variances = new double[planned.size()];
+        for (int s : counting()) {
+            double[] own = fits.get(s).readingVariances(planned);
+            for (int i = 0; i < own.length; i++) {
+                variances[i] += weights[s] * own[i];
+            }
         }
         return variances;
     }
 
     /** Variance of a plumbed depth about the bottom where that slopes so, square metres. */
     double readingVariance(Sounding reading, Gradient slope) {
-        double depth = hyper.noise() * reading.sdDepthMetres() * tub.scale().vertical();
-        return depth * depth + InputNoise.placing(slope, reading.varX(), reading.varY(), reading.covXY(), tub.scale());
+        double variance = 0;
+        for (int s : counting()) {
+            variance += weights[s] * fits.get(s).readingVariance(reading, slope);
+        }
+        return variance;
+    }
+
+    /** Variance of observation i about the bottom, input noise included, square metres. */
+    double observationNoise(int i) {
+        double variance = 0;
+        for (int s : counting()) {
+            variance += weights[s] * fits.get(s).observationNoise(i);
+        }
+        return variance;
     }
 
     /** The bottom on a regular grid of {@link Disc#CELL_METRES}. */

@@ -4,12 +4,12 @@ import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
 import pegbed.model.Monitor;
 import pegbed.surface.gaussian.GaussianProcess;
-import pegbed.surface.grid.GridFrame;
+import pegbed.surface.prior.BankDistances;
 import pegbed.surface.prior.BottomCovariance;
 import pegbed.surface.prior.PlaceCoordinates;
 
 /**
- * Fills a {@link BottomGrid}: covariances and triangular solves for many nodes at once. Loops run over nodes innermost,
+ * Solves one structure's fit on the nodes of a {@link BottomGrid}: covariances and triangular solves for many nodes at once. Loops run over nodes innermost,
  * which is what a processor does fast; nodes do not depend on each other, so that all cores may work, and the answer is the
  * same however many there are.
  */
@@ -20,7 +20,7 @@ final class GridComputation {
     /** Blocks are shared out among so many, more than any usual number of cores. */
     private static final int STRANDS = 16;
 
-    private final FittedBottom bottom;
+    private final StructureFit bottom;
     private final GridNodes nodes;
     private final PlaceCoordinates places;
     private final int n;
@@ -30,18 +30,22 @@ final class GridComputation {
     private final double[] mean;
     private final double[] variance;
 
-    GridComputation(FittedBottom bottom, GridFrame frame, boolean[] water) {
+    /**
+     * @param nodes where values are wanted
+     * @param at their coordinates: x, then y, metres
+     * @param distances theirs from the banks
+     */
+    GridComputation(StructureFit bottom, GridNodes nodes, double[][] at, BankDistances distances) {
         this.bottom = bottom;
-        nodes = new GridNodes(frame, water);
-        double[][] at = nodes.coordinates();
-        places = bottom.places(at[0], at[1]);
+        this.nodes = nodes;
+        places = PlaceCoordinates.of(at[0], at[1], bottom.prior(), distances);
         n = bottom.observations().count;
         whitened = new double[n * nodes.count()];
         mean = new double[nodes.count()];
         variance = new double[nodes.count()];
     }
 
-    BottomGrid run(Monitor monitor) {
+    GridSolution run(Monitor monitor) {
         int blocks = (nodes.count() + BLOCK - 1) / BLOCK;
         int strands = Math.min(blocks, STRANDS);
         AtomicInteger done = new AtomicInteger();
@@ -54,9 +58,7 @@ final class GridComputation {
                 monitor.progress((double) done.incrementAndGet() / blocks);
             }
         });
-        return BottomGrid.of(
-                new GridSolution(nodes, places, whitened, mean, variance),
-                new DiscPrior(bottom.covariance(), nodes, places));
+        return new GridSolution(nodes, places, whitened, mean, variance);
     }
 
     /**
@@ -66,13 +68,13 @@ final class GridComputation {
      */
     private void condition(int from, int to, double[][] rows) {
         BottomCovariance k = bottom.covariance();
-        GaussianProcess conditioned = bottom.conditioned();
-        double[] alpha = conditioned.alpha();
+        GaussianProcess process = bottom.process();
+        double[] alpha = process.alpha();
         PlaceCoordinates some = places.part(from, to);
         double[] depth = new double[some.count];
         double[] left = new double[some.count];
         for (int i = 0; i < some.count; i++) {
-            depth[i] = bottom.tub().depth(some, i) + conditioned.constant();
+            depth[i] = bottom.prior().depth(some, i) + process.constant();
             left[i] = k.between(some, i, some, i);
         }
         bottom.covariances(some, rows);
@@ -83,7 +85,7 @@ final class GridComputation {
                 depth[i] += pull * row[i];
             }
         }
-        conditioned.whiten(rows, 0, some.count);
+        process.whiten(rows, 0, some.count);
         for (double[] row : rows) {
             for (int i = 0; i < left.length; i++) {
                 left[i] -= row[i] * row[i];

@@ -21,7 +21,7 @@ public final class GridNodes {
     GridNodes(GridFrame frame, boolean[] water) {
         this.frame = frame;
         this.water = water;
-        boolean[] wanted = BottomGrid.grown(frame, water, ABOUT);
+        boolean[] wanted = grown(frame, water, ABOUT);
         slot = new int[frame.size()];
         int count = 0;
         for (int i = 0; i < slot.length; i++) {
@@ -69,5 +69,42 @@ public final class GridNodes {
             at[1][i] = frame.y(node[i] / frame.columns());
         }
         return at;
+    }
+
+    /** Values by slot as values by node of the frame; NaN where none is computed. */
+    double[] byNode(double[] values) {
+        double[] nodes = unknown();
+        for (int i = 0; i < values.length; i++) {
+            nodes[node[i]] = values[i];
+        }
+        return nodes;
+    }
+
+    /** Central difference of values by slot, one-sided where a neighbour is missing, per metre. */
+    double difference(double[] values, int i, int columns, int rows) {
+        int before = neighbour(i, -columns, -rows);
+        int after = neighbour(i, columns, rows);
+        if (before < 0 && after < 0) {
+            return 0;
+        }
+        double run = (before >= 0 && after >= 0 ? 2 : 1) * frame.cellMetres();
+        return (values[after >= 0 ? after : i] - values[before >= 0 ? before : i]) / run;
+    }
+
+    /** The mask grown by a number of cells in all eight directions. */
+    private static boolean[] grown(GridFrame frame, boolean[] mask, int cells) {
+        boolean[] wide = new boolean[mask.length];
+        for (int row = 0; row < frame.rows(); row++) {
+            for (int column = 0; column < frame.columns(); column++) {
+                if (mask[frame.index(column, row)]) {
+                    int left = Math.max(0, column - cells);
+                    int right = Math.min(frame.columns() - 1, column + cells);
+                    for (int r = Math.max(0, row - cells); r <= Math.min(frame.rows() - 1, row + cells); r++) {
+                        Arrays.fill(wide, frame.index(left, r), frame.index(right, r) + 1, true);
+                    }
+                }
+            }
+        }
+        return wide;
     }
 }

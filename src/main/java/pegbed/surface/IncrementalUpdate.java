@@ -34,9 +34,9 @@ public record IncrementalUpdate(FittedBottom bottom, BottomGrid grid, ReadingChe
                 || before.fittedSoundings() != before.soundings()) {
             return Optional.empty();
         }
-        return grid.solution()
-                .flatMap(solution -> BottomModel.withOneMore(before, now, added)
-                        .map(bottom -> of(before, grid, solution, bottom, added)));
+        return grid.isProvisional()
+                ? Optional.empty()
+                : BottomModel.withOneMore(before, now, added).map(bottom -> of(before, grid, bottom, added));
     }
 
     /** Index of the one sounding of the longer list that the shorter does not have; -1 if that is not the difference. */
@@ -52,24 +52,46 @@ public record IncrementalUpdate(FittedBottom bottom, BottomGrid grid, ReadingChe
         return sameAfter && now.get(at).isUsed() ? at : -1;
     }
 
-    private static IncrementalUpdate of(
-            FittedBottom before, BottomGrid grid, GridSolution solution, FittedBottom bottom, int sounding) {
-        Observations observations = bottom.observations();
+    private static IncrementalUpdate of(FittedBottom before, BottomGrid grid, FittedBottom bottom, int sounding) {
         int own = bottom.observation(sounding).orElseThrow();
-        double[] all = new double[observations.count];
-        bottom.observationCovariances(own, all);
-        double[] others = without(all, own);
-        double expected = observations.mean[own] + before.conditioned().mean(others);
-        before.conditioned().whiten(others);
-        double variance = all[own] - GaussianProcess.dot(others, others);
+        int[] counting = before.counting();
+        double[][] rows = new double[counting.length][];
+        double[] beta = new double[counting.length];
+        double expected = 0;
+        double square = 0;
+        double share = 0;
+        for (int p = 0; p < counting.length; p++) {
+            StructureFit fitBefore = before.fits().get(counting[p]);
+            StructureFit fit = bottom.fits().get(p);
+            GridSolution solution = grid.parts().get(p).solution();
+            Observations observations = fit.observations();
+            double[] all = new double[observations.count];
+            fit.observationCovariances(own, all);
+            double[] others = without(all, own);
+            double mean = observations.mean[own] + fitBefore.process().mean(others);
+            fitBefore.process().whiten(others);
+            double variance = all[own] - GaussianProcess.dot(others, others);
+            double last = Math.sqrt(variance);
+            rows[p] = new double[solution.mean().length];
+            fit.covariancesWith(own, solution.places(), rows[p]);
+            fitBefore.process().nextRow(rows[p], others, last, solution.whitened());
+            beta[p] = (observations.mean[own] + observations.residual[own] - mean) / last;
+            double weight = bottom.weight(p);
+            expected += weight * mean;
+            square += weight * (variance + mean * mean);
+            share += weight * fit.observationNoise(own) / variance;
+        }
+        Observations observations = bottom.fits().get(0).observations();
         double read = observations.mean[own] + observations.residual[own];
-        double last = Math.sqrt(variance);
-        double[] row = new double[solution.mean().length];
-        bottom.covariancesWith(own, solution.places(), row);
-        before.conditioned().nextRow(row, others, last, solution.whitened());
+        double variance = square - expected * expected;
         ReadingCheck check = new ReadingCheck(
-                sounding, (read - expected) * bottom.observationNoise(own) / variance, expected, last, read);
-        return new IncrementalUpdate(bottom, grid.withRow(solution, row, (read - expected) / last), check);
+                sounding,
+                (read - expected) * share,
+                expected,
+                Math.sqrt(variance),
+                read,
+                GrossErrors.probability(read - expected, variance));
+        return new IncrementalUpdate(bottom, grid.withRows(rows, beta), check);
     }
 
     private static double[] without(double[] all, int index) {

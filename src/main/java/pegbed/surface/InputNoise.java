@@ -13,24 +13,24 @@ public final class InputNoise {
 
     private InputNoise() {}
 
-    static double[] of(FittedBottom bottom, Observations observations) {
-        double[] placing = new double[observations.count];
-        Gradient[] g = bottom.gradients(observations.places.x, observations.places.y);
-        for (int i = 0; i < placing.length; i++) {
-            placing[i] =
-                    placing(g[i], observations.varX[i], observations.varY[i], observations.covXY[i], bottom.scale());
+    static double[] of(StructureFit fit, Observations observations) {
+        double[] noise = new double[observations.count];
+        Gradient[] g = fit.gradients(observations.places.x, observations.places.y);
+        for (int i = 0; i < noise.length; i++) {
+            noise[i] =
+                    at(g[i], observations.varX[i], observations.varY[i], observations.covXY[i], fit.prior().scale());
         }
-        return placing;
+        return noise;
     }
 
     /** What the place of one observation adds about a bottom that was fitted without it. */
-    static double of(FittedBottom bottom, Observations observations, int i) {
-        Gradient g = bottom.gradient(observations.places.x[i], observations.places.y[i]);
-        return placing(g, observations.varX[i], observations.varY[i], observations.covXY[i], bottom.scale());
+    static double of(StructureFit fit, Observations observations, int i) {
+        Gradient g = fit.gradient(observations.places.x[i], observations.places.y[i]);
+        return at(g, observations.varX[i], observations.varY[i], observations.covXY[i], fit.prior().scale());
     }
 
     /** What a place with covariance S adds where the bottom falls so. */
-    public static double placing(Gradient g, double sxx, double syy, double sxy, Scale scale) {
+    public static double at(Gradient g, double sxx, double syy, double sxy, Scale scale) {
         double cap = CAP_METRES * scale.vertical();
         double along = g.dx() * g.dx() * sxx + g.dy() * g.dy() * syy + 2 * g.dx() * g.dy() * sxy;
         return Math.min(cap * cap, along + sxx * g.varDx() + syy * g.varDy());

@@ -9,7 +9,7 @@ import pegbed.surface.survey.Sounding;
  * Which further readings would tell the level of the shown visit best against an earlier one's.
  *
  * <p>Greedy: the next reading is the one that leaves the least variance of the offset δ, given all that is known, with the
- * doubt of bottom and slopes put right for the steepness of the ground ({@link SteepnessDoubt}). Where the shown visit has
+ * doubt of bottom and slopes calibrated for the steepness of the ground ({@link SteepnessDoubt}). Where the shown visit has
  * no reading yet that is the choice of the greatest 1ᵀM⁻¹1, M = K_post + diag τ², since then 1/var δ = 1/0.12² + 1ᵀM⁻¹1; τ²
  * is the depth noise and what an unsure place adds on the slope that is expected and on the slope that is unknown.
  */
@@ -40,10 +40,10 @@ public final class LevelChecks {
         noise = new double[n];
         for (int i = 0; i < n; i++) {
             for (int j = 0; j < n; j++) {
-                seen[i][j] = expected.toldCovariance(i, j);
+                seen[i][j] = expected.calibratedCovariance(i, j);
             }
-            level[i] = expected.toldWithLevel(i, shown, visit);
-            noise[i] = expected.toldNoise(i);
+            level[i] = expected.calibratedWithLevel(i, shown, visit);
+            noise[i] = expected.calibratedNoise(i);
         }
         slopes = bottom.gradients(
                 candidates.stream().mapToDouble(Sounding::xMetres).toArray(),
@@ -67,7 +67,7 @@ public final class LevelChecks {
      * The best readings in the order in which to take them.
      *
      * @param bottom what is known
-     * @param visit the earlier visit against whose level it is told
+     * @param visit the earlier visit against whose level it is measured
      * @param candidates where a reading could be taken, and how well it would be placed
      * @param count how many at most
      * @param apartMetres how far from each other at least, so that one change of the bottom can't spoil two

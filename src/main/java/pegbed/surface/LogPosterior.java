@@ -10,138 +10,168 @@ import pegbed.surface.prior.Priors;
 import pegbed.surface.survey.Scale;
 
 /**
- * Negative logarithm of the posterior density of the hyperparameters, with its gradient (Rasmussen & Williams 2006,
- * eq. 5.9: ∂ log p/∂θ = ½ tr[(ααᵀ − K⁻¹) ∂K/∂θ]). Variables are the logarithms, in the order of {@link Hyperparameters}.
- * In open water the constant is unknown and the length along is not used.
+ * Negative logarithm of the posterior density of one structure's hyperparameters, with its gradient (Rasmussen & Williams
+ * 2006, eq. 5.9: ∂ log p/∂θ = ½ tr[(ααᵀ − K⁻¹) ∂K/∂θ]). Variables are the logarithms, those that the {@link Priors} name.
  */
 public final class LogPosterior implements Bfgs.Objective {
     private final Observations observations;
     private final Priors priors;
     private final Scale scale;
-    private final double[] placing;
-    private final boolean open;
-    private final double ownTrack;
+    private final double[] inputNoise;
+    private final boolean unknownConstant;
     private final int n;
-    /** |Δu|, |Δv| and distance of each pair i > j, packed row by row; in open water 0 and twice the distance. */
+    private final boolean hasProfile;
+    /** |Δu|, |Δv|, the product of the roughness of both, and the distance of each pair i > j, packed row by row. */
     private final double[] du;
 
     private final double[] dv;
-    private final double[] dr;
-    /** Product of the roughness of both. */
     private final double[] rough;
-
+    private final double[] dr;
+    /** What does not depend on the hyperparameters. */
     private final double[] fixed;
 
+    /**
+     * @param inputNoise what the unsure place of each observation adds to its variance, square metres
+     * @param unknownConstant whether the mean has an unknown constant besides
+     */
     public LogPosterior(
-            Observations observations, Priors priors, Scale scale, double[] placing, boolean open, double ownTrack) {
+            Observations observations, Priors priors, Scale scale, double[] inputNoise, boolean unknownConstant) {
         this.observations = observations;
         this.priors = priors;
         this.scale = scale;
-        this.placing = placing;
-        this.open = open;
-        this.ownTrack = ownTrack;
+        this.inputNoise = inputNoise;
+        this.unknownConstant = unknownConstant;
         n = observations.count;
-        du = new double[n * (n - 1) / 2];
+        BottomCovariance k = new BottomCovariance(priors.medians(), scale);
+        hasProfile = k.profile2 > 0;
+        int pairs = n * (n - 1) / 2;
+        dr = new double[pairs];
+        fixed = new double[pairs];
+        du = new double[hasProfile ? pairs : 0];
         dv = new double[du.length];
-        dr = new double[du.length];
         rough = new double[du.length];
-        fixed = new double[du.length];
         PlaceCoordinates p = observations.places;
-        BottomCovariance any =
-                new BottomCovariance(Hyperparameters.ofLogs(priors.logMedians()), scale, open, 0, ownTrack);
         int at = 0;
         for (int i = 0; i < n; i++) {
             for (int j = 0; j < i; j++, at++) {
                 dr[at] = Math.hypot(p.x[i] - p.x[j], p.y[i] - p.y[j]);
-                du[at] = open ? 0 : Math.abs(p.u[i] - p.u[j]);
-                dv[at] = open ? dr[at] : Math.abs(p.v[i] - p.v[j]);
-                rough[at] = p.roughness[i] * p.roughness[j];
-                fixed[at] = any.level2 + any.track2 * p.t[i] * p.t[j] + observations.levelCovariance(i, j) + told(i, j);
+                fixed[at] = k.level2 + PlaceCoordinates.common(p, i, p, j) + observations.commonErrorCovariance(i, j);
+                if (hasProfile) {
+                    du[at] = Math.abs(p.u[i] - p.u[j]);
+                    dv[at] = Math.abs(p.v[i] - p.v[j]);
+                    rough[at] = p.roughness[i] * p.roughness[j];
+                }
             }
         }
     }
 
-    private double told(int i, int j) {
-        double[][] told = observations.places.told;
-        return told == null ? 0 : BottomCovariance.told(told[i], told[j]);
-    }
+    /** A correlation of all pairs and its derivative by the logarithm of its length; empty where it has no weight. */
+    private record Term(double[] correlation, double[] byLogLength) {
+        static final Term NONE = new Term(new double[0], new double[0]);
 
-    private double roughness2(int i) {
-        double roughness = observations.places.roughness[i];
-        return roughness * roughness;
+        static Term fiveHalves(double[] distances, double length) {
+            Term term = new Term(new double[distances.length], new double[distances.length]);
+            Matern.fiveHalves(distances, length, term.correlation, term.byLogLength);
+            return term;
+        }
+
+        static Term threeHalves(double[] distances, double length) {
+            Term term = new Term(new double[distances.length], new double[distances.length]);
+            Matern.threeHalves(distances, length, term.correlation, term.byLogLength);
+            return term;
+        }
+
+        void addTo(double[] values, double variance) {
+            for (int at = 0; at < correlation.length; at++) {
+                values[at] += variance * correlation[at];
+            }
+        }
     }
 
     @Override
     public double value(double[] logs, double[] gradient) {
-        Hyperparameters hyper = Hyperparameters.ofLogs(logs);
-        BottomCovariance k = new BottomCovariance(hyper, scale, open, 0, ownTrack);
-        double[] matrix = new double[n * n];
-        int pairs = du.length;
-        double[] across = new double[pairs];
-        double[] acrossByLog = new double[pairs];
-        Matern.fiveHalves(dv, k.across, across, acrossByLog);
-        double[] profile = new double[pairs];
-        double[] profileByLog = new double[pairs];
-        Matern.fiveHalves(du, k.along, profile, profileByLog);
-        double[] local = new double[pairs];
-        double[] localByLog = new double[pairs];
-        Matern.threeHalves(dr, k.local, local, localByLog);
-        int at = 0;
-        for (int i = 0; i < n; i++) {
-            for (int j = 0; j < i; j++, at++) {
-                double varied = k.profile2 * profile[at] * across[at] + k.local2 * local[at];
-                double value = rough[at] * varied + fixed[at];
-                matrix[i * n + j] = value;
-                matrix[j * n + i] = value;
-            }
-            double t = observations.places.t[i];
-            matrix[i * n + i] = roughness2(i) * (k.profile2 + k.local2)
-                    + k.level2
-                    + k.track2 * t * t
-                    + observations.levelCovariance(i, i)
-                    + told(i, i)
-                    + observations.noise(i, hyper.noise(), placing);
+        Hyperparameters hyper = Hyperparameters.ofLogs(priors.variables(), logs);
+        BottomCovariance k = new BottomCovariance(hyper, scale);
+        Term isotropic = k.isotropic2 > 0 ? Term.fiveHalves(dr, k.isotropic) : Term.NONE;
+        Term local = k.local2 > 0 ? Term.threeHalves(dr, k.local) : Term.NONE;
+        Term across = hasProfile ? Term.fiveHalves(dv, k.across) : Term.NONE;
+        Term along = hasProfile ? Term.fiveHalves(du, k.along) : Term.NONE;
+        double[] pairs = fixed.clone();
+        isotropic.addTo(pairs, k.isotropic2);
+        local.addTo(pairs, k.local2);
+        for (int at = 0; at < du.length; at++) {
+            pairs[at] += k.profile2 * rough[at] * across.correlation[at] * along.correlation[at];
         }
-        GaussianProcess conditioned;
+        GaussianProcess process;
         try {
-            conditioned = new GaussianProcess(matrix, observations.residual, open);
+            process = new GaussianProcess(matrix(pairs, k, hyper.noise()), observations.residual, unknownConstant);
         } catch (GaussianProcess.NotPositiveDefinite e) {
             return Double.POSITIVE_INFINITY;
         }
-        double[] inverse = conditioned.inverse();
-        double[] alpha = conditioned.alpha();
-        double profileSum = 0;
-        double acrossSum = 0;
-        double alongSum = 0;
-        double localSum = 0;
-        double lengthSum = 0;
+        double[] pull = new double[pairs.length];
+        double[] diagonal = new double[n];
+        pulls(process, pull, diagonal);
         double own = 0;
+        double roughOwn = 0;
         double noise = 0;
-        at = 0;
+        for (int i = 0; i < n; i++) {
+            double roughness = observations.places.roughness[i];
+            own += diagonal[i];
+            roughOwn += roughness * roughness * diagonal[i];
+            noise += diagonal[i] * observations.scaledVariance[i];
+        }
+        for (int i = 0; i < logs.length; i++) {
+            double slope =
+                    switch (priors.variables()[i]) {
+                        case PROFILE_SD -> 2 * k.profile2 * (triple(pull, across.correlation, along.correlation) + roughOwn);
+                        case ACROSS -> k.profile2 * triple(pull, across.byLogLength, along.correlation);
+                        case ALONG -> k.profile2 * triple(pull, across.correlation, along.byLogLength);
+                        case ISOTROPIC_SD -> 2 * k.isotropic2 * (GaussianProcess.dot(pull, isotropic.correlation) + own);
+                        case ISOTROPIC_LENGTH -> k.isotropic2 * GaussianProcess.dot(pull, isotropic.byLogLength);
+                        case LOCAL_SD -> 2 * k.local2 * (GaussianProcess.dot(pull, local.correlation) + own);
+                        case LOCAL_LENGTH -> k.local2 * GaussianProcess.dot(pull, local.byLogLength);
+                        case NOISE -> 2 * hyper.noise() * hyper.noise() * noise;
+                    };
+            gradient[i] = slope + priors.penaltyGradient(logs, i);
+        }
+        return priors.penalty(logs) - process.logMarginalLikelihood();
+    }
+
+    private double[] matrix(double[] pairs, BottomCovariance k, double eta) {
+        double[] matrix = new double[n * n];
+        PlaceCoordinates p = observations.places;
+        int at = 0;
+        for (int i = 0; i < n; i++) {
+            for (int j = 0; j < i; j++, at++) {
+                matrix[i * n + j] = pairs[at];
+                matrix[j * n + i] = pairs[at];
+            }
+            matrix[i * n + i] = k.between(p, i, p, i)
+                    + observations.commonErrorCovariance(i, i)
+                    + observations.noise(i, eta, inputNoise);
+        }
+        return matrix;
+    }
+
+    /** K⁻¹ − ααᵀ of each pair, which counts for itself and its mirror image, and half of it on the diagonal. */
+    private void pulls(GaussianProcess process, double[] pull, double[] diagonal) {
+        double[] inverse = process.inverse();
+        double[] alpha = process.alpha();
+        int at = 0;
         for (int i = 0; i < n; i++) {
             double alphaI = alpha[i];
             for (int j = 0; j < i; j++, at++) {
-                // Twice ½ for the pair and its mirror image.
-                double pull = rough[at] * (inverse[i * n + j] - alphaI * alpha[j]);
-                profileSum += pull * profile[at] * across[at];
-                acrossSum += pull * profile[at] * acrossByLog[at];
-                alongSum += pull * across[at] * profileByLog[at];
-                localSum += pull * local[at];
-                lengthSum += pull * localByLog[at];
+                pull[at] = inverse[i * n + j] - alphaI * alpha[j];
             }
-            double pull = (inverse[i * n + i] - alphaI * alphaI) / 2;
-            own += roughness2(i) * pull;
-            noise += pull * observations.scaledVariance[i];
+            diagonal[i] = (inverse[i * n + i] - alphaI * alphaI) / 2;
         }
-        gradient[0] = 2 * k.profile2 * (profileSum + own);
-        gradient[1] = k.profile2 * acrossSum;
-        gradient[2] = k.profile2 * alongSum;
-        gradient[3] = 2 * k.local2 * (localSum + own);
-        gradient[4] = k.local2 * lengthSum;
-        gradient[5] = 2 * hyper.noise() * hyper.noise() * noise;
-        for (int i = 0; i < logs.length; i++) {
-            gradient[i] += priors.penaltyGradient(logs, i);
+    }
+
+    private double triple(double[] pull, double[] a, double[] b) {
+        double sum = 0;
+        for (int at = 0; at < pull.length; at++) {
+            sum += pull[at] * rough[at] * a[at] * b[at];
         }
-        return priors.penalty(logs) - conditioned.logMarginalLikelihood();
+        return sum;
     }
 }

@@ -7,6 +7,7 @@ import org.ejml.data.DMatrixRMaj;
 import org.ejml.dense.row.CommonOps_DDRM;
 import org.ejml.dense.row.decomposition.TriangularSolver_DDRM;
 import pegbed.geometry.PegWater;
+import pegbed.model.Monitor;
 import pegbed.surface.gaussian.GaussianProcess;
 import pegbed.surface.prior.AcrossProfileBasis;
 import pegbed.surface.prior.BottomCovariance;
@@ -14,6 +15,8 @@ import pegbed.surface.prior.Hyperparameters;
 import pegbed.surface.prior.NeighbourInfluence;
 import pegbed.surface.prior.Priors;
 import pegbed.surface.prior.SharedProfile;
+import pegbed.surface.prior.Structure;
+import pegbed.surface.prior.StructurePrior;
 import pegbed.surface.survey.Scale;
 import pegbed.surface.survey.Survey;
 
@@ -27,7 +30,7 @@ import pegbed.surface.survey.Survey;
  * common, from the other pegs' readings about the tub, is Gaussian: precision P₀⁻¹ + ΣHᵀK⁻¹H, with K a peg's own
  * covariance and H what the common numbers count at its readings. ρ is weighed by how likely it makes the other pegs'
  * readings beside each other, so that pegs that disagree share little, and by how likely it makes this peg's readings;
- * against all that stands, with odds of {@value #UNLIKE}, that this peg is unlike them. The weighted mixture is told by
+ * against all that stands, with odds of {@value #UNLIKE}, that this peg is unlike them. The weighted mixture is given by
  * its mean and covariance (Bayesian model averaging: Hoeting et al. 1999, Statistical Science 14(4)).
  */
 final class NeighbourProfile {
@@ -40,15 +43,18 @@ final class NeighbourProfile {
     /** So many learned pegs move the medians of the hyperparameters half way to their mean (empirical). */
     private static final double HALF_WAY = 2;
 
-    private final List<FittedBottom> others;
+    private final List<StructureFit> others;
+    private final List<FittedBottom> bottoms;
     private final Priors priors;
     private final double[] pooled;
     private final AcrossProfileBasis basis;
 
-    NeighbourProfile(List<FittedBottom> others, boolean farBank, Priors priors) {
-        this.others = others;
+    NeighbourProfile(List<FittedBottom> bottoms, boolean farBank, Priors priors) {
+        this.bottoms = bottoms;
+        // The tub is the first of every peg's structures.
+        others = bottoms.stream().map(bottom -> bottom.fits().get(0)).toList();
         this.priors = priors;
-        pooled = pooled(others, priors);
+        pooled = pooled(bottoms, priors);
         basis = farBank
                 ? AcrossProfileBasis.between(others.stream()
                         .mapToDouble(NeighbourProfile::width)
@@ -58,35 +64,36 @@ final class NeighbourProfile {
     }
 
     /**
-     * What a peg is told by others.
+     * What neighbouring pegs say of a peg.
      *
      * @param shared about the tub
      * @param priors of the hyperparameters, moved towards what the others have
      */
-    record Told(SharedProfile shared, Priors priors) {}
+    record Said(SharedProfile shared, Priors priors) {}
 
-    /** What a survey's neighbours tell, given its own readings; nothing new where it has no neighbours of its kind. */
-    static Told of(
-            Survey survey, NeighbouringPegs neighbours, Priors priors, Scale scale, pegbed.model.Monitor monitor) {
+    /** What a survey's neighbours say, given its own readings; nothing new where it has no neighbours of its kind. */
+    static Said of(Survey survey, NeighbouringPegs neighbours, StructurePrior tub, Monitor monitor) {
+        Priors priors = tub.priors();
         boolean farBank = survey.coordinates().hasFarBank();
-        List<FittedBottom> others = neighbours.alike(farBank);
-        if (others.isEmpty() || survey.water().isEmpty() || !scale.equals(Scale.PEG)) {
-            return new Told(SharedProfile.NONE, priors);
+        List<FittedBottom> bottoms = neighbours.alike(farBank);
+        if (bottoms.isEmpty() || survey.water().isEmpty() || !tub.scale().equals(Scale.PEG)) {
+            return new Said(SharedProfile.NONE, priors);
         }
-        NeighbourProfile profile = new NeighbourProfile(others, farBank, priors);
-        FittedBottom alone = BottomModel.fitWith(survey, Hyperparameters.ofLogs(profile.pooled), monitor);
-        return profile.told(alone);
+        NeighbourProfile profile = new NeighbourProfile(bottoms, farBank, priors);
+        Hyperparameters pooled = Hyperparameters.ofLogs(priors.variables(), profile.pooled);
+        StructureFit alone = BottomModel.fitWith(survey, Structure.TUB, pooled, monitor);
+        return profile.said(alone);
     }
 
-    static double width(FittedBottom bottom) {
+    static double width(StructureFit bottom) {
         return bottom.survey().water().map(PegWater::widthMetres).orElseThrow();
     }
 
     /** Medians moved towards the mean of what the pegs have learned. */
-    private static double[] pooled(List<FittedBottom> others, Priors priors) {
-        List<double[]> learned = others.stream()
+    private static double[] pooled(List<FittedBottom> bottoms, Priors priors) {
+        List<double[]> learned = bottoms.stream()
                 .filter(FittedBottom::learned)
-                .map(bottom -> bottom.hyperparameters().logs())
+                .map(bottom -> bottom.fits().get(0).hyperparameters().logs(priors.variables()))
                 .toList();
         double[] logs = priors.logMedians().clone();
         double moved = learned.size() / (learned.size() + HALF_WAY);
@@ -102,7 +109,7 @@ final class NeighbourProfile {
     /** One share, what the pegs have in common if it is so, and the logarithm of its weight. */
     record Case(double share, double[] mean, double[][] factor, double logWeight) {}
 
-    private Told told(FittedBottom alone) {
+    private Said said(StructureFit alone) {
         List<Case> cases = new ArrayList<>();
         double[] others = new double[SHARES.length];
         for (int i = 0; i < SHARES.length; i++) {
@@ -124,7 +131,7 @@ final class NeighbourProfile {
         return mixed(cases, weights, Math.exp(logs[cases.size()] - total), width(alone));
     }
 
-    private Told mixed(List<Case> cases, double[] weights, double unlike, double width) {
+    private Said mixed(List<Case> cases, double[] weights, double unlike, double width) {
         int n = basis.size();
         double[] mean = new double[n];
         double[][] covariance = new double[n][n];
@@ -153,8 +160,8 @@ final class NeighbourProfile {
         }
         logs[0] += Math.log(own) / 2;
         NeighbourInfluence lesson = new NeighbourInfluence(others.size(), 1 - unlike);
-        return new Told(
-                new SharedProfile(basis, width, mean, covariance, own, lesson), new Priors(logs, priors.logSds()));
+        return new Said(
+                new SharedProfile(basis, width, mean, covariance, own, lesson), new Priors(priors.variables(), logs, priors.logSds()));
     }
 
     private static double logSum(double[] logs) {
@@ -175,7 +182,7 @@ final class NeighbourProfile {
     BottomCovariance own(double share) {
         double[] logs = pooled.clone();
         logs[0] += Math.log(1 - share) / 2;
-        return new BottomCovariance(Hyperparameters.ofLogs(logs), Scale.PEG, false, 0, 1 - share);
+        return new BottomCovariance(Hyperparameters.ofLogs(priors.variables(), logs), Scale.PEG);
     }
 
     /** What the other pegs say is common; its weight is how likely their readings are. */
@@ -185,10 +192,10 @@ final class NeighbourProfile {
         double[][] precision = new double[n][n];
         double[] pull = new double[n];
         double log = 0;
-        for (FittedBottom other : others) {
+        for (StructureFit other : others) {
             Observations readings = other.observations();
             GaussianProcess conditioned =
-                    new GaussianProcess(covariance(other, own), Arrays.copyOf(readings.residual, readings.real), false);
+                    new GaussianProcess(covariance(other, own, share), Arrays.copyOf(readings.residual, readings.real), false);
             log += conditioned.logMarginalLikelihood();
             double[][] counts = basis.weights(readings.places, readings.real, width(other));
             for (int i = 0; i < n; i++) {
@@ -209,7 +216,7 @@ final class NeighbourProfile {
             return new Case(0, new double[n], new double[n][n], log);
         }
         BottomCovariance whole = own(0);
-        DMatrixRMaj prior = new DMatrixRMaj(basis.prior(share * whole.profile2, whole.across, share * whole.track2));
+        DMatrixRMaj prior = new DMatrixRMaj(basis.prior(share * whole.profile2, whole.across, share * StructurePrior.TRACK_SD_METRES * StructurePrior.TRACK_SD_METRES));
         DMatrixRMaj root = new DMatrixRMaj(n, n, true, GaussianProcess.factored(prior.data, n));
         double[] grown = GaussianProcess.factored(grown(root, new DMatrixRMaj(precision)).data, n);
         double[][] factor = new double[n][];
@@ -241,12 +248,12 @@ final class NeighbourProfile {
         return grown;
     }
 
-    /** How likely a peg's own readings are, by its logarithm, once the others have told what is common. */
-    private double evidence(FittedBottom peg, Case common) {
+    /** How likely a peg's own readings are, by its logarithm, once the others have said what is common. */
+    private double evidence(StructureFit peg, Case common) {
         Observations readings = peg.observations();
         int n = readings.real;
         double[][] counts = basis.weights(readings.places, n, width(peg));
-        double[] k = covariance(peg, own(common.share()));
+        double[] k = covariance(peg, own(common.share()), common.share());
         double[] residual = Arrays.copyOf(readings.residual, n);
         double[][] features = new double[n][basis.size()];
         for (int i = 0; i < n; i++) {
@@ -265,14 +272,17 @@ final class NeighbourProfile {
         return new GaussianProcess(k, residual, false).logMarginalLikelihood();
     }
 
-    /** Covariance of a peg's real readings, noise included. */
-    static double[] covariance(FittedBottom peg, BottomCovariance own) {
+    /** Covariance of a peg's real readings, noise included, without the share of the track that all pegs have in common. */
+    static double[] covariance(StructureFit peg, BottomCovariance own, double share) {
         Observations readings = peg.observations();
         int n = readings.real;
         double[] k = new double[n * n];
+        double[] track = readings.places.features[0];
         for (int i = 0; i < n; i++) {
             for (int j = 0; j < n; j++) {
-                k[i * n + j] = own.between(readings.places, i, readings.places, j) + readings.levelCovariance(i, j);
+                k[i * n + j] = own.between(readings.places, i, readings.places, j)
+                        - share * track[i] * track[j]
+                        + readings.commonErrorCovariance(i, j);
             }
             k[i * n + i] += peg.observationNoise(i);
         }

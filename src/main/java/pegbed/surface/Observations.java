@@ -2,11 +2,11 @@ package pegbed.surface;
 
 import java.util.Arrays;
 import java.util.List;
-import pegbed.geometry.BankCoordinates;
 import pegbed.surface.BankSoundings.Edge;
 import pegbed.surface.prior.Covariance;
+import pegbed.surface.prior.EdgeDepth;
 import pegbed.surface.prior.PlaceCoordinates;
-import pegbed.surface.prior.PriorMean;
+import pegbed.surface.prior.StructurePrior;
 import pegbed.surface.survey.Levels;
 import pegbed.surface.survey.Sounding;
 import pegbed.surface.survey.Survey;
@@ -40,13 +40,15 @@ public final class Observations {
     final double[] covXY;
 
     private final int[] visit;
+    private final EdgeDepth edge;
     private final Levels levels;
 
-    public Observations(Survey survey, PriorMean tub) {
+    public Observations(Survey survey, StructurePrior prior) {
         List<Sounding> soundings = survey.soundings();
         List<Edge> edges = survey.water()
                 .map(water -> BankSoundings.of(water, survey.used()))
                 .orElse(List.of());
+        edge = EdgeDepth.of(prior.structure());
         sounding = survey.canonicalOrder();
         real = sounding.length;
         count = real + edges.size();
@@ -65,7 +67,7 @@ public final class Observations {
             x[i] = s.xMetres();
             y[i] = s.yMetres();
             depth[i] = s.depthMetres();
-            double sd = s.sdDepthMetres() * tub.scale().vertical();
+            double sd = s.sdDepthMetres() * prior.scale().vertical();
             scaledVariance[i] = sd * sd;
             fixedVariance[i] = s.changeSdMetres() * s.changeSdMetres();
             varX[i] = s.varX();
@@ -77,17 +79,17 @@ public final class Observations {
             Edge e = edges.get(i - real);
             x[i] = e.x();
             y[i] = e.y();
-            depth[i] = e.depth();
-            fixedVariance[i] = e.variance();
+            depth[i] = edge.metres();
+            fixedVariance[i] = edge.ownSdMetres() * edge.ownSdMetres();
             varX[i] = e.varX();
             varY[i] = e.varY();
-            visit[i] = -1;
+            visit[i] = -1 - e.bank();
         }
-        places = PlaceCoordinates.of(x, y, survey.coordinates(), tub);
+        places = PlaceCoordinates.of(x, y, prior);
         mean = new double[count];
         residual = new double[count];
         for (int i = 0; i < count; i++) {
-            mean[i] = tub.depth(places, i) + (visit[i] < 0 ? 0 : levels.mean(visit[i]));
+            mean[i] = prior.depth(places, i) + (visit[i] < 0 ? 0 : levels.mean(visit[i]));
             residual[i] = depth[i] - mean[i];
         }
     }
@@ -115,12 +117,13 @@ public final class Observations {
             double[] covXY) {}
 
     /** Soundings in open water. */
-    public Observations(OpenWater soundings, PriorMean tub) {
+    public Observations(OpenWater soundings, StructurePrior prior) {
+        edge = EdgeDepth.of(prior.structure());
         sounding = soundings.sounding();
         real = sounding.length;
         count = real;
         levels = Levels.same(1);
-        places = PlaceCoordinates.of(soundings.x(), soundings.y(), BankCoordinates.OPEN, tub);
+        places = PlaceCoordinates.of(soundings.x(), soundings.y(), prior);
         scaledVariance = soundings.scaledVariance();
         fixedVariance = new double[count];
         varX = soundings.varX();
@@ -130,19 +133,30 @@ public final class Observations {
         mean = new double[count];
         residual = new double[count];
         for (int i = 0; i < count; i++) {
-            mean[i] = tub.depth(places, i);
+            mean[i] = prior.depth(places, i);
             residual[i] = soundings.depth()[i] - mean[i];
         }
     }
 
-    /** Index of the visit of an observation; -1 for the banks' own. */
+    /** Where they are, in the structure's coordinates. */
+    public PlaceCoordinates places() {
+        return places;
+    }
+
+    /** Index of the visit of an observation; below 0 for the banks' own, one number a bank. */
     int visit(int i) {
         return visit[i];
     }
 
-    /** Covariance that two observations share because of the levels of their visits. */
-    double levelCovariance(int i, int j) {
-        return visit[i] < 0 || visit[j] < 0 ? 0 : levels.covariance(visit[i], visit[j]);
+    /**
+     * Covariance of the errors that two observations have in common: the levels of their visits, or how much water stands
+     * at the edge of their bank.
+     */
+    double commonErrorCovariance(int i, int j) {
+        if (visit[i] >= 0 && visit[j] >= 0) {
+            return levels.covariance(visit[i], visit[j]);
+        }
+        return visit[i] == visit[j] ? edge.sharedSdMetres() * edge.sharedSdMetres() : 0;
     }
 
     /** Covariance of each observation with the level of a visit. */
@@ -155,32 +169,32 @@ public final class Observations {
     }
 
     /** Variance of observation i about the bottom at the place that was meant. */
-    double noise(int i, double eta, double[] placing) {
-        return eta * eta * scaledVariance[i] + fixedVariance[i] + placing[i] + JITTER;
+    double noise(int i, double eta, double[] inputNoise) {
+        return eta * eta * scaledVariance[i] + fixedVariance[i] + inputNoise[i] + JITTER;
     }
 
     /** Covariance of all observations, noise included, row by row. */
-    public double[] covariance(Covariance k, double eta, double[] placing) {
+    public double[] covariance(Covariance k, double eta, double[] inputNoise) {
         double[] matrix = new double[count * count];
         for (int i = 0; i < count; i++) {
             for (int j = 0; j < i; j++) {
-                double value = k.between(places, i, places, j) + levelCovariance(i, j);
+                double value = k.between(places, i, places, j) + commonErrorCovariance(i, j);
                 matrix[i * count + j] = value;
                 matrix[j * count + i] = value;
             }
-            matrix[i * count + i] = k.between(places, i, places, i) + levelCovariance(i, i) + noise(i, eta, placing);
+            matrix[i * count + i] = k.between(places, i, places, i) + commonErrorCovariance(i, i) + noise(i, eta, inputNoise);
         }
         return matrix;
     }
 
     /** What the position noise adds before the slopes are known: a sixteenth of half the trace of S. */
-    public double[] firstPlacing() {
-        double[] placing = new double[count];
-        Arrays.setAll(placing, i -> firstPlacing(varX[i], varY[i]));
-        return placing;
+    public double[] firstInputNoise() {
+        double[] inputNoise = new double[count];
+        Arrays.setAll(inputNoise, i -> firstInputNoise(varX[i], varY[i]));
+        return inputNoise;
     }
 
-    public static double firstPlacing(double varX, double varY) {
+    public static double firstInputNoise(double varX, double varY) {
         return 0.0625 * (varX + varY) / 2;
     }
 }

@@ -42,8 +42,8 @@ public final class SteepnessDoubt {
         return new Gradient(g.dx(), g.dy(), factor * factor * g.varDx(), factor * factor * g.varDy());
     }
 
-    /** Covariance of the bottom at places with the doubt put right, square metres. */
+    /** Covariance of the bottom at places with calibrated doubt, square metres. */
     public static double[][] covariance(FittedBottom bottom, List<Sounding> places) {
-        return ExpectedReadings.of(bottom, visit -> false, places).toldBottom();
+        return ExpectedReadings.of(bottom, visit -> false, places).calibratedBottom();
     }
 }

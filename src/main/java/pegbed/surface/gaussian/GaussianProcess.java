@@ -27,6 +27,8 @@ public final class GaussianProcess {
     private final double constant;
     private final double[] values;
     private final double logDeterminant;
+    /** Worked out when first asked for; whoever is first, it is the same. */
+    private volatile double[] diagonal;
 
     /**
      * Conditions a field.
@@ -258,14 +260,14 @@ public final class GaussianProcess {
      *
      * @throws IllegalStateException with an unknown constant, for which this does not hold
      */
-    public double[] told(int observation) {
+    public double[] whitenedUnit(int observation) {
         if (whitenedOnes != null) {
             throw new IllegalStateException("What one observation tells is reckoned for a known mean only.");
         }
-        double[] told = new double[n];
-        told[observation] = 1;
-        whiten(told);
-        return told;
+        double[] unit = new double[n];
+        unit[observation] = 1;
+        whiten(unit);
+        return unit;
     }
 
     /** 1 − 1ᵀK⁻¹k* of each place (0 − for gradients): how little of the constant the observations tell there. */
@@ -347,6 +349,20 @@ public final class GaussianProcess {
             }
         }
         return inverse;
+    }
+
+    /** The diagonal of K⁻¹: one over what is unknown of each observation given the others. Shared, not to be changed. */
+    public double[] inverseDiagonal() {
+        double[] known = diagonal;
+        if (known == null) {
+            double[] inverse = inverse();
+            known = new double[n];
+            for (int i = 0; i < n; i++) {
+                known[i] = inverse[i * n + i];
+            }
+            diagonal = known;
+        }
+        return known;
     }
 
     /** L⁻¹, row by row. */

@@ -1,11 +1,14 @@
 package pegbed.surface.prior;
 
 /**
- * What the model has learned of how the bottom varies. All above 0.
+ * How the bottom of one structure varies. Standard deviations are 0 where the structure has no such term; all else is above
+ * 0.
  *
- * @param profileSdMetres σp, standard deviation of the cross-profile about the tub, metres
+ * @param profileSdMetres σp, standard deviation of the cross-profile that holds along the water, metres
  * @param acrossMetres ℓv, length scale of the cross-profile across the water, metres
  * @param alongMetres Lu, length along the water over which the cross-profile holds, metres
+ * @param isotropicSdMetres σm, standard deviation of what is alike in all directions, metres
+ * @param isotropicMetres ℓm, its length scale, metres
  * @param localSdMetres σr, standard deviation of what is local, metres
  * @param localMetres ℓr, length scale of what is local, metres
  * @param noise η, factor on the depth noise of the readings, no unit
@@ -14,31 +17,53 @@ public record Hyperparameters(
         double profileSdMetres,
         double acrossMetres,
         double alongMetres,
+        double isotropicSdMetres,
+        double isotropicMetres,
         double localSdMetres,
         double localMetres,
         double noise) {
-    /** Number of hyperparameters. */
-    static final int COUNT = 6;
-
-    /** The logarithms, in order. */
-    public double[] logs() {
-        return new double[] {
-            Math.log(profileSdMetres),
-            Math.log(acrossMetres),
-            Math.log(alongMetres),
-            Math.log(localSdMetres),
-            Math.log(localMetres),
-            Math.log(noise)
-        };
+    /** The variables by name, in order. */
+    public enum Variable {
+        PROFILE_SD,
+        ACROSS,
+        ALONG,
+        ISOTROPIC_SD,
+        ISOTROPIC_LENGTH,
+        LOCAL_SD,
+        LOCAL_LENGTH,
+        NOISE
     }
 
-    public static Hyperparameters ofLogs(double[] logs) {
-        return new Hyperparameters(
-                Math.exp(logs[0]),
-                Math.exp(logs[1]),
-                Math.exp(logs[2]),
-                Math.exp(logs[3]),
-                Math.exp(logs[4]),
-                Math.exp(logs[5]));
+    /**
+     * From logarithms.
+     *
+     * @param variables which are given; standard deviations that are not are 0, lengths 1
+     * @param logs theirs
+     */
+    public static Hyperparameters ofLogs(Variable[] variables, double[] logs) {
+        double[] all = {0, 1, 1, 0, 1, 0, 1, 1};
+        for (int i = 0; i < variables.length; i++) {
+            all[variables[i].ordinal()] = Math.exp(logs[i]);
+        }
+        return new Hyperparameters(all[0], all[1], all[2], all[3], all[4], all[5], all[6], all[7]);
+    }
+
+    /** The logarithms of some of them. */
+    public double[] logs(Variable[] variables) {
+        double[] all = {
+            profileSdMetres,
+            acrossMetres,
+            alongMetres,
+            isotropicSdMetres,
+            isotropicMetres,
+            localSdMetres,
+            localMetres,
+            noise
+        };
+        double[] logs = new double[variables.length];
+        for (int i = 0; i < logs.length; i++) {
+            logs[i] = Math.log(all[variables[i].ordinal()]);
+        }
+        return logs;
     }
 }

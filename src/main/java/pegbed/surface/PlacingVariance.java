@@ -1,0 +1,36 @@
+package pegbed.surface;
+
+import pegbed.surface.prior.BankDistances;
+
+/**
+ * What an unsure place adds to the variance of a stated depth, on ground that slopes: the angler lays a rig only nearly
+ * where it is wanted (0.14 m, common practice), and near a bank the bank itself lies only nearly where it was drawn, so that
+ * all the ground about it may be nearer or further than thought: σ_b² e^(−2d/1.5 m) times the square of the slope, with σ_b
+ * 0.21 m at the near bank, 0.31 m at the far bank and 0.28 m at an island (empirical).
+ */
+final class PlacingVariance {
+    private static final double LAYING_SD = 0.14;
+    private static final double NEAR_SD = 0.21;
+    private static final double FAR_SD = 0.31;
+    private static final double ISLAND_SD = 0.28;
+    private static final double RUN_METRES = 1.5;
+
+    private PlacingVariance() {}
+
+    /** In open water, square metres. */
+    static double open(double slopeX, double slopeY) {
+        return LAYING_SD * LAYING_SD * (slopeX * slopeX + slopeY * slopeY);
+    }
+
+    /** At place i of some whose distances from the banks are known, square metres. */
+    static double at(BankDistances distances, int i, double slopeX, double slopeY) {
+        double bank = Math.max(
+                of(NEAR_SD, distances.near(i)),
+                Math.max(of(FAR_SD, distances.far(i)), of(ISLAND_SD, distances.island(i))));
+        return (LAYING_SD * LAYING_SD + bank) * (slopeX * slopeX + slopeY * slopeY);
+    }
+
+    private static double of(double sd, double distance) {
+        return sd * sd * Math.exp(-2 * distance / RUN_METRES);
+    }
+}

@@ -1,0 +1,54 @@
+package pegbed.surface.prior;
+
+import pegbed.geometry.BankCoordinates;
+
+/**
+ * How far places lie from the banks, each structure's first question. Distances are in metres on a peg's scale, clipped at
+ * 0, and infinite where there is no such bank.
+ */
+public final class BankDistances {
+    private final double[] near;
+    private final double[] far;
+    private final double[] island;
+
+    private BankDistances(int count) {
+        near = new double[count];
+        far = new double[count];
+        island = new double[count];
+    }
+
+    /**
+     * The distances of places.
+     *
+     * @param horizontal the water's horizontal scale beside a peg's
+     */
+    public static BankDistances of(double[] x, double[] y, BankCoordinates banks, double horizontal) {
+        BankDistances distances = new BankDistances(x.length);
+        for (int i = 0; i < x.length; i++) {
+            distances.near[i] = Math.max(banks.fromNear(x[i], y[i]), 0) / horizontal;
+            distances.far[i] = Math.max(banks.fromFar(x[i], y[i]), 0) / horizontal;
+            distances.island[i] = banks.fromIsland(x[i], y[i]) / horizontal;
+        }
+        return distances;
+    }
+
+    /** Distance of place i from the near bank. */
+    public double near(int i) {
+        return near[i];
+    }
+
+    /** Distance of place i from the far bank. */
+    public double far(int i) {
+        return far[i];
+    }
+
+    /** Distance of place i from the nearest island. */
+    public double island(int i) {
+        return island[i];
+    }
+
+    /** Distance to the nearest bank of any kind. */
+    double nearest(int i) {
+        return Math.min(near[i], Math.min(far[i], island[i]));
+    }
+}
