@@ -15,7 +15,11 @@ final class TrainingRun {
 
     private TrainingRun() {}
 
-    /** @param args the file of a sample peg, an empty folder */
+    /**
+     * Trains.
+     *
+     * @param args the file of a sample peg, an empty folder
+     */
     public static void main(String[] args) throws Exception {
         Path folder = Path.of(args[1]);
         String peg = Files.copy(Path.of(args[0]), folder.resolve("training.peg.json"))
