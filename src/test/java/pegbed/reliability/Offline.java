@@ -36,6 +36,7 @@ public final class Offline {
      *
      * @param args a folder to work in, a peg file in it
      */
+    @SuppressWarnings("deprecation") // Nothing else bars a whole process from the network.
     public static void main(String[] args) throws IOException {
         Socket.setSocketImplFactory(Offline::socket);
         ServerSocket.setSocketFactory(Offline::socket);
