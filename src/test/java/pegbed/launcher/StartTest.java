@@ -28,16 +28,13 @@ class StartTest {
     private static final Path BUILT = Path.of("target");
     private static final Path PEG = Path.of("sample-pegs", "tansy-cut-14.peg.json");
 
-    @TempDir
-    private Path folder;
-
     private Path program;
     private Path archive;
     private Path work;
     private Ended whole;
 
     @BeforeAll
-    void aCopyWithAnArchiveOfItsOwn() throws IOException, InterruptedException {
+    void aCopyWithAnArchiveOfItsOwn(@TempDir Path folder) throws IOException, InterruptedException {
         program = Files.createDirectory(folder.resolve("program")).toRealPath();
         work = Files.createDirectory(folder.resolve("work"));
         Files.copy(BUILT.resolve("pegbed"), program.resolve("pegbed"), StandardCopyOption.COPY_ATTRIBUTES);
