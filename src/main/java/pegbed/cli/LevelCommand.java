@@ -2,6 +2,7 @@ package pegbed.cli;
 
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
+import java.time.ZoneId;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
@@ -68,7 +69,7 @@ public final class LevelCommand implements Callable<Integer> {
         PegArgument file = changes ? PegArgument.change(path) : PegArgument.look(path, output.err());
         Peg peg = file.peg();
         if (arrive) {
-            OffsetDateTime now = OffsetDateTime.now().truncatedTo(ChronoUnit.SECONDS);
+            OffsetDateTime now = OffsetDateTime.now(ZoneId.systemDefault()).truncatedTo(ChronoUnit.SECONDS);
             peg = VisitEdits.begin(peg, now).change().apply(peg);
         }
         if (board != null) {

@@ -59,6 +59,7 @@ final class ShelfCommand implements Callable<Integer> {
         private Path move;
 
         @Option(names = "--delete", description = "Put the one peg that is found into the folder 'deleted' beside it.")
+        @SuppressWarnings("UnusedVariable") // The one that is left when the others are not asked for.
         private boolean delete;
     }
 

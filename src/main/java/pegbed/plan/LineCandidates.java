@@ -121,7 +121,7 @@ public final class LineCandidates {
         List<Zone> order = List.of(Zone.LEFT_MARGIN, Zone.RIGHT_MARGIN, Zone.TRACK, Zone.ACROSS, Zone.SHORT);
         boolean deep = depthMetres >= map.deepest().spot().depthMetres() - SHORTFALL_METRES;
         return order.stream()
-                .filter(zone -> node >= 0 && map.zones().contains(zone, node) || deep && zone == Zone.TRACK)
+                .filter(zone -> (node >= 0 && map.zones().contains(zone, node)) || (deep && zone == Zone.TRACK))
                 .findFirst();
     }
 

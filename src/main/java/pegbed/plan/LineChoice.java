@@ -112,7 +112,7 @@ final class LineChoice {
         int room = limits.mostLines() - fixed.size();
         Chosen found = null;
         for (int[] numbers : numbers(free)) {
-            if (Arrays.stream(numbers).sum() > Math.max(0, room) || found != null && hopeless(numbers, found)) {
+            if (Arrays.stream(numbers).sum() > Math.max(0, room) || (found != null && hopeless(numbers, found))) {
                 continue;
             }
             Chosen chosen = withNumbers(numbers);
@@ -215,7 +215,7 @@ final class LineChoice {
     }
 
     private boolean better(int crossings, double value) {
-        return crossings < bestCrossings || crossings == bestCrossings && value > bestWorth + NOTICEABLE;
+        return crossings < bestCrossings || (crossings == bestCrossings && value > bestWorth + NOTICEABLE);
     }
 
     /** The most that the lines still wanted can be worth. */

@@ -378,7 +378,6 @@ public final class Session {
     /** Ends the work. Edits that were not saved are given up only if the person said so; else they stay kept. */
     public void close(boolean giveUp, Runnable done) {
         recomputation.forget();
-        Runnable closed = done::run;
         onDisk(
                 () -> {
                     if (giveUp) {
@@ -386,7 +385,7 @@ public final class Session {
                     }
                     filing.leave();
                 },
-                closed,
+                done,
                 sentence -> done.run());
     }
 }

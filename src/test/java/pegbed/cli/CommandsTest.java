@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -153,7 +154,7 @@ class CommandsTest {
         Ran refused = Ran.pegbed("add", peg, "9 -20 2'9", "9 -20 2'99");
         assertEquals(2, refused.status());
         assertTrue(refused.err().contains("2'99"), refused.err());
-        assertEquals(new String(bytes, "UTF-8"), Files.readString(peg));
+        assertEquals(new String(bytes, StandardCharsets.UTF_8), Files.readString(peg));
     }
 
     @Test

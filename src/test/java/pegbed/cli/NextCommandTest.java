@@ -51,7 +51,7 @@ class NextCommandTest {
             assertTrue(reading.path("stop").isBoolean());
         }
         JsonNode first = answer.path("next").path(0);
-        first.fields().forEachRemaining(field -> assertEquals(field.getValue(), answer.path(field.getKey())));
+        first.properties().forEach(field -> assertEquals(field.getValue(), answer.path(field.getKey())));
         // 2 m is read; the opening's second place is .3e + 1 straight out, e about 10.5 m.
         assertEquals(4.1, first.path("distance_m").asDouble(), 0.3);
         assertEquals(0, first.path("angle_deg").asDouble());

@@ -140,7 +140,8 @@ class GuidanceTest {
         double[] angles = {0, -35, 20, -60, 45};
         Peg peg = InventedWater.cut();
         for (int i = 0; i < count; i++) {
-            Place place = Place.polar(2 + 1.9 * (i / angles.length) + 0.23 * i, angles[i % angles.length]);
+            int ring = i / angles.length;
+            Place place = Place.polar(2 + 1.9 * ring + 0.23 * i, angles[i % angles.length]);
             peg = peg.withReading(InventedWater.read(place, InventedWater::cutDepth));
         }
         return peg;

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.Arrays;
 import java.util.Random;
 import java.util.function.ToDoubleFunction;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import pegbed.bench.speed.InventedLake;
 import pegbed.model.InputException;
@@ -13,6 +14,7 @@ import pegbed.model.Monitor;
 import pegbed.model.SoundingLog;
 
 /** Odd logs of a whole lake, and what must not change its bottom. */
+@Tag("slow")
 class LakeEdgesTest {
     private static LakeDepths depths(SoundingLog log, double[] x, double[] y) throws InputException {
         return LakeModel.fit(log, Monitor.NONE).depths(x, y, Monitor.NONE);

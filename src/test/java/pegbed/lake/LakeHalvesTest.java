@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import pegbed.model.InputException;
 import pegbed.model.Monitor;
@@ -22,6 +23,7 @@ import pegbed.surface.survey.Survey;
  * A real lake, each half of its 1,027 soundings told from the other. Data: Hay, C. R. J. (IISD Experimental Lakes Area),
  * doi:10.5281/zenodo.18237230, CC BY 4.0; see {@code lake227/SOURCE.txt}.
  */
+@Tag("slow")
 class LakeHalvesTest {
     private static final double NINETY = 1.6449;
 

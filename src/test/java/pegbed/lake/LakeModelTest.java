@@ -11,6 +11,7 @@ import java.util.Random;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ForkJoinPool;
 import java.util.concurrent.atomic.AtomicInteger;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -27,6 +28,7 @@ import pegbed.surface.survey.Sounding;
 import pegbed.surface.survey.Survey;
 
 /** Logs of a whole lake. */
+@Tag("slow")
 class LakeModelTest {
     /** Places in the invented lake, some at its very edge. */
     private static double[][] places(int count, long seed) {

@@ -82,7 +82,7 @@ class LineChoiceTest {
             if (isAllowed(lines, candidates, wanted)) {
                 best.merge(numbers(lines), lines, (a, b) -> {
                     int crossings = crossings(a) - crossings(b);
-                    return crossings < 0 || crossings == 0 && value(a) >= value(b) ? a : b;
+                    return crossings < 0 || (crossings == 0 && value(a) >= value(b)) ? a : b;
                 });
             }
         }

@@ -16,7 +16,11 @@ import pegbed.storage.peg.Opened;
 public final class Adding {
     private Adding() {}
 
-    /** @param args the file, a name for the notes, how many readings are to be added */
+    /**
+     * Adds readings to a file, one by one.
+     *
+     * @param args the file, a name for the notes, how many readings are to be added
+     */
     public static void main(String[] args) {
         Path file = Path.of(args[0]);
         int added = 0;

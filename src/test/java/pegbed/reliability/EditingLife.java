@@ -12,7 +12,11 @@ import pegbed.session.Pegs;
 public final class EditingLife {
     private EditingLife() {}
 
-    /** @param args the folder of the journals, the folder of the pegs, the file or {@code -} for none, the seed */
+    /**
+     * Edits until it is killed.
+     *
+     * @param args the folder of the journals, the folder of the pegs, the file or {@code -} for none, the seed
+     */
     public static void main(String[] args) {
         Path pegs = Path.of(args[1]);
         Random random = new Random(Long.parseLong(args[3]));

@@ -31,9 +31,9 @@ record FaultRun(int failed, int confirmed) {
         PegFile.save(file, Pegs.plumbed(1 + random.nextInt(8)), Optional.empty());
         FaultyDisk disk = new FaultyDisk();
         boolean named = random.nextInt(5) > 0;
-        Record record = named
-                ? new Record(PegFile.read(file).peg(), Optional.of(file))
-                : new Record(Pegs.bare(), Optional.empty());
+        WorkRecord record = named
+                ? new WorkRecord(PegFile.read(file).peg(), Optional.of(file))
+                : new WorkRecord(Pegs.bare(), Optional.empty());
         if (named && random.nextBoolean()) {
             workBefore(journals, file, random, record);
         }
@@ -69,7 +69,7 @@ record FaultRun(int failed, int confirmed) {
     }
 
     /** An earlier life on a sound disk, which leaves edits in the journal. */
-    private static void workBefore(Path journals, Path file, Random random, Record record) {
+    private static void workBefore(Path journals, Path file, Random random, WorkRecord record) {
         RandomEditor editor = new RandomEditor(journals, random, false, listener(record));
         editor.open(file);
         for (int i = random.nextInt(8); i > 0; i--) {
@@ -96,7 +96,7 @@ record FaultRun(int failed, int confirmed) {
     }
 
     /** Writes down what an editor tells. */
-    static RandomEditor.Listener listener(Record record) {
+    static RandomEditor.Listener listener(WorkRecord record) {
         return new RandomEditor.Listener() {
             @Override
             public void tries(String state) {

@@ -5,12 +5,14 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import pegbed.model.InputException;
 
 /** Whatever the disk does, what was confirmed is there at the next start. More of it runs at night. */
+@Tag("slow")
 class FaultyDiskTest {
     private static final int RUNS = 20;
 

@@ -63,6 +63,7 @@ final class FaultyProvider extends FileSystemProvider {
     }
 
     @Override
+    @SuppressWarnings("StreamResourceLeak") // It is closed with the stream that wraps it.
     public DirectoryStream<Path> newDirectoryStream(Path folder, DirectoryStream.Filter<? super Path> filter)
             throws IOException {
         disk.before(FaultyDisk.Step.READ);

@@ -45,10 +45,10 @@ final class Kills {
         Kills run = new Kills(folder, seed);
         Path first = run.pegs.resolve("peg0.peg.json");
         PegFile.save(first, Pegs.plumbed(5), Optional.empty());
-        Record record = new Record(PegFile.read(first).peg(), Optional.of(first));
+        WorkRecord record = new WorkRecord(PegFile.read(first).peg(), Optional.of(first));
         for (int kill = 0; kill < kills; kill++) {
             if (record.file().isPresent() && run.random.nextInt(6) == 0) {
-                record = new Record(Pegs.bare(), Optional.empty());
+                record = new WorkRecord(Pegs.bare(), Optional.empty());
                 run.withoutAFile++;
             }
             try {
@@ -60,7 +60,7 @@ final class Kills {
         return new Result(kills, run.confirmed, run.refused, run.withoutAFile, run.leftovers());
     }
 
-    private Record life(Record record) throws IOException, InterruptedException, InputException {
+    private WorkRecord life(WorkRecord record) throws IOException, InterruptedException, InputException {
         Process process = Children.start(
                 EditingLife.class,
                 journals.toString(),
@@ -89,17 +89,17 @@ final class Kills {
         }
         confirmed += record.confirmations();
         Reopening next = Reopening.of(journals, pegs, record);
-        return next.file().isPresent() ? new Record(next.state(), next.file()) : firstAgain();
+        return next.file().isPresent() ? new WorkRecord(next.state(), next.file()) : firstAgain();
     }
 
     /** After a peg without a file, the work goes on with one that has one. */
-    private Record firstAgain() throws InputException {
+    private WorkRecord firstAgain() throws InputException {
         Path file = pegs.resolve("again" + withoutAFile + ".peg.json");
         PegFile.save(file, Pegs.plumbed(3), Optional.empty());
-        return new Record(PegFile.read(file).peg(), Optional.of(file));
+        return new WorkRecord(PegFile.read(file).peg(), Optional.of(file));
     }
 
-    private static void hear(String line, Record record) {
+    private static void hear(String line, WorkRecord record) {
         if (line == null || line.startsWith("R ")) {
             throw new AssertionError("The program ended at once: " + line);
         }

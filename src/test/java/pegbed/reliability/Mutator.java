@@ -228,9 +228,9 @@ final class Mutator {
                     && i + 1 < text.length()
                     && Character.isLowSurrogate(text.charAt(i + 1));
             if (Character.isSurrogate(c) && !pair) {
-                bytes.append((char) (0xE0 | c >> 12))
-                        .append((char) (0x80 | c >> 6 & 63))
-                        .append((char) (0x80 | c & 63));
+                bytes.append((char) (0xE0 | (c >> 12)))
+                        .append((char) (0x80 | ((c >> 6) & 63)))
+                        .append((char) (0x80 | (c & 63)));
             } else {
                 String letter = pair ? text.substring(i, ++i + 1) : String.valueOf(c);
                 bytes.append(new String(letter.getBytes(StandardCharsets.UTF_8), StandardCharsets.ISO_8859_1));

@@ -19,7 +19,11 @@ import pegbed.session.LongUse;
 public final class Nightly {
     private Nightly() {}
 
-    /** @param args what to run, how often, a seed, and a folder to run in if it shall not be the usual one */
+    /**
+     * Runs one kind of attack.
+     *
+     * @param args what to run, how often, a seed, and a folder to run in if it shall not be the usual one
+     */
     public static void main(String[] args) throws Exception {
         int times = Integer.parseInt(args[1]);
         long seed = Long.parseLong(args[2]);

@@ -31,7 +31,12 @@ import pegbed.session.Session;
 public final class Offline {
     private Offline() {}
 
-    /** @param args a folder to work in, a peg file in it */
+    /**
+     * Works without a network.
+     *
+     * @param args a folder to work in, a peg file in it
+     */
+    @SuppressWarnings("deprecation") // Nothing else bars a whole process from the network.
     public static void main(String[] args) throws IOException {
         Socket.setSocketImplFactory(Offline::socket);
         ServerSocket.setSocketFactory(Offline::socket);
@@ -65,6 +70,7 @@ public final class Offline {
     }
 
     /** How many of our own attempts came through; none should. */
+    @SuppressWarnings("AddressSelection") // Every way out is tried.
     private static int attempts() {
         int through = 0;
         try (Socket socket = new Socket("127.0.0.1", 9)) {

@@ -5,11 +5,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import pegbed.model.InputException;
 
 /** Real processes, killed at random moments or at odds over one file. More of it runs at night. */
+@Tag("slow")
 class ProcessesTest {
     @TempDir
     private Path folder;

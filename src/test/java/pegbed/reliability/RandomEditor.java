@@ -122,7 +122,7 @@ final class RandomEditor {
             refusals.add(e.getMessage());
         }
         if (session.revision() != before) {
-            String state = Record.hash(session.peg());
+            String state = WorkRecord.hash(session.peg());
             listener.tries(state);
             drain();
             if (session.kept()) {
@@ -167,7 +167,7 @@ final class RandomEditor {
     }
 
     private void save() {
-        String state = Record.hash(session.peg());
+        String state = WorkRecord.hash(session.peg());
         boolean[] saved = {false};
         session.save(() -> saved[0] = true, refusals::add);
         drain();
@@ -178,7 +178,7 @@ final class RandomEditor {
 
     /** Saves under a name, which the session works on from then on. */
     void saveAs(Path file) {
-        String state = Record.hash(session.peg());
+        String state = WorkRecord.hash(session.peg());
         boolean[] saved = {false};
         listener.moves(file);
         session.saveAs(file, () -> saved[0] = true, refusals::add);

@@ -38,7 +38,7 @@ record Reopening(String state, Optional<Path> file) {
      *
      * @throws AssertionError if something that was confirmed is not there, or anything stops the start
      */
-    static Reopening of(Path journals, Path pegs, Record record) throws IOException, InputException {
+    static Reopening of(Path journals, Path pegs, WorkRecord record) throws IOException, InputException {
         allReadable(pegs);
         List<String> seen = new ArrayList<>();
         for (Optional<Path> file : candidates(record)) {
@@ -54,7 +54,7 @@ record Reopening(String state, Optional<Path> file) {
         throw new AssertionError("Came back: " + seen + "; was: " + record);
     }
 
-    private static List<Optional<Path>> candidates(Record record) {
+    private static List<Optional<Path>> candidates(WorkRecord record) {
         List<Optional<Path>> candidates = new ArrayList<>();
         candidates.add(record.file());
         record.nextFile().filter(Files::exists).ifPresent(next -> candidates.add(Optional.of(next)));
@@ -69,7 +69,7 @@ record Reopening(String state, Optional<Path> file) {
         if (!editor.session().file().equals(Optional.of(file))) {
             throw new AssertionError("Came back damaged: " + editor.session().news());
         }
-        Reopening found = new Reopening(Record.hash(editor.session().peg()), Optional.of(file));
+        Reopening found = new Reopening(WorkRecord.hash(editor.session().peg()), Optional.of(file));
         editor.close(false);
         return Optional.of(found);
     }
@@ -80,7 +80,7 @@ record Reopening(String state, Optional<Path> file) {
         if (!editor.takeUp()) {
             return Optional.empty();
         }
-        Reopening found = new Reopening(Record.hash(editor.session().peg()), Optional.empty());
+        Reopening found = new Reopening(WorkRecord.hash(editor.session().peg()), Optional.empty());
         editor.close(true);
         return Optional.of(found);
     }

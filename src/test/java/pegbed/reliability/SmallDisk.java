@@ -43,7 +43,7 @@ final class SmallDisk {
             Path own = Files.createDirectories(folder.resolve("life"));
             Path file = Files.createDirectories(own.resolve("pegs")).resolve("nine.peg.json");
             PegFile.save(file, Pegs.plumbed(5), Optional.empty());
-            Record record = new Record(PegFile.read(file).peg(), Optional.of(file));
+            WorkRecord record = new WorkRecord(PegFile.read(file).peg(), Optional.of(file));
             RandomEditor editor = new RandomEditor(own.resolve("journals"), random, false, FaultRun.listener(record));
             if (random.nextInt(4) == 0) {
                 fill(filler, store, random.nextInt(20_000));

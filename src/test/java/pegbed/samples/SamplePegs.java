@@ -37,9 +37,12 @@ import pegbed.storage.disk.PegFile;
 public final class SamplePegs {
     static final String INVENTED = "Invented: place, bottom and readings are made up to show the program.";
 
-    private static final DoubleUnaryOperator NEVER = x -> 1000;
-
     private SamplePegs() {}
+
+    /** A bank beyond everything, metres. */
+    private static double never(double xMetres) {
+        return 1000;
+    }
 
     public static void main(String[] args) throws IOException, InputException {
         Path folder = Path.of("sample-pegs");
@@ -177,7 +180,9 @@ public final class SamplePegs {
 
     private static Peg brickPond3() throws InputException {
         InventedBottom bottom = new InventedBottom(
-                x -> -0.7 + 0.1 * Math.cos(x / 4), NEVER, x -> 0.78, 3.0, 0, 0, x -> 2.3, new double[] {5.5, 1});
+                x -> -0.7 + 0.1 * Math.cos(x / 4), SamplePegs::never, x -> 0.78, 3.0, 0, 0, x -> 2.3, new double[] {
+                    5.5, 1
+                });
         Sampler sampler = new Sampler(bottom, 3, 0);
         Peg peg = Peg.EMPTY
                 .withName(new PegName("Mallowfield Pools", "Brick Pond", "3"))

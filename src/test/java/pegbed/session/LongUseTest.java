@@ -4,10 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import pegbed.model.InputException;
 
+@Tag("slow")
 class LongUseTest {
     private static final long LONGEST_JOURNAL_BYTES = 4_000_000;
 

@@ -40,7 +40,8 @@ class NeighbourProfileTest {
             double distance = 1.5 + 9.5 * random.nextDouble();
             double angle = -60 + 120 * random.nextDouble();
             Place place = Place.polar(distance, angle);
-            double depth = water(place.xMetres(), place.yMetres(), number % 3 - 1) + 0.02 * random.nextGaussian();
+            double depth =
+                    water(place.xMetres(), place.yMetres(), (double) (number % 3 - 1)) + 0.02 * random.nextGaussian();
             readings.add(Reading.of(distance, angle, Math.max(0.05, depth)));
         }
         return TestPegs.with(TestPegs.bend(), readings);

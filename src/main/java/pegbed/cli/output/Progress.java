@@ -24,14 +24,15 @@ public final class Progress {
     }
 
     /** There is a console, and where the system tells what standard error is, it is a device and no file or pipe. */
+    @SuppressWarnings("SystemConsoleNull") // From Java 22 on there is always one; the device decides then.
     private static boolean isTerminal() {
         if (System.console() == null) {
             return false;
         }
         try {
             return !Files.exists(STANDARD_ERROR)
-                    || STANDARD_ERROR.toRealPath().startsWith("/dev")
-                            && !STANDARD_ERROR.toRealPath().endsWith("null");
+                    || (STANDARD_ERROR.toRealPath().startsWith("/dev")
+                            && !STANDARD_ERROR.toRealPath().endsWith("null"));
         } catch (IOException | SecurityException e) {
             return false;
         }

@@ -222,7 +222,7 @@ final class DamagedFileReader {
             into = wishes.fields;
         }
         Fields.Value value = read.get().value(name);
-        boolean isList = LISTS.contains(name) || section.equals("wishes") && WishesDraft.LISTS.contains(name);
+        boolean isList = LISTS.contains(name) || (section.equals("wishes") && WishesDraft.LISTS.contains(name));
         if (!isList) {
             into.add(name, value);
         } else if (!List.of("[]", "{}").contains(value.json())) {

@@ -67,7 +67,7 @@ public final class PegReader {
         }
         int first = bytes[0] & 0xFF;
         int second = bytes.length > 1 ? bytes[1] & 0xFF : -1;
-        if (first == 0xFE && second == 0xFF || first == 0xFF && second == 0xFE || first == 0 || second == 0) {
+        if ((first == 0xFE && second == 0xFF) || (first == 0xFF && second == 0xFE) || first == 0 || second == 0) {
             throw new InputException(name + " is not UTF-8 text; a peg file is JSON in UTF-8, not UTF-16 or binary.");
         }
     }

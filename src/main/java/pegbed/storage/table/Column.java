@@ -53,7 +53,7 @@ record Column(Table table, int index, String title, BigDecimal factor) {
      */
     double number(Table.Row row, double least, double most, String example) throws InputException {
         String words = words(row);
-        double plain = factor.equals(BigDecimal.ONE) ? Cells.plainNumber(words) : Double.NaN;
+        double plain = factor.compareTo(BigDecimal.ONE) == 0 ? Cells.plainNumber(words) : Double.NaN;
         if (plain >= least && plain <= most) {
             return plain;
         }

@@ -47,7 +47,7 @@ final class OwnerHandover implements Executor {
     void takeOver() throws InterruptedException {
         first.shutdown();
         while (!first.awaitTermination(1, TimeUnit.MINUTES)) {
-            continue;
+            // The first owner is at work still.
         }
     }
 }

@@ -3,6 +3,7 @@ package pegbed.ui.app;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.ExecutionException;
@@ -48,7 +49,7 @@ final class StartUp {
                     painter,
                     behindThePicture("plans"),
                     WindowViewModels.behind(painter, behindThePicture("guide")),
-                    Clock.systemDefaultZone());
+                    Clock.system(ZoneId.systemDefault()));
             openFirst(made, files);
             return made;
         });

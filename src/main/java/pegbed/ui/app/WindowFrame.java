@@ -143,7 +143,7 @@ public final class WindowFrame extends StackPane {
             action = this::showRigs;
         } else if (event.getCode() == KeyCode.F8) {
             action = bankside.isPresent() ? this::toMain : this::toBankside;
-        } else if (event.getCode() == KeyCode.F6 || event.getCode() == KeyCode.ESCAPE && bankside.isEmpty()) {
+        } else if (event.getCode() == KeyCode.F6 || (event.getCode() == KeyCode.ESCAPE && bankside.isEmpty())) {
             action = this::focusBox;
         }
         if (action != null) {

@@ -7,13 +7,21 @@ import java.util.Optional;
 public interface FileChoice {
     Optional<Path> toOpen();
 
-    /** @param suggested a name to begin with */
+    /**
+     * The file to save a peg in.
+     *
+     * @param suggested a name to begin with
+     */
     Optional<Path> toSave(String suggested);
 
     /** The card, as PDF, PNG, SVG or HTML. */
     Optional<Path> toSaveCard(String suggested);
 
-    /** @param title what the folder is for */
+    /**
+     * A folder.
+     *
+     * @param title what the folder is for
+     */
     Optional<Path> toFolder(String title);
 
     /** A table of readings. */

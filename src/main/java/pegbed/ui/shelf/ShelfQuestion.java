@@ -23,7 +23,7 @@ final class ShelfQuestion extends VBox {
         addEventHandler(KeyEvent.KEY_PRESSED, event -> {
             if (event.getCode() == KeyCode.ENTER || event.getCode() == KeyCode.ESCAPE) {
                 boolean keep = event.getCode() == KeyCode.ESCAPE
-                        || event.getTarget() instanceof Node node && "shelf-keep".equals(node.getId());
+                        || (event.getTarget() instanceof Node node && "shelf-keep".equals(node.getId()));
                 event.consume();
                 if (keep) {
                     close();

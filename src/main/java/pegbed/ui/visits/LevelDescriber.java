@@ -84,10 +84,10 @@ final class LevelDescriber {
                 .map(change -> new VisitsViewModel.Changed(
                         words.change(change), new Place(change.xMetres(), change.yMetres())))
                 .toList();
-        return new Told(level(map.peg(), answer, words), rows(map, words), checks, steps(map, words), changes);
+        return new Told(level(answer, words), rows(map, words), checks, steps(map, words), changes);
     }
 
-    private static String level(Peg peg, LevelAnswer answer, LevelWords words) {
+    private static String level(LevelAnswer answer, LevelWords words) {
         if (answer.levels().isEmpty()) {
             return "This is the first visit: its level is the one that later visits are told against.";
         }

@@ -44,7 +44,8 @@ final class MadeTasks {
     }
 
     private double y(int i) {
-        return STEP * (i / columns);
+        int row = i / columns;
+        return STEP * row;
     }
 
     double deepestMetres() {

@@ -54,7 +54,8 @@ public class RebuildBenchmark {
         List<Reading> all = new java.util.ArrayList<>();
         for (int i = 0; i < readings; i++) {
             Reading reading = own.get(i % own.size());
-            double nudge = 0.3 * (i / own.size());
+            int round = i / own.size();
+            double nudge = 0.3 * round;
             all.add(Reading.of(
                     reading.place().distanceMetres() + nudge,
                     reading.place().angleDegrees() + 5 * nudge,

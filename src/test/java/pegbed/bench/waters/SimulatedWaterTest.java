@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import pegbed.bench.practice.Fan;
 import pegbed.bench.practice.PracticePeg;
@@ -12,6 +13,7 @@ import pegbed.geometry.PegWater;
 import pegbed.model.InputException;
 import pegbed.model.Peg;
 
+@Tag("slow")
 class SimulatedWaterTest {
     private static double[] profile(PracticePeg peg) {
         return IntStream.rangeClosed(0, 16)

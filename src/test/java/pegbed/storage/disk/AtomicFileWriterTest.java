@@ -270,7 +270,7 @@ class AtomicFileWriterTest {
                 FileOps.class.getClassLoader(),
                 new Class<?>[] {FileOps.class},
                 (proxy, method, arguments) ->
-                        method.getName().equals("mayWrite") ? Boolean.FALSE : method.invoke(FileOps.DISK, arguments));
+                        method.getName().equals("mayWrite") ? false : method.invoke(FileOps.DISK, arguments));
         String sentence = assertThrows(
                         InputException.class, () -> new AtomicFileWriter(guarded).save(file(), NEW, Optional.empty()))
                 .getMessage();

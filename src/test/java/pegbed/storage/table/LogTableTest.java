@@ -74,7 +74,7 @@ class LogTableTest {
 
     @Test
     void bytesThatAreNoTextAreToldAsSuchFarDownToo() {
-        InputStream latin = new ByteArrayInputStream(("1,2,\u00e9\n").getBytes(StandardCharsets.ISO_8859_1));
+        InputStream latin = new ByteArrayInputStream("1,2,\u00e9\n".getBytes(StandardCharsets.ISO_8859_1));
         assertTrue(refusal(new SequenceInputStream(bytes(LONG), latin)).startsWith("log.csv is not UTF-8 text"));
     }
 }

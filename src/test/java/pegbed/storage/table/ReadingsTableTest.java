@@ -75,8 +75,12 @@ class ReadingsTableTest {
 
     @Test
     void bottomAndNoteAreKept() throws InputException {
-        ReadingsTable table = table("note,bottom,distance_m,angle_deg,depth_m\n"
-                + "\"soft, \"\"very\"\"\nsecond line\",Silt,11,-20,1.37\n,,2.5,0,0.9\n");
+        ReadingsTable table = table("""
+                note,bottom,distance_m,angle_deg,depth_m
+                "soft, ""very""
+                second line",Silt,11,-20,1.37
+                ,,2.5,0,0.9
+                """);
         assertEquals(Bottom.SILT, table.readings().get(0).bottom());
         assertEquals("soft, \"very\"\nsecond line", table.readings().get(0).note());
         assertEquals(TWO.get(1), table.readings().get(1));

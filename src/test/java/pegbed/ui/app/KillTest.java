@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import pegbed.model.InputException;
@@ -23,6 +24,7 @@ import pegbed.session.Session;
 import pegbed.storage.disk.PegFile;
 
 /** A real process, killed fifty times at random moments, loses nothing that it had confirmed. */
+@Tag("slow")
 class KillTest {
     private static final int KILLS = 50;
 

@@ -14,7 +14,11 @@ import pegbed.session.Session;
 public final class KilledWindow {
     private KilledWindow() {}
 
-    /** @param args the program's own folder, the peg file */
+    /**
+     * Works until it is killed.
+     *
+     * @param args the program's own folder, the peg file
+     */
     public static void main(String[] args) throws Exception {
         ExecutorService owner = Executors.newSingleThreadExecutor();
         Session.Executors executors = new Session.Executors(owner, work -> {}, Executors.newSingleThreadExecutor());

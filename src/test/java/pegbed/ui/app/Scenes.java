@@ -237,7 +237,7 @@ public final class Scenes implements FileChoice {
         settle();
     }
 
-    @SuppressWarnings("unchecked")
+    @SuppressWarnings({"unchecked", "TypeParameterUnusedInFormals"}) // The caller knows the kind of the node.
     public <T extends Node> T find(String query) {
         Node node = stage.getScene().lookup(query);
         if (node == null) {

@@ -17,10 +17,12 @@ import javafx.scene.control.MenuButton;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import pegbed.storage.peg.PegWriter;
 
 /** What holds for every sheet, in a real scene. */
+@Tag("slow")
 class SheetsTest extends InScenes {
     /** All sheets that a person can ask for, by their ids. */
     private static final Map<String, Consumer<WindowFrame>> SHEETS = sheets();

@@ -23,7 +23,8 @@ import pegbed.session.Pegs;
 import pegbed.ui.map.MapPane;
 
 /**
- * How quick the window is, measured in the running scene and printed: {@code mvn -P window-bench test-compile exec:exec}.
+ * How quick the window is, measured in the running scene and printed: {@code mvn -P run test-compile exec:exec
+ * -Drun.main=pegbed.ui.app.WindowBench}.
  * Without a display it uses the toolkit's headless screen; with {@code -Dpegbed.real=true} the real one.
  */
 public final class WindowBench {
@@ -60,7 +61,8 @@ public final class WindowBench {
         MapPane map = frame[0].main().map();
         until(map::settled);
         long started = ManagementFactory.getRuntimeMXBean().getStartTime();
-        print("first picture with the map, from the start of the program", System.currentTimeMillis() - started);
+        print("first picture with the map, from the start of the program", (double)
+                (System.currentTimeMillis() - started));
 
         Peg sixty = Pegs.plumbed(60);
         List<Double> enters = new ArrayList<>();

@@ -18,6 +18,7 @@ import javafx.scene.control.TableView;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import pegbed.model.Peg;
 import pegbed.model.Place;
@@ -28,6 +29,7 @@ import pegbed.storage.peg.PegWriter;
 import pegbed.ui.bankside.BanksideView;
 
 /** The window itself, with real scenes and without a display. */
+@Tag("window")
 class WindowTest extends InScenes {
     private static final List<String> TWELVE = List.of(
             "s1 0 3'9",

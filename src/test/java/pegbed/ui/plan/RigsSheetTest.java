@@ -9,12 +9,14 @@ import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import pegbed.model.RigTemplate;
 import pegbed.session.Pegs;
 import pegbed.ui.app.InScenes;
 
 /** The sheet on which rigs are changed, in a real scene. */
+@Tag("slow")
 class RigsSheetTest extends InScenes {
     @BeforeEach
     void open() {

@@ -16,6 +16,7 @@ import javafx.scene.control.TableView;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import pegbed.model.InputException;
 import pegbed.session.Answer;
@@ -25,6 +26,7 @@ import pegbed.ui.controls.Texts;
 import pegbed.ui.shelf.ShelfViewModel;
 
 /** The next visit and the shelf in the window itself, with real scenes and without a display. */
+@Tag("slow")
 class VisitsWindowTest extends InScenes {
     @BeforeEach
     void open() throws InputException {

@@ -15,7 +15,7 @@ import pegbed.storage.peg.PegWriter;
  * What a program told of its work on a peg: states that it tried and states that it confirmed. After its death the peg
  * must be the last confirmed one, or one that was tried after that.
  */
-final class Record {
+final class WorkRecord {
     private final List<String> tried = new ArrayList<>();
     private String confirmed;
     private int confirmations;
@@ -26,11 +26,11 @@ final class Record {
      * @param peg the peg at the start, which is on the disk
      * @param file where it is; empty where it has no file yet
      */
-    Record(Peg peg, Optional<Path> file) {
+    WorkRecord(Peg peg, Optional<Path> file) {
         this(hash(peg), file);
     }
 
-    Record(String confirmed, Optional<Path> file) {
+    WorkRecord(String confirmed, Optional<Path> file) {
         this.confirmed = confirmed;
         this.file = file;
     }
