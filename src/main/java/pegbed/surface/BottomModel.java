@@ -28,7 +28,7 @@ public final class BottomModel {
 
     private static final int ROUNDS = 2;
     private static final int ITERATIONS = 25;
-    private static final double TOLERANCE = 1e-6;
+    private static final double TOLERANCE = 1e-3;
 
     private BottomModel() {}
 
