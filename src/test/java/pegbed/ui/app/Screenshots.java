@@ -102,7 +102,7 @@ public final class Screenshots {
 
     private static void shelf(WindowFrame frame) throws IOException {
         Path pegs = Files.createDirectories(Path.of(System.getProperty("java.io.tmpdir"), "pegs"));
-        for (String name : List.of("tansy-cut-14", "tansy-cut-9", "brick-pond-3")) {
+        for (String name : List.of("tansy-cut-14", "tansy-cut-9", "hobbrel-pond-3")) {
             Path copy = pegs.resolve(name + ".peg.json");
             Files.copy(Path.of("sample-pegs", name + ".peg.json"), copy, StandardCopyOption.REPLACE_EXISTING);
         }
