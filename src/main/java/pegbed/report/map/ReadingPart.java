@@ -36,7 +36,7 @@ final class ReadingPart {
     private final Set<Integer> suspicious = new HashSet<>();
 
     /** Size of an earlier visit's figure as a share of the size of today's. */
-    static final double EARLIER_SHARE = 0.85;
+    static final double EARLIER_SHARE = 0.9;
 
     private ReadingPart(Composition to, PegMap map) {
         this.to = to;

@@ -191,7 +191,7 @@ class MapDrawingTest {
         Lettering today = letters(drawing, Role.READING_FIGURE);
         Lettering earlier = letters(drawing, Role.EARLIER_READING_FIGURE);
         assertFalse(earlier.italic() || earlier.bold());
-        assertTrue(earlier.sizePoints() < 0.9 * today.sizePoints());
+        assertTrue(earlier.sizePoints() < 0.95 * today.sizePoints());
     }
 
     private static Lettering letters(Drawing drawing, Role role) {

@@ -119,7 +119,8 @@ class ThemeContrastTest {
     }
 
     private static Map<String, String> declared(String sheet, String selector) {
-        Matcher block = Pattern.compile("(?:^|[}\\s])" + Pattern.quote(selector) + "\\s*\\{([^}]*)}").matcher(sheet);
+        Matcher block = Pattern.compile("(?:^|[}\\s])" + Pattern.quote(selector) + "\\s*\\{([^}]*)}")
+                .matcher(sheet);
         assertTrue(block.find(), selector);
         Map<String, String> found = new HashMap<>();
         Matcher declaration = DECLARATION.matcher(block.group(1));
