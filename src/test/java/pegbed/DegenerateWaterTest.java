@@ -54,10 +54,10 @@ class DegenerateWaterTest {
                 water("depth all equal", Pegs.plumbed(STRAIGHT, (x, y) -> 1.2)),
                 water("no depth at all", Pegs.plumbed(STRAIGHT, (x, y) -> 0)),
                 water("thirty metres deep", Pegs.plumbed(STRAIGHT, (x, y) -> 30)),
-                water("a tenth of the depth", Pegs.plumbed(STRAIGHT, (x, y) -> Pegs.shelves(x, y) / 10)),
-                water("ten times the depth", Pegs.plumbed(STRAIGHT, (x, y) -> Pegs.shelves(x, y) * 10)),
+                water("a tenth of the depth", Pegs.plumbed(STRAIGHT, (x, y) -> Pegs.ledges(x, y) / 10)),
+                water("ten times the depth", Pegs.plumbed(STRAIGHT, (x, y) -> Pegs.ledges(x, y) * 10)),
                 water("checkerboard", Pegs.plumbed(STRAIGHT, (x, y) -> (int) (x + 99) % 2 == 0 ? 0.3 : 2.5)),
-                water("reach of 2 m", Pegs.plumbed(STRAIGHT, Pegs::shelves).withPole(new Pole(List.of(2.0)))),
+                water("reach of 2 m", Pegs.plumbed(STRAIGHT, Pegs::ledges).withPole(new Pole(List.of(2.0)))),
                 water("reading behind the seat", with(STRAIGHT, Reading.of(3, 170, 1), Reading.of(5, 0, 1))),
                 water("reading far beyond reach", with(STRAIGHT, Reading.of(90, 0, 1), Reading.of(5, 0, 1))),
                 water("reading at the seat", with(STRAIGHT, Reading.of(0, 0, 1))),
@@ -122,7 +122,7 @@ class DegenerateWaterTest {
     }
 
     private static Peg island(List<BankPoint> ring) {
-        Peg peg = Pegs.plumbed(STRAIGHT, Pegs::shelves);
+        Peg peg = Pegs.plumbed(STRAIGHT, Pegs::ledges);
         return peg.withBanks(new Banks(peg.banks().near(), peg.banks().far(), List.of(ring)));
     }
 

@@ -63,7 +63,7 @@ final class Opening {
                 .max()
                 .orElse(0);
         List<Wish> wishes = new ArrayList<>();
-        wishes.add(new Wish(Place.polar(FIRST_METRES, 0), "It tells how quickly the near shelf drops."));
+        wishes.add(new Wish(Place.polar(FIRST_METRES, 0), "It tells how quickly the near ledge drops."));
         wishes.add(new Wish(
                 Place.polar(0.3 * end + 1, 0),
                 farBank ? "It tells where the track begins." : "It tells where the near slope ends."));

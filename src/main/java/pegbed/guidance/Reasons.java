@@ -71,7 +71,7 @@ final class Reasons {
 
     private static String ground(PegMap map, Zone zone) {
         return switch (zone) {
-            case ACROSS -> map.water().hasFarBank() ? "the shelf across" : "the bottom further out";
+            case ACROSS -> map.water().hasFarBank() ? "the ledge across" : "the bottom further out";
             case LEFT_MARGIN -> "the left margin";
             case RIGHT_MARGIN -> "the right margin";
             case SHORT -> "the bottom short";

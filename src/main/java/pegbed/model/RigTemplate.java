@@ -46,7 +46,7 @@ public record RigTemplate(
      */
     public static final List<RigTemplate> USUAL = List.of(
             usual("edge", 0.50, Ground.LEVEL, "4×10", 0.10, 0.05, 0.10, ShotGroup.spread(3, Shot.NO_11, 0.10, 0.25)),
-            usual("shelf", 1.05, Ground.LEVEL, "4×12", 0.20, 0.06, 0.10, ShotGroup.spread(5, Shot.NO_10, 0.10, 0.45)),
+            usual("ledge", 1.05, Ground.LEVEL, "4×12", 0.20, 0.06, 0.10, ShotGroup.spread(5, Shot.NO_10, 0.10, 0.45)),
             usual(
                     "deep",
                     1.80,

@@ -1,8 +1,9 @@
 package pegbed.model;
 
 /**
- * Split shot by size. Weights are those of a published trade chart, which calls them approximate; AB, No.3, No.5 and
- * No.7 are from memory.
+ * Split shot by size. Weights are the nominal ones that the trade prints on its shotting charts, as approximate (common
+ * practice; they agree with the charts' own equivalents, such as one SSG for two AAA and one AAA for two BB); those of
+ * AB, No.3, No.5 and No.7 are from memory.
  */
 public enum Shot {
     SSG("SSG", 1.6),

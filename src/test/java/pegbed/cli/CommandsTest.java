@@ -47,7 +47,7 @@ class CommandsTest {
     }
 
     private static String rows(double unit) {
-        Peg plumbed = Pegs.plumbed(Pegs.straight(), (x, y) -> Pegs.shelves(x, y) + 0.005 * x);
+        Peg plumbed = Pegs.plumbed(Pegs.straight(), (x, y) -> Pegs.ledges(x, y) + 0.005 * x);
         StringBuilder rows = new StringBuilder();
         for (Reading r : plumbed.readings()) {
             rows.append(String.format(
@@ -118,9 +118,9 @@ class CommandsTest {
         String[] track = rows.get(1).split(",");
         assertEquals(1.7, Double.parseDouble(track[2]), 0.05);
         assertTrue(Double.parseDouble(track[3]) > 0 && Double.parseDouble(track[3]) < 0.1);
-        String[] shelf = rows.get(3).split(",");
-        assertEquals(0.8, Double.parseDouble(shelf[4]), 0.08);
-        assertTrue(Double.parseDouble(shelf[5]) < 0.2);
+        String[] ledge = rows.get(3).split(",");
+        assertEquals(0.8, Double.parseDouble(ledge[4]), 0.08);
+        assertTrue(Double.parseDouble(ledge[5]) < 0.2);
     }
 
     @Test

@@ -30,7 +30,7 @@ class NeighbouringPegsCommandsTest {
         Path samples = Path.of("sample-pegs");
         nine = Files.copy(samples.resolve("tansy-cut-9.peg.json"), folder.resolve("nine.peg.json"));
         Files.copy(samples.resolve("tansy-cut-14.peg.json"), folder.resolve("fourteen.peg.json"));
-        Files.copy(samples.resolve("brick-pond-3.peg.json"), folder.resolve("three.peg.json"));
+        Files.copy(samples.resolve("hobbrel-pond-3.peg.json"), folder.resolve("three.peg.json"));
         alone = Files.copy(
                 nine, Files.createDirectories(folder.resolve("alone")).resolve("nine.peg.json"));
     }

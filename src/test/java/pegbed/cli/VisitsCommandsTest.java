@@ -120,9 +120,9 @@ class VisitsCommandsTest {
         assertEquals(1, all.size());
         assertEquals("Tansy Cut", all.get(0).path("water").asText());
         assertEquals(30, all.get(0).path("readings").asInt());
-        assertEquals(1, Ran.pegbed("shelf", folder, "--find", "brick").status());
+        assertEquals(1, Ran.pegbed("shelf", folder, "--find", "hobbrel").status());
         assertEquals(
-                2, Ran.pegbed("shelf", folder, "--find", "brick", "--delete").status());
+                2, Ran.pegbed("shelf", folder, "--find", "hobbrel", "--delete").status());
         assertEquals(
                 0, Ran.pegbed("shelf", folder, "--find", "nine", "--delete").status());
         assertTrue(Files.exists(folder.resolve("deleted/nine.peg.json")));

@@ -31,7 +31,7 @@ class FindingsTest {
 
     @BeforeAll
     static void find() throws InputException {
-        peg = Pegs.plumbed(Pegs.straight(), Pegs::shelves);
+        peg = Pegs.plumbed(Pegs.straight(), Pegs::ledges);
         map = PegMap.of(peg, Monitor.NONE);
         findings = Findings.of(map, OptionalDouble.empty());
     }
@@ -167,7 +167,7 @@ class FindingsTest {
 
     @Test
     void mirroredReadingsGiveMirroredAnswers() throws InputException {
-        Peg lopsided = Pegs.plumbed(Pegs.straight(), (x, y) -> Pegs.shelves(x, y) + 0.02 * x);
+        Peg lopsided = Pegs.plumbed(Pegs.straight(), (x, y) -> Pegs.ledges(x, y) + 0.02 * x);
         Peg mirrored = lopsided.withToday(visit -> visit.withReadings(visit.readings().stream()
                 .map(r -> Reading.of(r.place().distanceMetres(), -r.place().angleDegrees(), r.depthMetres()))
                 .toList()));

@@ -25,27 +25,27 @@ import pegbed.plan.Plan;
 public final class Grounds {
     public static final double FOOT = 0.3048;
 
-    /** A cut 13 m wide: shelves of 2 ft 6 in under both banks, a track of 5 ft 6 in. */
-    public static final Peg SHELVES = peg((x, y) -> {
+    /** A cut 13 m wide: ledges of 2 ft 6 in under both banks, a track of 5 ft 6 in. */
+    public static final Peg LEDGES = peg((x, y) -> {
         double near = step(y, 2.0, 4.0);
         double far = step(13 - y, 3.5, 5.5);
         return FOOT * (2.5 + 3 * Math.min(near, far));
     });
 
-    /** As {@link #SHELVES}, but the right margin goes down to 2 ft 1 in only. */
+    /** As {@link #LEDGES}, but the right margin goes down to 2 ft 1 in only. */
     public static final Peg SHALLOW_RIGHT = peg((x, y) -> {
         double near = step(y, 2.0, 4.0);
         double far = step(13 - y, 3.5, 5.5);
-        double shelf = x > 0.8 && y < 4 ? 2 + 1 / 12.0 : 2.5;
-        return FOOT * (shelf + (5.5 - shelf) * Math.min(near, far));
+        double ledge = x > 0.8 && y < 4 ? 2 + 1 / 12.0 : 2.5;
+        return FOOT * (ledge + (5.5 - ledge) * Math.min(near, far));
     });
 
-    /** As {@link #SHELVES}, but across 2 ft 6 in only within 1 m of straight out, and 3 ft beside. */
+    /** As {@link #LEDGES}, but across 2 ft 6 in only within 1 m of straight out, and 3 ft beside. */
     public static final Peg ONE_BAR = peg((x, y) -> {
         double near = step(y, 2.0, 4.0);
         double far = step(13 - y, 3.5, 5.5);
-        double shelf = y > 6 ? 2.5 + 0.5 * step(Math.abs(x), 0.9, 1.6) : 2.5;
-        return FOOT * (shelf + (5.5 - shelf) * Math.min(near, far));
+        double ledge = y > 6 ? 2.5 + 0.5 * step(Math.abs(x), 0.9, 1.6) : 2.5;
+        return FOOT * (ledge + (5.5 - ledge) * Math.min(near, far));
     });
 
     private Grounds() {}

@@ -50,7 +50,7 @@ public final class InventedWater {
         return points;
     }
 
-    /** Depth of the cut: shelves of 0.8 m, a track of 1.6 m that deepens to the left. */
+    /** Depth of the cut: ledges of 0.8 m, a track of 1.6 m that deepens to the left. */
     public static double cutDepth(double x, double y) {
         double fromNear = y + 0.5;
         double fromFar = 11 - y;
@@ -59,7 +59,7 @@ public final class InventedWater {
         return 0.8 + (0.8 - 0.012 * x) * t * t * (3 - 2 * t) + 0.01 * Math.sin(x + y);
     }
 
-    /** Depth of the pond: a shelf, a drop-off, then a level bottom. */
+    /** Depth of the pond: a ledge, a drop-off, then a level bottom. */
     public static double pondDepth(double x, double y) {
         double t = Math.max(0, Math.min(1, (y - 3) / 3));
         return 0.9 + 1.1 * t * t * (3 - 2 * t) - 0.01 * x;

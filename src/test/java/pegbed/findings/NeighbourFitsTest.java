@@ -30,7 +30,7 @@ class NeighbourFitsTest {
         Peg nine = sample("tansy-cut-9");
         PegMap map = beside(nine, List.of(sample("tansy-cut-14"), sample("tansy-cut-14")));
         assertEquals(Optional.of("Started from 2 other pegs of Tansy Cut."), NeighbourFits.sentence(map));
-        assertEquals(Optional.empty(), NeighbourFits.sentence(beside(nine, List.of(sample("brick-pond-3")))));
+        assertEquals(Optional.empty(), NeighbourFits.sentence(beside(nine, List.of(sample("hobbrel-pond-3")))));
     }
 
     /** The far slope of peg 9 lies elsewhere than that of peg 14: its readings there are right all the same. */

@@ -26,8 +26,8 @@ public final class Pegs {
         return points;
     }
 
-    /** A shelf of 0.8 m under each bank, 2.5 m and 3.5 m wide, slopes, and a track of 1.7 m. */
-    public static double shelves(double x, double y) {
+    /** A ledge of 0.8 m under each bank, 2.5 m and 3.5 m wide, slopes, and a track of 1.7 m. */
+    public static double ledges(double x, double y) {
         return Math.min(step((y + 1 - 2.5) / 1.2), step((11 - y - 3.5) / 2));
     }
 

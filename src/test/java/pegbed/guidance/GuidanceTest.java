@@ -227,7 +227,7 @@ class GuidanceTest {
                 String why = Reasons.flat(map, choice, false);
                 assertTrue(why.contains("2 ft 7 in"), why);
                 String ground = choice.zone().get() == Zone.ACROSS
-                        ? "shelf across"
+                        ? "ledge across"
                         : choice.zone().get().words();
                 assertTrue(why.contains(ground), why);
             }

@@ -22,7 +22,7 @@ import pegbed.surface.BottomGrid;
 /** The searches pass over most discs; they find what looking at every one finds. */
 class ThoroughSearchTest {
     @ParameterizedTest
-    @ValueSource(strings = {"tansy-cut-9", "tansy-cut-14", "brick-pond-3"})
+    @ValueSource(strings = {"tansy-cut-9", "tansy-cut-14", "hobbrel-pond-3"})
     void findsWhatLookingAtEveryDiscFinds(String name) throws InputException {
         PegMap map = PegMap.of(
                 PegFile.read(Path.of("sample-pegs", name + ".peg.json")).peg(), Monitor.NONE);

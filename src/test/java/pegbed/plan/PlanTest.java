@@ -24,10 +24,10 @@ import pegbed.wording.PlanWords;
 
 /** Plans over bottoms of known shape. */
 class PlanTest {
-    private static final Findings SHELVES = Grounds.findings(Grounds.SHELVES, 2.5 * Grounds.FOOT);
+    private static final Findings LEDGES = Grounds.findings(Grounds.LEDGES, 2.5 * Grounds.FOOT);
 
     private static Plan plan(Wishes wishes) {
-        return Plan.of(SHELVES, wishes);
+        return Plan.of(LEDGES, wishes);
     }
 
     private static Wishes counts(int track, int across, int left, int right, int shortLines) {
@@ -51,15 +51,15 @@ class PlanTest {
 
     /** Common practice: 2 ft 6 in across and in both margins and 5 ft 6 in down the track need two rigs. */
     @Test
-    void shelfAndTrackNeedTwoRigs() {
+    void ledgeAndTrackNeedTwoRigs() {
         Plan plan = plan(Wishes.NONE);
         assertEquals(List.of(Zone.TRACK, Zone.ACROSS, Zone.LEFT_MARGIN, Zone.RIGHT_MARGIN), zones(plan));
         assertEquals(2, plan.rigs().size());
-        Rig shelf = plan.rigs().get(0);
+        Rig ledge = plan.rigs().get(0);
         Rig deep = plan.rigs().get(1);
-        assertEquals(3, shelf.settings().size());
+        assertEquals(3, ledge.settings().size());
         assertEquals(in(plan, Zone.TRACK).number(), deep.settings().get(0).line());
-        assertTrue(shelf.travelMetres() <= LineRules.TRAVEL_METRES);
+        assertTrue(ledge.travelMetres() <= LineRules.TRAVEL_METRES);
         assertEquals(List.of(), plan.shortfalls());
         assertEquals(5.5 * Grounds.FOOT, in(plan, Zone.TRACK).spot().depthMetres(), 0.05);
         assertEquals(2.5 * Grounds.FOOT, in(plan, Zone.ACROSS).spot().depthMetres(), 0.05);
@@ -171,7 +171,7 @@ class PlanTest {
 
     @Test
     void noPoleGoesUnderAnOverheadLine() {
-        Peg peg = Grounds.SHELVES.withHazards(List.of(
+        Peg peg = Grounds.LEDGES.withHazards(List.of(
                 Grounds.hazard(Hazard.Kind.OVERHEAD_LINE, 1, new Place(0.5, 2), new Place(8, 12), new Place(8.5, 12))));
         Plan plan = Plan.of(
                 Grounds.findings(peg, 2.5 * Grounds.FOOT),

@@ -67,12 +67,12 @@ class RigCoverTest {
 
     /** Common practice: 2 ft 6 in across and in both margins, 5 ft 6 in down the track. */
     @Test
-    void shelfLinesShareARigAndTheTrackHasItsOwn() {
-        double shelf = 2.5 * 0.3048;
+    void ledgeLinesShareARigAndTheTrackHasItsOwn() {
+        double ledge = 2.5 * 0.3048;
         double track = 5.5 * 0.3048;
         assertEquals(
                 List.of(List.of(1, 2, 3), List.of(0)),
-                RigCover.fewest(List.of(track, shelf, shelf, shelf), LineRules.TRAVEL_METRES));
+                RigCover.fewest(List.of(track, ledge, ledge, ledge), LineRules.TRAVEL_METRES));
     }
 
     /** Common practice: a rig is slid by 3 in; 2 ft 6 in and 2 ft 8 in share one, 2 ft 6 in and 2 ft 10 in do not. */

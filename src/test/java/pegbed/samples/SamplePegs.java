@@ -59,7 +59,7 @@ public final class SamplePegs {
         Map<String, Peg> pegs = new TreeMap<>();
         pegs.put("tansy-cut-9.peg.json", tansyCut9());
         pegs.put("tansy-cut-14.peg.json", tansyCut14());
-        pegs.put("brick-pond-3.peg.json", brickPond3());
+        pegs.put("hobbrel-pond-3.peg.json", hobbrelPond3());
         return pegs;
     }
 
@@ -81,7 +81,7 @@ public final class SamplePegs {
                 .withMarks(List.of(
                         mark("leaning post", -4.6, 13.0), mark("split ash", 0.7, 13.4), mark("white pipe", 5.2, 12.9)))
                 .withToday(v -> visit("2026-06-13T07:20:00+01:00", OptionalDouble.of(0.31)));
-        // The deepest first, then across along the shelf, then both margins.
+        // The deepest first, then across along the ledge, then both margins.
         String[] places = {
             "s2 @ash",
             "s3 @ash",
@@ -178,14 +178,14 @@ public final class SamplePegs {
                 .plumb(peg.withVisits(visits), "s4 12:00", "s3 @post", "s6+0.8 @pipe", "s2 80R");
     }
 
-    private static Peg brickPond3() throws InputException {
+    private static Peg hobbrelPond3() throws InputException {
         InventedBottom bottom = new InventedBottom(
                 x -> -0.7 + 0.1 * Math.cos(x / 4), SamplePegs::never, x -> 0.78, 3.0, 0, 0, x -> 2.3, new double[] {
                     5.5, 1
                 });
         Sampler sampler = new Sampler(bottom, 3, 0);
         Peg peg = Peg.EMPTY
-                .withName(new PegName("Mallowfield Pools", "Brick Pond", "3"))
+                .withName(new PegName("Mallowfield Pools", "Hobbrel Pond", "3"))
                 .withBanks(new Banks(sampler.bank(bottom.near(), -14, 14, 2), List.of(), List.of()))
                 .withMarks(List.of(mark("gate", 9.0, 38.0)))
                 .withToday(v -> visit("2026-08-22T06:50:00+01:00", OptionalDouble.of(0.55)));

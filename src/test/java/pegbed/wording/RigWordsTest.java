@@ -100,7 +100,7 @@ class RigWordsTest {
         assertEquals(
                 "hook at one end of the top kit, mark it 5 ft 8½ in along",
                 WORDS.mark(deep.settings().get(0)));
-        assertEquals("4 in", WORDS.hookLength(rig(template("shelf"), 0, 0.8)));
+        assertEquals("4 in", WORDS.hookLength(rig(template("ledge"), 0, 0.8)));
     }
 
     @Test
@@ -111,17 +111,17 @@ class RigWordsTest {
 
     @Test
     void overdepthAndTravelAreSaid() {
-        Rig dead = rig(template("shelf"), 0, 0.76, 0.80);
+        Rig dead = rig(template("ledge"), 0, 0.76, 0.80);
         assertEquals("dead depth: plumbed to the float's tip", WORDS.overdepth(dead));
         assertEquals("slide the float 1½ in", WORDS.travel(dead));
         assertEquals("lines 1 and 2", WORDS.lines(dead));
-        assertEquals("one mark serves all", WORDS.travel(rig(template("shelf"), 0, 0.76, 0.762)));
-        assertEquals("2½ in over depth", WORDS.overdepth(rig(template("shelf"), 0.06, 0.76)));
+        assertEquals("one mark serves all", WORDS.travel(rig(template("ledge"), 0, 0.76, 0.762)));
+        assertEquals("2½ in over depth", WORDS.overdepth(rig(template("ledge"), 0.06, 0.76)));
     }
 
     @Test
     void shotIsKeptBelowTheFloatInVeryShallowWater() {
-        Rig edge = rig(template("shelf"), 0.06, 0.36);
+        Rig edge = rig(template("ledge"), 0.06, 0.36);
         assertTrue(WORDS.shotting(edge).contains("spread 4 in to 10 in"), WORDS.shotting(edge));
     }
 

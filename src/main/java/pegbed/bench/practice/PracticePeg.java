@@ -62,7 +62,8 @@ public record PracticePeg(
         return pegs;
     }
 
-    private static PracticePeg read(Path folder) throws IOException, InputException {
+    /** The peg of one folder. */
+    static PracticePeg read(Path folder) throws IOException, InputException {
         JsonNode about =
                 new ObjectMapper().readTree(folder.resolve("about.json").toFile());
         List<Task> tasks = new ArrayList<>();

@@ -20,8 +20,8 @@ import pegbed.surface.grid.Field;
 import pegbed.surface.grid.GridFrame;
 
 /**
- * An invented narrow water (no real one) with pegs along it: one cross-profile of near shelf, slope, dished track, slope,
- * far shelf and far wall, whose measures drift slowly along the water; and at every peg its own wandering of shelves,
+ * An invented narrow water (no real one) with pegs along it: one cross-profile of near ledge, slope, dished track, slope,
+ * far ledge and far wall, whose measures drift slowly along the water; and at every peg its own wandering of ledges,
  * track and banks, unevenness, and up to four holes and humps. The same number makes the same water.
  */
 final class SimulatedWater {
@@ -84,17 +84,17 @@ final class SimulatedWater {
         return peg.with(readings);
     }
 
-    /** One bank's edge, shelf and slope. */
+    /** One bank's edge, ledge and slope. */
     private final class Side {
-        private final double shelfWidth;
+        private final double ledgeWidth;
         private final double run;
         private final double edge;
-        private final double shelf = in(0.3, 0.72);
+        private final double ledge = in(0.3, 0.72);
         private final RandomMeander widths = new RandomMeander(random, WAVES, in(0.08, 0.35), in(25, 60));
         private final RandomMeander depths = new RandomMeander(random, WAVES, in(0.02, 0.08), in(25, 60));
 
-        Side(double shelfWidth, double run, double edge) {
-            this.shelfWidth = shelfWidth;
+        Side(double ledgeWidth, double run, double edge) {
+            this.ledgeWidth = ledgeWidth;
             this.run = run;
             this.edge = edge;
         }
@@ -161,11 +161,11 @@ final class SimulatedWater {
         }
 
         private double side(Side side, RandomMeander widths, RandomMeander depths, double x, double d, double full) {
-            double onShelf = side.shelf * trackMetres * (1 + side.depths.at(station + x) + depths.at(x));
-            double step = side.edge + Math.max(0, onShelf - side.edge) * (1 - Math.exp(-d / 0.3));
-            double shelfWidth = Math.max(0.2, side.shelfWidth + side.widths.at(station + x) + widths.at(x));
-            double t = Math.max(0, Math.min(1, (d - shelfWidth) / side.run));
-            return step + (full - onShelf) * t * t * (3 - 2 * t);
+            double onLedge = side.ledge * trackMetres * (1 + side.depths.at(station + x) + depths.at(x));
+            double step = side.edge + Math.max(0, onLedge - side.edge) * (1 - Math.exp(-d / 0.3));
+            double ledgeWidth = Math.max(0.2, side.ledgeWidth + side.widths.at(station + x) + widths.at(x));
+            double t = Math.max(0, Math.min(1, (d - ledgeWidth) / side.run));
+            return step + (full - onLedge) * t * t * (3 - 2 * t);
         }
 
         private PracticePeg peg(String name) {

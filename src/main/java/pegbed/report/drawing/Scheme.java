@@ -98,7 +98,7 @@ record Scheme(
             case RING_LABEL -> haloed(ink.withOpacity(0.8), 2.2, 0.4);
             case CLOCK_FIGURE -> plain(soft);
             case READING_FIGURE, ZONE_LABEL -> haloed(ink, 2.4, 0.6);
-            case EARLIER_READING_FIGURE -> haloed(ink.withOpacity(0.85), 2.2, 0.45);
+            case EARLIER_READING_FIGURE -> haloed(ink.withOpacity(0.88), 2.2, 0.55);
             case SUSPICIOUS_FIGURE -> plain(warning);
             case MARK_LABEL -> haloed(ink, 3, 0.5, land);
             case CHANGED_LABEL -> haloed(ink, 3, 0.8);

@@ -216,7 +216,10 @@ final class Legend {
             if (map.peg().visits().size() > 1
                     && map.peg().visits().subList(0, map.peg().visits().size() - 1).stream()
                             .anyMatch(visit -> !visit.readings().isEmpty())) {
-                entries.add(figure("an earlier visit's, at today's level", Role.LEGEND_LABEL, Lettering.italic(9.5)));
+                entries.add(figure(
+                        "an earlier visit's, at today's level",
+                        Role.LEGEND_LABEL,
+                        Lettering.plain(9.5 * ReadingPart.EARLIER_SHARE)));
             }
             if (!map.suspicious().isEmpty()) {
                 entries.add(new Entry("the other readings contradict it", (to, x, y) -> {

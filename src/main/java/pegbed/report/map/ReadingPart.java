@@ -18,7 +18,8 @@ import pegbed.surface.posterior.ReadingCheck;
 /**
  * Readings as soundings: the middle of the figure is the place. Where that is taken, a dot marks the place and the
  * figure stands beside it; where there is no room at all, the dot stands alone. Depths of earlier visits are brought to
- * the level of the latest: the fitted bottom there, and what the reading differed from it.
+ * the level of the latest: the fitted bottom there, and what the reading differed from it. They stand upright as all
+ * figures, lighter and smaller: sloping figures mean something else on charts.
  */
 final class ReadingPart {
     private static final double[][] BESIDE = {
@@ -33,6 +34,9 @@ final class ReadingPart {
     private final Composition to;
     private final PegMap map;
     private final Set<Integer> suspicious = new HashSet<>();
+
+    /** Size of an earlier visit's figure as a share of the size of today's. */
+    static final double EARLIER_SHARE = 0.9;
 
     private ReadingPart(Composition to, PegMap map) {
         this.to = to;
@@ -82,7 +86,10 @@ final class ReadingPart {
                 : sounding.today
                         ? new Composition.Label(Role.READING_FIGURE, Layer.READINGS, Lettering.bold(size), figure)
                         : new Composition.Label(
-                                Role.EARLIER_READING_FIGURE, Layer.READINGS, Lettering.italic(size), figure);
+                                Role.EARLIER_READING_FIGURE,
+                                Layer.READINGS,
+                                Lettering.plain(EARLIER_SHARE * size),
+                                figure);
         LabelBox box = to.box(label, x, y, 0, 0, 0);
         if (doubted) {
             box = new LabelBox(box.x(), box.y(), box.width() + box.height() + 3, box.height() + 4, 0);

@@ -196,7 +196,7 @@ final class MainView extends BorderPane {
 
     private VBox side() {
         TabPane tabs = new TabPane(
-                tab("tab-findings", "Spots", () -> new FindingsView(desk.findings(), this::show)),
+                tab("tab-findings", "Found", () -> new FindingsView(desk.findings(), this::show)),
                 tab("tab-plan", "Lines", () -> new PlanView(desk.plan(), this::show, desk.rigs()::ask)),
                 tab("tab-readings", "Readings", () -> new ReadingsView(desk.readings())),
                 tab("tab-visits", "Visits", () -> new VisitsView(desk.visitsPanel(), this::show, this::focusBox)),

@@ -17,7 +17,7 @@ import pegbed.model.Place;
 import pegbed.ui.controls.CardList;
 import pegbed.ui.controls.Controls;
 
-/** The lines to fish, each to be pinned, forbidden and asked why, and their rigs. */
+/** The lines to fish, each to be fixed, forbidden and asked why, and their rigs. */
 public final class PlanView extends ScrollPane {
     private final PlanViewModel model;
     private final Consumer<Place> show;
@@ -50,8 +50,8 @@ public final class PlanView extends ScrollPane {
         none.setText("The lines to fish and their rigs will stand here.");
         getStyleClass().add("edge-to-edge");
         free = Controls.button(
-                "free-lines", "Let all free", "Nothing is pinned or forbidden any more", model::releaseAll);
-        free.disableProperty().bind(model.pinnedProperty().not());
+                "free-lines", "Let all free", "No place is fixed or forbidden any more", model::releaseAll);
+        free.disableProperty().bind(model.wishedProperty().not());
         error = Controls.telling("plan-error", "error-words", model.errorProperty());
         HBox buttons = new HBox(
                 Controls.button("edit-rigs", "Change rigs", "Floats, hook lengths and shotting (Ctrl+R)", changeRigs),
@@ -100,8 +100,10 @@ public final class PlanView extends ScrollPane {
         private final Label why = Controls.wrapped("plain");
         private final ToggleButton ask = new ToggleButton("Why");
         private final Button look = Controls.button("", "Show", () -> show.accept(line().place()));
-        private final Button pin = Controls.button("", "Pin", () -> model.pin(line()));
-        private final Button forbid = Controls.button("", "Not here", () -> model.forbid(line()));
+        private final Button fix = Controls.button(
+                "", "Fix here", "Keeps a line at this place until it is let free", () -> model.fixOrRelease(line()));
+        private final Button forbid = Controls.button(
+                "", "Not here", "Keeps lines at least 1 m away from this place", () -> model.forbid(line()));
         private PlanViewModel.LineCard told;
 
         LineView() {
@@ -116,7 +118,7 @@ public final class PlanView extends ScrollPane {
                     explained.remove(line().number());
                 }
             });
-            HBox buttons = new HBox(look, pin, forbid, ask);
+            HBox buttons = new HBox(look, fix, forbid, ask);
             buttons.getStyleClass().add("row");
             buttons.getChildren().forEach(button -> button.getStyleClass().add("small"));
             VBox words = new VBox(title, where, what, buttons, why);
@@ -140,9 +142,9 @@ public final class PlanView extends ScrollPane {
             why.setText(line.why());
             why.setId("why-" + line.number());
             ask.setSelected(explained.contains(line.number()));
-            pin.setText(line.pinned() ? "📌 Let free" : "Pin");
+            fix.setText(line.fixed() ? "Fixed: let free" : "Fix here");
             named(look, "show", line);
-            named(pin, "pin", line);
+            named(fix, "fix", line);
             named(forbid, "forbid", line);
             named(ask, "ask", line);
         }

@@ -32,7 +32,7 @@ import pegbed.wording.RigWords;
 
 /** The lines to fish and their rigs. */
 public final class PlanViewModel {
-    /** A pin within this distance of a line is that line's, metres. */
+    /** A fixed place within this distance of a line is that line's, metres. */
     private static final double SAME_METRES = 0.5;
 
     /**
@@ -43,11 +43,11 @@ public final class PlanViewModel {
      * @param where how to find it
      * @param what its ground, its rig, and when to fish it
      * @param why why it was chosen
-     * @param pinned whether the person fixed it
+     * @param fixed whether the person fixed it
      * @param place where
      */
     public record LineCard(
-            int number, String title, String where, String what, String why, boolean pinned, Place place) {}
+            int number, String title, String where, String what, String why, boolean fixed, Place place) {}
 
     /**
      * A rig.
@@ -66,7 +66,7 @@ public final class PlanViewModel {
     private final ObservableList<LineCard> lines = FXCollections.observableArrayList();
     private final ObservableList<RigCard> rigs = FXCollections.observableArrayList();
     private final ObservableList<String> shortfalls = FXCollections.observableArrayList();
-    private final ReadOnlyBooleanWrapper pinned = new ReadOnlyBooleanWrapper(false);
+    private final ReadOnlyBooleanWrapper wished = new ReadOnlyBooleanWrapper(false);
     private final ReadOnlyStringWrapper error = new ReadOnlyStringWrapper("");
     private final ReadOnlyObjectWrapper<Optional<Plan>> plan = new ReadOnlyObjectWrapper<>(Optional.empty());
     private Optional<Question> asked = Optional.empty();
@@ -104,8 +104,8 @@ public final class PlanViewModel {
     }
 
     /** Whether any line is fixed or forbidden. */
-    ReadOnlyBooleanProperty pinnedProperty() {
-        return pinned.getReadOnlyProperty();
+    ReadOnlyBooleanProperty wishedProperty() {
+        return wished.getReadOnlyProperty();
     }
 
     /** Why the last wish was refused, one sentence; empty if it was not. */
@@ -114,8 +114,8 @@ public final class PlanViewModel {
     }
 
     /** Fixes a line where it is, or lets it free again. */
-    void pin(LineCard line) {
-        make(line.pinned() ? PlanEdits.release(line.place(), SAME_METRES) : PlanEdits.fix(line.place()));
+    void fixOrRelease(LineCard line) {
+        make(line.fixed() ? PlanEdits.release(line.place(), SAME_METRES) : PlanEdits.fix(line.place()));
     }
 
     /** No line here. */
@@ -139,7 +139,7 @@ public final class PlanViewModel {
 
     private void refresh() {
         Wishes wishes = session.peg().wishes();
-        pinned.set(
+        wished.set(
                 !wishes.lines().fixed().isEmpty() || !wishes.lines().forbidden().isEmpty());
         Optional<Question> question =
                 session.answer().shown().map(Answer.Ready::findings).map(findings -> new Question(findings, wishes));

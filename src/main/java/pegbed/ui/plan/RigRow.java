@@ -195,7 +195,7 @@ final class RigRow {
 
     private static String name(String typed) throws InputException {
         if (typed.isBlank()) {
-            throw new InputException("A rig needs a name, such as shelf.");
+            throw new InputException("A rig needs a name, such as ledge.");
         }
         return typed.strip();
     }

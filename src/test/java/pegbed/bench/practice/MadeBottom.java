@@ -3,7 +3,7 @@ package pegbed.bench.practice;
 import java.util.Random;
 
 /**
- * One invented bottom: from either bank an edge, a shelf and a slope that run along the water with wandering widths and
+ * One invented bottom: from either bank an edge, a ledge and a slope that run along the water with wandering widths and
  * depths, the shallower of the two sides counting; a dished track whose depth wanders along the water; small unevenness
  * everywhere; and up to four holes and humps. Open water has one bank, and a fall or a second drop further out.
  */
@@ -103,25 +103,25 @@ public final class MadeBottom {
         return Math.max(0.05, depth);
     }
 
-    /** One bank's edge, shelf and slope. */
+    /** One bank's edge, ledge and slope. */
     private final class Side {
-        private final double shelfWidth;
+        private final double ledgeWidth;
         private final double run;
         private final double edge = in(0.1, 0.35);
-        private final double shelf = in(0.35, 0.7);
+        private final double ledge = in(0.35, 0.7);
         private final RandomMeander widths = new RandomMeander(random, WAVES, in(0.1, 0.5), in(3, 8));
         private final RandomMeander depths = new RandomMeander(random, WAVES, in(0.02, 0.1), in(3, 8));
 
-        Side(double shelfWidth, double run) {
-            this.shelfWidth = shelfWidth;
+        Side(double ledgeWidth, double run) {
+            this.ledgeWidth = ledgeWidth;
             this.run = run;
         }
 
         double depth(double x, double d, double full) {
-            double onShelf = shelf * trackMetres * (1 + depths.at(x));
-            double step = edge + (onShelf - edge) * (1 - Math.exp(-d / 0.3));
-            double t = Math.max(0, Math.min(1, (d - Math.max(0.2, shelfWidth + widths.at(x))) / run));
-            return step + (full - onShelf) * t * t * (3 - 2 * t);
+            double onLedge = ledge * trackMetres * (1 + depths.at(x));
+            double step = edge + (onLedge - edge) * (1 - Math.exp(-d / 0.3));
+            double t = Math.max(0, Math.min(1, (d - Math.max(0.2, ledgeWidth + widths.at(x))) / run));
+            return step + (full - onLedge) * t * t * (3 - 2 * t);
         }
     }
 }

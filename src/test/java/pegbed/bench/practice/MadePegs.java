@@ -10,26 +10,52 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Random;
+import java.util.TreeMap;
+import pegbed.geometry.PegWater;
+import pegbed.model.InputException;
+import pegbed.model.Place;
 
 /**
- * Makes simulated pegs (invented: no real water) by a recipe of its own, so that nothing is chosen by the practice pegs
- * alone. Run with a folder, a number of pegs and a seed; the folder can be given to {@code bench quality --practice}.
+ * Makes folders of practice pegs (invented: no real water) by {@link MadeBottom}'s recipe, for {@code bench quality
+ * --practice} and {@code bench visits --practice}: {@code mvn -q test-compile exec:java
+ * -Dexec.mainClass=pegbed.bench.practice.MadePegs -Dexec.classpathScope=test -Dexec.args="FOLDER COUNT SEED"}. The same
+ * seed makes the same pegs; every fifth is open water.
  */
 public final class MadePegs {
+    private static final String USAGE =
+            "Give a folder to write to, how many pegs to make (1 to 1000) and a seed, such as: practice-made 24 1";
+
+    private static final int MOST = 1000;
+
+    /** The tables of readings, with how many readings each has. */
+    private static final Map<String, Integer> TABLES =
+            new TreeMap<>(Map.of("fan15.csv", 15, "stagger20.csv", 20, "fan30.csv", 30));
+
     private MadePegs() {}
 
-    public static void main(String[] args) throws IOException {
+    /**
+     * @param args folder, number of pegs, seed
+     * @throws IllegalArgumentException if they are not these three
+     */
+    public static void main(String[] args) throws IOException, InputException {
+        if (args.length != 3 || !args[1].matches("\\d{1,4}") || !args[2].matches("-?\\d{1,9}")) {
+            throw new IllegalArgumentException(USAGE);
+        }
         Path folder = Path.of(args[0]);
         int count = Integer.parseInt(args[1]);
         long seed = Long.parseLong(args[2]);
+        if (count < 1 || count > MOST) {
+            throw new IllegalArgumentException(USAGE);
+        }
         for (int i = 0; i < count; i++) {
-            write(
-                    folder.resolve(String.format(Locale.ROOT, "made-%d-%02d", seed, i)),
-                    new MadeBottom(new Random(seed * 7919 + i), i % 5 == 4));
+            Path peg = folder.resolve(String.format(Locale.ROOT, "made-%d-%02d", seed, i));
+            long bottom = seed * 7919 + i;
+            write(peg, new MadeBottom(new Random(bottom), i % 5 == 4));
+            writeReadings(peg, bottom);
         }
     }
 
-    /** Writes one peg in the form of a practice peg, without readings. */
+    /** Writes the banks, the truth and the figures of one peg, without readings. */
     public static void write(Path folder, MadeBottom bottom) throws IOException {
         Files.createDirectories(folder);
         Random errors = bottom.random();
@@ -53,6 +79,31 @@ public final class MadePegs {
         }
         about.put("tasks", list);
         new ObjectMapper().writeValue(folder.resolve("about.json").toFile(), about);
+    }
+
+    /** Reads the peg by plain fans and by one whose alternate radials are shifted, with its own errors of reading. */
+    private static void writeReadings(Path folder, long seed) throws IOException, InputException {
+        PracticePeg peg = PracticePeg.read(folder);
+        PegWater water = PegWater.of(peg.empty());
+        for (Map.Entry<String, Integer> table : TABLES.entrySet()) {
+            int count = table.getValue();
+            SimulatedPlumbing plumbing = new SimulatedPlumbing(peg, 31 * seed + count);
+            StringBuilder text = new StringBuilder("distance_m,angle_deg,depth_m\n");
+            for (Place place : Fan.of(water, count, table.getKey().startsWith("stagger"))) {
+                Place rounded = Place.polar(rounded(place.distanceMetres(), 100), rounded(place.angleDegrees(), 10));
+                text.append(String.format(
+                        Locale.ROOT,
+                        "%.2f,%.1f,%.3f%n",
+                        rounded.distanceMetres(),
+                        rounded.angleDegrees(),
+                        plumbing.read(rounded).depthMetres()));
+            }
+            Files.writeString(folder.resolve(table.getKey()), text);
+        }
+    }
+
+    private static double rounded(double value, double steps) {
+        return Math.round(steps * value) / steps;
     }
 
     static double between(Random random, double least, double most) {

@@ -1,6 +1,7 @@
 package pegbed.bench.practice;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -9,7 +10,13 @@ import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import pegbed.bench.quality.QualityBench;
 import pegbed.model.InputException;
+import pegbed.model.Peg;
+import pegbed.model.Place;
+import pegbed.model.Reading;
 
 class MadePegsTest {
     @TempDir
@@ -45,14 +52,54 @@ class MadePegsTest {
     }
 
     @Test
-    void theSameSeedMakesTheSamePegs() throws IOException {
+    void theSameSeedMakesTheSamePegs() throws IOException, InputException {
         MadePegs.main(new String[] {folder.resolve("one").toString(), "1", "3"});
         MadePegs.main(new String[] {folder.resolve("two").toString(), "1", "3"});
 
-        for (String file : List.of("truth.txt", "banks.csv", "about.json")) {
+        for (String file : List.of("truth.txt", "banks.csv", "about.json", "fan15.csv", "stagger20.csv", "fan30.csv")) {
             assertEquals(
                     Files.readString(folder.resolve("one/made-3-00").resolve(file)),
                     Files.readString(folder.resolve("two/made-3-00").resolve(file)));
         }
+    }
+
+    @Test
+    void theQualityBenchReadsThem() throws IOException, InputException {
+        MadePegs.main(new String[] {folder.toString(), "2", "5"});
+
+        String table = QualityBench.table(folder);
+
+        for (String row : List.of("fan15.csv", "stagger20.csv", "fan30.csv")) {
+            assertTrue(table.contains("| " + row + " | Pegbed |"), table);
+            assertTrue(table.contains("| " + row + " | made-5-01 |"), table);
+        }
+    }
+
+    /** Readings differ from the bottom where they were meant, by the plummet's misplacing on slopes for the most part. */
+    @Test
+    void readingsAreThoseOfTheBottom() throws IOException, InputException {
+        MadePegs.main(new String[] {folder.toString(), "2", "5"});
+        for (PracticePeg peg : PracticePeg.all(folder)) {
+            for (int count : new int[] {15, 30}) {
+                Peg read = peg.with(folder.resolve(peg.name()).resolve("fan" + count + ".csv"));
+                assertEquals(count, read.readings().size());
+                double squares = 0;
+                for (Reading reading : read.readings()) {
+                    Place place = reading.place();
+                    double truth = peg.truth().depthAt(place.xMetres(), place.yMetres());
+                    squares += Double.isNaN(truth) ? 0 : Math.pow(reading.depthMetres() - truth, 2);
+                }
+                double rms = Math.sqrt(squares / count);
+                assertTrue(rms > 0.005 && rms < 0.3, peg.name() + ": " + rms);
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"", "x", "x 0 1", "x 2", "x two 1", "x 2 1 3", "x 2000 1", "x 2 one"})
+    void badArgumentsAreAnsweredByAnExample(String args) {
+        String[] given = args.isEmpty() ? new String[0] : args.split(" ");
+        Exception refused = assertThrows(IllegalArgumentException.class, () -> MadePegs.main(given));
+        assertTrue(refused.getMessage().contains("such as: practice-made 24 1"));
     }
 }

@@ -34,7 +34,7 @@ final class Plans {
     static final String OVERRIDE = "post\u202Ednuora\u202C \u0000\u0007\n]]>";
 
     static final List<Plan> SAMPLES =
-            List.of(plan(sample("tansy-cut-9")), plan(sample("tansy-cut-14")), plan(sample("brick-pond-3")));
+            List.of(plan(sample("tansy-cut-9")), plan(sample("tansy-cut-14")), plan(sample("hobbrel-pond-3")));
 
     static final Plan HOSTILE = plan(hostile());
 

@@ -95,6 +95,30 @@ class PaletteTest {
         });
     }
 
+    /** Light figures stand on a halo of paper, so 3 to 1 is asked of ink on band and halo as they mix. */
+    @Test
+    void earlierFiguresAreLighterAndCanBeReadOnEveryBand() {
+        THEMES.forEach((name, theme) -> {
+            Ink earlier = theme.ink(Role.EARLIER_READING_FIGURE);
+            Ink today = theme.ink(Role.READING_FIGURE);
+            assertTrue(earlier.colour().opacity() < today.colour().opacity(), name);
+            for (int i = 0; i < MOST; i++) {
+                Colour ground = mixed(earlier.halo().orElseThrow().colour(), theme.fill(Role.DEPTH_BAND, i, MOST));
+                double contrast = contrast(mixed(earlier.colour(), ground), ground);
+                assertTrue(contrast >= 3, name + ", band " + i + ": " + contrast);
+            }
+        });
+    }
+
+    private static Colour mixed(Colour over, Colour under) {
+        double share = over.opacity();
+        return new Colour(
+                (int) Math.round(share * over.red() + (1 - share) * under.red()),
+                (int) Math.round(share * over.green() + (1 - share) * under.green()),
+                (int) Math.round(share * over.blue() + (1 - share) * under.blue()),
+                1);
+    }
+
     /** WCAG 2.2, success criterion 1.4.3: 4.5 to 1 for ordinary letters. */
     @Test
     void lettersOnPaperCanBeRead() {

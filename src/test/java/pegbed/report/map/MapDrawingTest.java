@@ -181,9 +181,25 @@ class MapDrawingTest {
             }
         }
         assertTrue(checked >= 5, "only " + checked);
+        assertSmallerAndUpright(drawing);
         assertTrue(words(drawing, Role.LEGEND_LABEL).contains("an earlier visit's, at today's level"));
         assertTrue(words(drawing, Role.SUBTITLE).get(0).contains("20 June 2026"));
         assertTrue(words(drawing, Role.SUBTITLE).get(0).contains("40 readings of 2 visits"));
+    }
+
+    private static void assertSmallerAndUpright(Drawing drawing) {
+        Lettering today = letters(drawing, Role.READING_FIGURE);
+        Lettering earlier = letters(drawing, Role.EARLIER_READING_FIGURE);
+        assertFalse(earlier.italic() || earlier.bold());
+        assertTrue(earlier.sizePoints() < 0.95 * today.sizePoints());
+    }
+
+    private static Lettering letters(Drawing drawing, Role role) {
+        return drawing.of(role).stream()
+                .filter(Text.class::isInstance)
+                .map(item -> ((Text) item).lettering())
+                .findFirst()
+                .orElseThrow();
     }
 
     @ParameterizedTest

@@ -45,7 +45,7 @@ final class Pegs {
 
     static Peg pond() {
         return Peg.EMPTY
-                .withName(new PegName("Mallowfield Pools", "Brick Pond", "3"))
+                .withName(new PegName("Mallowfield Pools", "Hobbrel Pond", "3"))
                 .withPole(Pole.USUAL.withReach(REACH))
                 .withBanks(new Banks(bank(-0.5), List.of(), List.of()));
     }

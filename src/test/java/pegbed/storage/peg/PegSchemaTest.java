@@ -117,7 +117,7 @@ class PegSchemaTest {
             "across_lines": 2          | "across_lines": 1.5
             "most_rigs": 2             | "most_rigs": 0
             {"x_m": -2.75, "y_m": 10.5} | {"x_m": -2.75}
-            "name": "shelf"            | "name": ""
+            "name": "ledge"            | "name": ""
             "up_to_m": 1.05            | "up_to_m": "shallow"
             "float": "4×12"            | "float": 12
             "float_g": 0.2             | "float_g": 0

@@ -41,7 +41,7 @@ class NeighbouringPegFilesTest {
         Path nine = save("nine", peg("Mallowfield Pools", "Tansy Cut", "9"));
         save("a", peg("Mallowfield Pools", "Tansy Cut", "14"));
         save("b", peg("mallowfield pools ", "TANSY CUT", "10"));
-        save("c", peg("Mallowfield Pools", "Brick Pond", "9"));
+        save("c", peg("Mallowfield Pools", "Hobbrel Pond", "9"));
         save("d", peg("Elsewhere", "Tansy Cut", "8"));
         save("e", peg("Mallowfield Pools", "Tansy Cut", "9"));
         save("f-copy", peg("Mallowfield Pools", "Tansy Cut", "14").withReading(Reading.of(6, 0, 1.5)));

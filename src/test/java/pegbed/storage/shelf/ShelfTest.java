@@ -92,7 +92,7 @@ class ShelfTest {
     @Test
     void renamingChangesTheNameAndNothingElse() throws InputException {
         Peg before = PegFile.read(nine).peg();
-        PegName name = new PegName("Mallowfield Pools", "Brick Pond", "2");
+        PegName name = new PegName("Mallowfield Pools", "Hobbrel Pond", "2");
         ShelfFiles.rename(only("a.peg"), name);
         assertEquals(before.withName(name), PegFile.read(nine).peg());
     }

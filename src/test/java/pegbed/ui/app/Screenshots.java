@@ -2,10 +2,13 @@ package pegbed.ui.app;
 
 import java.awt.image.BufferedImage;
 import java.io.IOException;
+import java.nio.file.FileSystem;
+import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.FutureTask;
@@ -100,9 +103,12 @@ public final class Screenshots {
         }
     }
 
+    /** The folder lies in an archive, so that its path in the picture is no machine's. */
     private static void shelf(WindowFrame frame) throws IOException {
-        Path pegs = Files.createDirectories(Path.of(System.getProperty("java.io.tmpdir"), "pegs"));
-        for (String name : List.of("tansy-cut-14", "tansy-cut-9", "brick-pond-3")) {
+        Path archive = Files.createTempDirectory("pegbed-pictures").resolve("pegs.zip");
+        FileSystem files = FileSystems.newFileSystem(archive, Map.of("create", "true"));
+        Path pegs = Files.createDirectories(files.getPath("/home/angler/My pegs"));
+        for (String name : List.of("tansy-cut-14", "tansy-cut-9", "hobbrel-pond-3")) {
             Path copy = pegs.resolve(name + ".peg.json");
             Files.copy(Path.of("sample-pegs", name + ".peg.json"), copy, StandardCopyOption.REPLACE_EXISTING);
         }

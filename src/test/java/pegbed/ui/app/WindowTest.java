@@ -240,9 +240,9 @@ class WindowTest extends InScenes {
         scenes.waitForAnswers();
         scenes.waitUntil(() -> scenes.frame().main().map().settled());
         double deep = scenes.lightness(Place.polar(6.2, 3));
-        double shelf = scenes.lightness(Place.polar(12.3, -4));
+        double ledge = scenes.lightness(Place.polar(12.3, -4));
         double land = scenes.lightness(new Place(0, 14.2));
-        assertTrue(deep < shelf - 0.1, "deep " + deep + ", shelf " + shelf);
+        assertTrue(deep < ledge - 0.1, "deep " + deep + ", ledge " + ledge);
         assertTrue(land > deep, "land " + land + ", deep " + deep);
     }
 
@@ -301,7 +301,7 @@ class WindowTest extends InScenes {
     void aNewPegIsBegunFromItsSheet() {
         scenes.shortcut(KeyCode.N);
         scenes.on(() -> {
-            scenes.<TextField>find("#new-water").setText("Brick Pond");
+            scenes.<TextField>find("#new-water").setText("Hobbrel Pond");
             scenes.<TextField>find("#new-number").setText("3");
             scenes.<TextField>find("#near-left").setText("over there");
         });
@@ -310,7 +310,7 @@ class WindowTest extends InScenes {
         scenes.on(() -> scenes.<TextField>find("#near-left").setText("4 85L"));
         scenes.click("#has-far");
         scenes.click("#begin-peg");
-        scenes.waitUntil(() -> scenes.peg().name().title().equals("Brick Pond, peg 3"));
+        scenes.waitUntil(() -> scenes.peg().name().title().equals("Hobbrel Pond, peg 3"));
         assertEquals(2, scenes.peg().banks().near().size());
         assertEquals(0, scenes.peg().banks().far().size());
         scenes.write(List.of("6 0 4'"));

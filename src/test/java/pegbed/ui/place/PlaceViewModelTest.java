@@ -114,8 +114,8 @@ class PlaceViewModelTest {
 
     @Test
     void namesAndUnitsChange() {
-        assertTrue(place.setName(new PegName("Mallowfield Pools", "Brick Pond", "3")));
-        assertEquals("Brick Pond, peg 3", desk.document().titleProperty().get());
+        assertTrue(place.setName(new PegName("Mallowfield Pools", "Hobbrel Pond", "3")));
+        assertEquals("Hobbrel Pond, peg 3", desk.document().titleProperty().get());
         assertTrue(place.setUnits(new Units(Units.Depth.CENTIMETRES, Units.Distance.METRES)));
         assertEquals("13m 0", row(PlaceViewModel.Kind.FAR_BANK, 1).where());
     }

@@ -49,16 +49,16 @@ class PlanViewModelTest {
     @Test
     void aPinnedLineStaysAndIsLetFreeAgain() {
         PlanViewModel.LineCard line = plan.lines().get(1);
-        plan.pin(line);
-        assertTrue(plan.pinnedProperty().get());
-        PlanViewModel.LineCard pinned = plan.lines().stream()
-                .filter(PlanViewModel.LineCard::pinned)
+        plan.fixOrRelease(line);
+        assertTrue(plan.wishedProperty().get());
+        PlanViewModel.LineCard fixed = plan.lines().stream()
+                .filter(PlanViewModel.LineCard::fixed)
                 .findFirst()
                 .orElseThrow();
-        assertEquals(line.place(), pinned.place());
-        plan.pin(pinned);
-        assertFalse(plan.pinnedProperty().get());
-        assertTrue(plan.lines().stream().noneMatch(PlanViewModel.LineCard::pinned));
+        assertEquals(line.place(), fixed.place());
+        plan.fixOrRelease(fixed);
+        assertFalse(plan.wishedProperty().get());
+        assertTrue(plan.lines().stream().noneMatch(PlanViewModel.LineCard::fixed));
     }
 
     @Test
@@ -71,7 +71,7 @@ class PlanViewModelTest {
         assertEquals(place, plan.lines().get(0).place());
         plan.forbid(plan.lines().get(0));
         plan.releaseAll();
-        assertFalse(plan.pinnedProperty().get());
+        assertFalse(plan.wishedProperty().get());
         assertEquals(place, plan.lines().get(0).place());
     }
 

@@ -53,7 +53,7 @@ class RigsViewModelTest {
     @Test
     void aPegWithoutItsOwnShowsTheUsualOnesInThePersonsUnit() throws InputException {
         assertEquals(RigTemplate.USUAL.size(), rigs.rows().size());
-        assertEquals("shelf", text(1, Cell.NAME));
+        assertEquals("ledge", text(1, Cell.NAME));
         assertEquals("3'5.5", text(1, Cell.UP_TO));
         assertEquals("4×12", text(1, Cell.FLOAT));
         assertEquals("0.20", text(1, Cell.CARRIES));
@@ -75,12 +75,12 @@ class RigsViewModelTest {
         assertTrue(rigs.useForPeg());
         assertEquals("6in", text(1, Cell.HOOK_LENGTH));
         RigTemplate usual = RigTemplate.USUAL.get(1);
-        RigTemplate shelf = ofThePeg().get(1);
-        assertEquals(6 * INCH, shelf.hookLengthMetres(), 1e-12);
-        assertEquals(usual.shots().get(0), shelf.shots().get(0));
-        assertEquals(3 * INCH, shelf.shots().get(1).lowestMetres(), 1e-12);
-        assertEquals(usual.upToMetres(), shelf.upToMetres());
-        assertEquals(usual.tipToBodyMetres(), shelf.tipToBodyMetres());
+        RigTemplate ledge = ofThePeg().get(1);
+        assertEquals(6 * INCH, ledge.hookLengthMetres(), 1e-12);
+        assertEquals(usual.shots().get(0), ledge.shots().get(0));
+        assertEquals(3 * INCH, ledge.shots().get(1).lowestMetres(), 1e-12);
+        assertEquals(usual.upToMetres(), ledge.upToMetres());
+        assertEquals(usual.tipToBodyMetres(), ledge.tipToBodyMetres());
         assertEquals(RigTemplate.USUAL.get(0), ofThePeg().get(0));
         assertEquals("Change rigs", desk.document().undoProperty().get());
         assertTrue(
@@ -106,7 +106,7 @@ class RigsViewModelTest {
                 rigs.rows().stream().map(row -> row.errorProperty().get()).toList();
         assertEquals(
                 List.of(
-                        "A rig needs a name, such as shelf.",
+                        "A rig needs a name, such as ledge.",
                         "The hook length is a length like 4in; \"short\" is none.",
                         "What the float carries is grams of shot, from 0.01 to 50, such as 0.4; \"heavy\" is not.",
                         "\"a few\" does not begin with how many shot; type shot like " + rigs.example() + ".",

@@ -30,7 +30,7 @@ class ShelfViewModelTest {
     @BeforeEach
     void fill() throws IOException {
         pegs = Files.createDirectories(home.resolve("pegs/cut"));
-        for (String name : List.of("tansy-cut-14", "tansy-cut-9", "brick-pond-3")) {
+        for (String name : List.of("tansy-cut-14", "tansy-cut-9", "hobbrel-pond-3")) {
             Files.copy(Path.of("sample-pegs", name + ".peg.json"), pegs.resolve(name + ".peg.json"));
         }
         desk = Desks.atOnce(home.resolve("own"), Pegs.bare());

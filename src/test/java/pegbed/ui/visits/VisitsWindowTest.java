@@ -163,7 +163,7 @@ class VisitsWindowTest extends InScenes {
 
     private Path shelf() throws IOException {
         Path pegs = Files.createDirectories(folder.resolve("pegs"));
-        for (String name : List.of("tansy-cut-14", "tansy-cut-9", "brick-pond-3")) {
+        for (String name : List.of("tansy-cut-14", "tansy-cut-9", "hobbrel-pond-3")) {
             Files.copy(Path.of("sample-pegs", name + ".peg.json"), pegs.resolve(name + ".peg.json"));
         }
         return pegs;
@@ -191,8 +191,8 @@ class VisitsWindowTest extends InScenes {
         assertEquals(List.of(), scenes.nameless());
         scenes.resize(960, 510);
         assertEquals(List.of(), scenes.cutOff());
-        scenes.write(List.of("brick"));
-        scenes.waitUntil(() -> scenes.peg().name().water().equals("Brick Pond"));
+        scenes.write(List.of("hobbrel"));
+        scenes.waitUntil(() -> scenes.peg().name().water().equals("Hobbrel Pond"));
         assertFalse(scenes.there("#shelf"));
         scenes.waitUntil(() -> scenes.desk().session().file().isPresent());
     }
@@ -202,16 +202,16 @@ class VisitsWindowTest extends InScenes {
         Path pegs = shelf();
         TableView<ShelfViewModel.Row> table = openShelf(pegs);
         scenes.click("#shelf-delete");
-        assertTrue(scenes.<Label>find("#shelf-asked").getText().startsWith("Delete Brick Pond, peg 3?"));
+        assertTrue(scenes.<Label>find("#shelf-asked").getText().startsWith("Delete Hobbrel Pond, peg 3?"));
         scenes.press(KeyCode.ESCAPE);
         assertFalse(scenes.there("#shelf-asked"));
         assertTrue(scenes.there("#shelf"));
-        assertTrue(Files.exists(pegs.resolve("brick-pond-3.peg.json")));
+        assertTrue(Files.exists(pegs.resolve("hobbrel-pond-3.peg.json")));
         scenes.click("#shelf-delete");
         scenes.press(KeyCode.ENTER);
         scenes.waitUntil(() -> table.getItems().size() == 2);
-        assertTrue(Files.exists(pegs.resolve("deleted/brick-pond-3.peg.json")));
-        assertTrue(scenes.<Label>find("#shelf-said").getText().startsWith("Brick Pond, peg 3 is deleted"));
+        assertTrue(Files.exists(pegs.resolve("deleted/hobbrel-pond-3.peg.json")));
+        assertTrue(scenes.<Label>find("#shelf-said").getText().startsWith("Hobbrel Pond, peg 3 is deleted"));
         scenes.press(KeyCode.ESCAPE);
         assertFalse(scenes.there("#shelf"));
     }
