@@ -9,7 +9,6 @@ import pegbed.cli.output.LevelJson;
 import pegbed.cli.output.NeighbouringPegsJson;
 import pegbed.cli.output.Output;
 import pegbed.findings.Findings;
-import pegbed.findings.NeighbourFits;
 import pegbed.findings.PegMap;
 import pegbed.model.InputException;
 import pegbed.model.Peg;
@@ -24,6 +23,7 @@ import pegbed.report.paint.PngWriter;
 import pegbed.report.paint.SvgWriter;
 import pegbed.storage.disk.WholeFile;
 import pegbed.wording.LevelWords;
+import pegbed.wording.MapWords;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -115,7 +115,7 @@ final class MapCommand implements Callable<Integer> {
             output.print(node);
         } else {
             output.out().println("Drew " + picture + ".");
-            NeighbourFits.sentence(map).ifPresent(output.out()::println);
+            MapWords.neighbours(map).ifPresent(output.out()::println);
             LevelWords.changes(map).forEach(change -> output.out().println("! " + change));
         }
         return 0;

@@ -10,7 +10,7 @@ import pegbed.cli.output.Output;
 import pegbed.model.InputException;
 import pegbed.model.Peg;
 import pegbed.model.PegName;
-import pegbed.notation.Wording;
+import pegbed.wording.Quantities;
 import pegbed.storage.shelf.Shelf;
 import pegbed.storage.shelf.ShelfFiles;
 import pegbed.storage.shelf.ShelfPeg;
@@ -137,19 +137,19 @@ final class ShelfCommand implements Callable<Integer> {
         if (peg.visits() == 0) {
             return "! " + file + ": " + peg.trouble().orElse("");
         }
-        Wording wording = Wording.of(Peg.EMPTY.withUnits(peg.units()));
+        Quantities quantities = Quantities.of(Peg.EMPTY.withUnits(peg.units()));
         StringBuilder line = new StringBuilder();
         if (!peg.name().venue().isBlank() && !peg.name().water().isBlank()) {
             line.append(peg.name().venue()).append(": ");
         }
         line.append(peg.name().title())
                 .append("  ")
-                .append(peg.lastVisit().map(Wording::day).orElse("no date"))
+                .append(peg.lastVisit().map(Quantities::day).orElse("no date"))
                 .append("  ")
                 .append(peg.readings())
                 .append(peg.readings() == 1 ? " reading" : " readings");
-        peg.deepestReadingMetres().ifPresent(d -> line.append("  ").append(wording.depth(d)));
-        peg.boardToWaterMetres().ifPresent(b -> line.append("  board to water ").append(wording.depth(b)));
+        peg.deepestReadingMetres().ifPresent(d -> line.append("  ").append(quantities.depth(d)));
+        peg.boardToWaterMetres().ifPresent(b -> line.append("  board to water ").append(quantities.depth(b)));
         line.append("  ").append(file);
         peg.trouble().ifPresent(trouble -> line.append("  ! ").append(trouble));
         return line.toString();

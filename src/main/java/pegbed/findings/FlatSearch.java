@@ -26,7 +26,7 @@ public final class FlatSearch {
     /** How exactly the room about the middle is found, metres: a fifth of a cell. */
     private static final double CIRCLE_METRES = 0.05;
 
-    private static final double AREA_LEAST = Confidence.LIKELY.least();
+    private static final double AREA_LEAST = Confidence.LIKELY.minProbability();
 
     /** Within 4 in (10 cm), and no steeper than 0.30. */
     public static final FlatProbability WIDE = new FlatProbability(0.10, 0.30);
@@ -145,7 +145,7 @@ public final class FlatSearch {
 
     /** The depth nearest to the target at which some disc of the zone is likely flat. */
     private OptionalDouble nearest(int[] nodes) {
-        double least = Confidence.LIKELY.least();
+        double least = Confidence.LIKELY.minProbability();
         // The odds of the slope as well are the lesser ones, and dear: only the nearest depths are asked for them.
         return Arrays.stream(nodes)
                 .boxed()

@@ -10,7 +10,6 @@ import pegbed.geometry.PegWater;
 import pegbed.model.InputException;
 import pegbed.model.Monitor;
 import pegbed.model.Peg;
-import pegbed.notation.Wording;
 import pegbed.surface.BottomGrid;
 import pegbed.surface.BottomModel;
 import pegbed.surface.FittedBottom;
@@ -116,7 +115,7 @@ public record PegMap(
                 bottom,
                 grid,
                 zones,
-                DeepestSearch.of(grid, zones, Wording.of(peg)),
+                DeepestSearch.of(grid, zones),
                 SteepestSlope.of(grid, zones),
                 checks);
     }

@@ -50,7 +50,7 @@ public final class Guidance {
             return new NextReading(
                     opening.get().candidate().place(),
                     NextReading.Purpose.OPENING,
-                    opening.get().why(),
+                    new Reason.OpeningPlace(opening.get().question()),
                     Double.NaN,
                     false);
         }
@@ -116,7 +116,7 @@ public final class Guidance {
                 : new NextReading(
                         place,
                         NextReading.Purpose.FLAT,
-                        Reasons.flat(map, choice, appraisal.tellsSteepness(best)),
+                        Reasons.flat(map, choice, appraisal.question(best)),
                         most,
                         stop);
     }

@@ -196,11 +196,8 @@ final class ValueOfInformation {
                         <= NEAR_METRES);
     }
 
-    /**
-     * Whether a candidate tells more about the slope than about the depth, at the node of its dominant decision that it
-     * stirs most.
-     */
-    boolean tellsSteepness(int candidate) {
+    /** Whether a candidate reduces the doubt of the slope or of the depth more, at the node that it may move most. */
+    Reason.FlatQuestion question(int candidate) {
         int c = place(candidate);
         int decision = dominantIndex(c);
         double most = -1;
@@ -216,6 +213,6 @@ final class ValueOfInformation {
                         Math.hypot(x, y) / FlatSearch.WIDE.slopeLimit() > Math.abs(d) / FlatSearch.WIDE.bandMetres();
             }
         }
-        return steepness;
+        return steepness ? Reason.FlatQuestion.SLOPE : Reason.FlatQuestion.DEPTH;
     }
 }

@@ -47,7 +47,7 @@ public final class LineCandidates {
     private static final double OTHER_DEPTH_METRES = 0.25;
     private static final double OTHER_DEPTH_SHARE = 0.9;
     private static final double NEGLIGIBLE = 0.05;
-    private static final double LEAST = Confidence.WORTH_A_READING.least();
+    private static final double LEAST = Confidence.WORTH_A_READING.minProbability();
     private static final double DISTANCE_COST = 0.002;
     private static final double DEGREE_COST = 0.001;
     private static final double JOINT_WORTH = 0.02;
@@ -101,7 +101,7 @@ public final class LineCandidates {
         Optional<Zone> zone = zoneOf(map, place, disc.depthMetres());
         boolean sought = zone.isPresent() && FlatSearch.SOUGHT.contains(zone.get());
         double atTarget = sought ? FlatProbability.USUAL.flat(disc, findings.targetMetres()) : 0;
-        boolean named = atTarget >= Confidence.WORTH_A_READING.least();
+        boolean named = atTarget >= Confidence.WORTH_A_READING.minProbability();
         double flatAt = named ? findings.targetMetres() : disc.depthMetres();
         double p = named
                 ? atTarget
@@ -195,7 +195,7 @@ public final class LineCandidates {
                 i -> odds.computeIfAbsent(i, node -> FlatProbability.USUAL.flat(grid.disc(node), target));
         for (LineRanking.Rated rated : ranking.best(MOST, i -> flat(i, atTarget.applyAsDouble(i)))) {
             IntPredicate like = rated.origin() == LineCandidate.Origin.FLAT
-                    ? i -> atTarget.applyAsDouble(i) >= Confidence.LIKELY.least()
+                    ? i -> atTarget.applyAsDouble(i) >= Confidence.LIKELY.minProbability()
                     : flatAbout(grid.discDepth(rated.index()));
             add(zone, rated, i -> map.zones().contains(zone, i) && like.test(i));
         }

@@ -122,7 +122,7 @@ final class Planning {
         order.sort(Comparator.comparingInt(Planning::turn)
                 .thenComparingDouble(line -> line.place().xMetres()));
         for (LineCandidate line : order) {
-            if (turn(line) < MARGINS && line.spot().pFlat() >= Confidence.LIKELY.least()) {
+            if (turn(line) < MARGINS && line.spot().pFlat() >= Confidence.LIKELY.minProbability()) {
                 order.remove(line);
                 order.add(0, line);
                 break;

@@ -15,7 +15,7 @@ import pegbed.model.Monitor;
 import pegbed.model.Peg;
 import pegbed.model.Place;
 import pegbed.model.Reading;
-import pegbed.notation.Wording;
+import pegbed.wording.Quantities;
 
 class CheckLineTest {
     private static Peg plumbed;
@@ -113,7 +113,7 @@ class CheckLineTest {
     void wrongDistancesAreToldFromAWrongLevel() {
         // Distances said 0.5 m too long: the reading is shallower by 0.5·slope where the bottom falls outward.
         CheckAnswer answer = CheckAnswer.of(
-                Wording.of(Peg.EMPTY),
+                Quantities.of(Peg.EMPTY),
                 List.of(new CheckAnswer.Difference(-0.25, 0.08, 0.5), new CheckAnswer.Difference(0.25, 0.08, -0.5)));
 
         assertEquals(CheckAnswer.Verdict.DISTANCES_WRONG, answer.verdict());
@@ -124,7 +124,7 @@ class CheckLineTest {
     @Test
     void whatNeitherExplainsIsARougherBottom() {
         CheckAnswer answer = CheckAnswer.of(
-                Wording.of(Peg.EMPTY),
+                Quantities.of(Peg.EMPTY),
                 List.of(new CheckAnswer.Difference(0.3, 0.05, 0), new CheckAnswer.Difference(-0.3, 0.05, 0)));
 
         assertEquals(CheckAnswer.Verdict.ROUGHER, answer.verdict());
@@ -135,7 +135,7 @@ class CheckLineTest {
     @Test
     void aSmallDifferenceIsChance() {
         CheckAnswer answer = CheckAnswer.of(
-                Wording.of(Peg.EMPTY),
+                Quantities.of(Peg.EMPTY),
                 List.of(new CheckAnswer.Difference(0.05, 0.08, 0.5), new CheckAnswer.Difference(-0.1, 0.08, -0.5)));
 
         assertEquals(CheckAnswer.Verdict.AGREES, answer.verdict());

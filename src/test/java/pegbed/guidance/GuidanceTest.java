@@ -30,7 +30,7 @@ import pegbed.model.Place;
 import pegbed.model.Pole;
 import pegbed.model.Reading;
 import pegbed.model.Wishes;
-import pegbed.notation.Wording;
+import pegbed.wording.Quantities;
 
 class GuidanceTest {
     @Test
@@ -248,7 +248,7 @@ class GuidanceTest {
         Peg peg = InventedWater.cut().withMarks(List.of(new Mark("white pipe", new Place(0, 11.5), Extras.NONE)));
         NextReading next = new NextReading(Place.polar(10, 0), NextReading.Purpose.MAP, "Because.", Double.NaN, false);
 
-        assertEquals("section 6 (10.0 m), straight out (12:00), at white pipe", next.where(Wording.of(peg)));
+        assertEquals("section 6 (10.0 m), straight out (12:00), at white pipe", next.where(Quantities.of(peg)));
     }
 
     @Test

@@ -124,8 +124,8 @@ class NotationPropertiesTest {
         assertMirrored(place(notation, mark + "-" + offset), place(mirrored, mark + "+" + offset));
         assertMirrored(place(notation, mark + "-" + offset + "deg"), place(mirrored, mark + "+" + offset + "deg"));
         assertEquals(
-                mirrorWords(Wording.of(BENT).aim(place(notation, degrees + "L"))),
-                Wording.of(Pegs.mirrored(BENT)).aim(place(mirrored, degrees + "R")));
+                mirrorWords(Quantities.of(BENT).aim(place(notation, degrees + "L"))),
+                Quantities.of(Pegs.mirrored(BENT)).aim(place(mirrored, degrees + "R")));
     }
 
     private static final Peg BENT = Pegs.TANSY.withBanks(Pegs.far(-12, 11, -6, 13, 0, 12.5, 5, 14, 11, 10));

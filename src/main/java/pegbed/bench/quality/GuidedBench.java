@@ -161,7 +161,7 @@ public final class GuidedBench {
         StringBuilder words = new StringBuilder(String.format(
                 Locale.ROOT,
                 "%nThe guidance says stop below a gain of %.2f. It said so in %d of %d runs with %d readings left to take",
-                StopRule.LEAST_GAIN,
+                StopRule.MIN_GAIN,
                 stopped,
                 all,
                 MORE));

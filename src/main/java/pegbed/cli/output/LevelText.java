@@ -4,7 +4,7 @@ import java.io.PrintWriter;
 import java.util.List;
 import pegbed.model.Peg;
 import pegbed.model.Visit;
-import pegbed.notation.Wording;
+import pegbed.wording.Quantities;
 import pegbed.surface.posterior.VisitLevel;
 import pegbed.visits.LevelAnswer;
 import pegbed.visits.LevelAnswer.CheckReading;
@@ -21,11 +21,11 @@ public final class LevelText {
                 + count(today.readings().size()) + " today"
                 + (today.boardToWaterMetres().isPresent()
                         ? ", board to water "
-                                + Wording.of(peg)
+                                + Quantities.of(peg)
                                         .depth(today.boardToWaterMetres().getAsDouble())
                         : ""));
         for (AfterCheck check : after) {
-            out.println("Added: " + check.echo());
+            out.println("Added: " + check.understood());
             check.answer().against().ifPresent(level -> out.println("  " + words.level(level)));
         }
         if (answer.levels().isEmpty()) {

@@ -36,7 +36,7 @@ public final class CardDrawing {
     /** How far the paper about the map goes beyond the sheet, so that nothing shows at its edge. */
     private static final double BLEED = 4;
 
-    /** Where letters would have to be smaller, the card leaves out which reading would tell most about each line. */
+    /** Where letters would have to be smaller, the card leaves out which reading would settle most about each line. */
     private static final double LEAST_SCALE_FOR_CHECKS = 0.85;
 
     private static final double LEAST_MAP_HEIGHT = 150;

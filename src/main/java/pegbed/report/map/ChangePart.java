@@ -2,7 +2,7 @@ package pegbed.report.map;
 
 import org.locationtech.jts.geom.Geometry;
 import pegbed.findings.PegMap;
-import pegbed.notation.Wording;
+import pegbed.wording.Quantities;
 import pegbed.report.drawing.Frame;
 import pegbed.report.drawing.Layer;
 import pegbed.report.drawing.Lettering;
@@ -41,11 +41,11 @@ final class ChangePart {
         if (!to.shows(Layer.CHANGED)) {
             return;
         }
-        Wording wording = Wording.of(map.peg());
+        Quantities quantities = Quantities.of(map.peg());
         double above = radiusPoints(to) + TOOTH_POINTS + 6;
         for (BottomChange change : map.bottom().changes()) {
             Composition.Label label = new Composition.Label(
-                    Role.CHANGED_LABEL, Layer.CHANGED, Lettering.bold(10), words(wording, change));
+                    Role.CHANGED_LABEL, Layer.CHANGED, Lettering.bold(10), words(quantities, change));
             double x = change.xMetres();
             double y = change.yMetres();
             double side = above - 3 + to.measure.widthPoints(label.words(), label.lettering()) / 2;
@@ -79,8 +79,8 @@ final class ChangePart {
         }
     }
 
-    private static String words(Wording wording, BottomChange change) {
-        return wording.depthToHalfInch(Math.abs(change.deeperMetres()))
+    private static String words(Quantities quantities, BottomChange change) {
+        return quantities.depthToHalfInch(Math.abs(change.deeperMetres()))
                 + (change.deeperMetres() > 0 ? " deeper" : " shallower");
     }
 }

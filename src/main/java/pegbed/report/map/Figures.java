@@ -2,10 +2,10 @@ package pegbed.report.map;
 
 import java.util.Locale;
 import pegbed.model.Units;
+import pegbed.notation.FeetAndInches;
 
 /** Depths as the short figures that stand in the water. */
 public final class Figures {
-    private static final double INCH_METRES = 0.0254;
     private static final int LONGEST = 120;
 
     private Figures() {}
@@ -13,16 +13,10 @@ public final class Figures {
     /** {@code 4'6} or {@code 9"} to the inch, {@code 137} centimetres, or {@code 1.37} metres. */
     public static String depth(double metres, Units.Depth unit) {
         return switch (unit) {
-            case FEET -> feet(metres);
+            case FEET -> FeetAndInches.figure(metres);
             case CENTIMETRES -> Long.toString(Math.round(metres * 100));
             case METRES -> String.format(Locale.ROOT, "%.2f", metres);
         };
-    }
-
-    private static String feet(double metres) {
-        long inches = Math.round(Math.abs(metres) / INCH_METRES);
-        String sign = metres < 0 && inches > 0 ? "-" : "";
-        return inches < 12 ? sign + inches + "\"" : sign + inches / 12 + "'" + inches % 12;
     }
 
     /** What the figures are. */

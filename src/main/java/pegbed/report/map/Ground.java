@@ -12,6 +12,7 @@ import pegbed.findings.PegMap;
 import pegbed.geometry.Overlay;
 import pegbed.geometry.Shapes;
 import pegbed.model.Units;
+import pegbed.notation.FeetAndInches;
 import pegbed.surface.BottomGrid;
 import pegbed.surface.contour.Contour;
 import pegbed.surface.contour.ContourLevels;
@@ -109,7 +110,7 @@ record Ground(
 
     /** Whether the line of a level is one of the heavier ones: whole feet or half metres, or every fifth step of more. */
     boolean isIndex(double levelMetres, Units.Depth unit) {
-        double usual = unit == Units.Depth.FEET ? 0.3048 : 0.5;
+        double usual = unit == Units.Depth.FEET ? FeetAndInches.FOOT_METRES : 0.5;
         double every = levels.stepMetres() < usual - 1e-9 ? usual : 5 * levels.stepMetres();
         double times = levelMetres / every;
         return Math.abs(times - Math.rint(times)) < 1e-6;

@@ -7,7 +7,7 @@ import java.util.Locale;
 import pegbed.model.Peg;
 import pegbed.model.PegName;
 import pegbed.model.Visit;
-import pegbed.notation.Wording;
+import pegbed.wording.Quantities;
 
 /** What stands over a picture of a peg. */
 public final class Heading {
@@ -32,7 +32,7 @@ public final class Heading {
         parts.add(
                 today.boardToWaterMetres().isPresent()
                         ? "board to water "
-                                + Wording.of(peg)
+                                + Quantities.of(peg)
                                         .depth(today.boardToWaterMetres().getAsDouble())
                         : "level not measured");
         int readings = peg.readings().size();

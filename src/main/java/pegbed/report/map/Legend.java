@@ -10,7 +10,8 @@ import pegbed.findings.Findings;
 import pegbed.findings.FlatSpot;
 import pegbed.findings.PegMap;
 import pegbed.model.Units;
-import pegbed.notation.Wording;
+import pegbed.wording.FindingWords;
+import pegbed.wording.Quantities;
 import pegbed.report.drawing.Fill;
 import pegbed.report.drawing.Frame;
 import pegbed.report.drawing.Layer;
@@ -37,7 +38,7 @@ final class Legend {
     private final Ground ground;
     private final TextMeasure measure;
     private final Units.Depth unit;
-    private final Wording wording;
+    private final Quantities quantities;
 
     Legend(PegMap map, Findings findings, Ground ground, TextMeasure measure) {
         this.map = map;
@@ -45,7 +46,7 @@ final class Legend {
         this.ground = ground;
         this.measure = measure;
         this.unit = map.peg().units().depth();
-        this.wording = Wording.of(map.peg());
+        this.quantities = Quantities.of(map.peg());
     }
 
     /** What draws a block with its top left corner at a place of the sheet. */
@@ -75,7 +76,7 @@ final class Legend {
         }
         List<Entry> flats = options.layers().contains(Layer.FLATS) ? flats() : List.of();
         if (!flats.isEmpty()) {
-            blocks.add(list("Flat at " + wording.depth(findings.targetMetres()), flats));
+            blocks.add(list("Flat at " + quantities.depth(findings.targetMetres()), flats));
         }
         List<Entry> signs = signs(options);
         if (!signs.isEmpty()) {
@@ -132,8 +133,8 @@ final class Legend {
     }
 
     private List<Entry> doubts() {
-        String near = wording.depth(Ground.GUESS_METRES);
-        String far = wording.depth(Ground.ROUGH_GUESS_METRES);
+        String near = quantities.depth(Ground.GUESS_METRES);
+        String far = quantities.depth(Ground.ROUGH_GUESS_METRES);
         List<Entry> entries = new ArrayList<>();
         entries.add(new Entry("to about " + near + " or better", (to, x, y) -> veil(to, x, y, 0)));
         entries.add(new Entry("a guess: to about " + far, (to, x, y) -> veil(to, x, y, 1)));
@@ -172,8 +173,8 @@ final class Legend {
             FlatSpot flat = numbered.get(i);
             String number = Integer.toString(i + 1);
             entries.add(new Entry(
-                    flat.zone().words() + ": " + flat.confidence().words() + ", "
-                            + wording.depth(flat.spot().depthMetres()),
+                    flat.zone().words() + ": " + FindingWords.confidence(flat.confidence()) + ", "
+                            + quantities.depth(flat.spot().depthMetres()),
                     (to, x, y) -> {
                         Geometry ring = moved(Symbols.ring(6.2), x + SWATCH / 2, y + 5.2);
                         to.stroke(FindingPart.ring(flat.confidence()), Layer.FURNITURE, Frame.SHEET, ring);
@@ -185,7 +186,7 @@ final class Legend {
         for (FlatSpot flat : findings.flats()) {
             if (flat.confidence() == Confidence.NONE) {
                 String nearest = flat.nearestMetres().isPresent()
-                        ? "none, nearest " + wording.depth(flat.nearestMetres().getAsDouble())
+                        ? "none, nearest " + quantities.depth(flat.nearestMetres().getAsDouble())
                         : "none";
                 entries.add(new Entry(
                         flat.zone().words() + ": " + nearest,

@@ -1,7 +1,6 @@
 package pegbed.ui.bankside;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
@@ -14,10 +13,14 @@ import pegbed.model.Peg;
 import pegbed.model.Place;
 import pegbed.model.Reading;
 import pegbed.model.Units;
+import pegbed.notation.Clock;
+import pegbed.notation.FeetAndInches;
+import pegbed.notation.ShortForm;
 import pegbed.session.Session;
 import pegbed.ui.controls.Texts;
 import pegbed.ui.reading.NextReadingViewModel;
 import pegbed.ui.reading.ReadingBoxViewModel;
+import pegbed.wording.Quantities;
 
 /** The large-button view: section, clock, depth and bottom by wheels, no keyboard needed. */
 public final class BanksideViewModel {
@@ -171,23 +174,21 @@ public final class BanksideViewModel {
     }
 
     private double stepMetres() {
-        return feet() ? 0.0254 : 0.02;
+        return feet() ? FeetAndInches.INCH_METRES : 0.02;
     }
 
     /** The line that the wheels stand for, as it would be typed. */
     String line() {
-        int minute = Math.floorMod(minutes, 720);
-        int hour = minute / 60 == 0 ? 12 : minute / 60;
         String offset = part == 0 ? "" : "+" + Texts.number(part * PART_METRES, 1);
         String felt = BOTTOMS.get(bottomIndex) == Bottom.UNKNOWN
                 ? ""
                 : " " + BOTTOMS.get(bottomIndex).word();
-        return "s" + (joint + 1) + offset + " " + hour + ":" + String.format(Locale.ROOT, "%02d", minute % 60) + " "
+        return "s" + (joint + 1) + offset + " " + Clock.print(minutes / 2.0, CLOCK_STEP_MINUTES) + " "
                 + depthTyped() + felt;
     }
 
     private String depthTyped() {
-        return feet() ? depthSteps / 12 + "'" + depthSteps % 12 : depthSteps * 2 + "cm";
+        return new ShortForm(session.peg().units(), session.peg().pole(), '.').printDepth(depthSteps * stepMetres());
     }
 
     /** Where the wheels point. */
@@ -228,9 +229,8 @@ public final class BanksideViewModel {
         joint = Math.min(joint, peg.pole().jointMetres().size() - 1);
         depthSteps = Math.min(depthSteps, mostDepthSteps());
         section.set((joint + 1) + (part == 0 ? "" : " + " + Texts.number(part * PART_METRES, 1) + " m"));
-        int minute = Math.floorMod(minutes, 720);
-        clock.set((minute / 60 == 0 ? 12 : minute / 60) + ":" + String.format(Locale.ROOT, "%02d", minute % 60));
-        depth.set(feet() ? depthSteps / 12 + " ft " + depthSteps % 12 + " in" : depthSteps * 2 + " cm");
+        clock.set(Clock.print(minutes / 2.0, CLOCK_STEP_MINUTES));
+        depth.set(Quantities.of(peg).depth(depthSteps * stepMetres()));
         bottom.set(
                 BOTTOMS.get(bottomIndex) == Bottom.UNKNOWN
                         ? "not felt"

@@ -18,7 +18,7 @@ import pegbed.model.Peg;
 import pegbed.model.Place;
 import pegbed.model.Typed;
 import pegbed.notation.ShortForm;
-import pegbed.notation.Wording;
+import pegbed.wording.Quantities;
 import pegbed.session.Answer;
 import pegbed.session.Edit;
 import pegbed.session.PlaceEdits;
@@ -124,15 +124,15 @@ public final class MapViewModel {
     public void point(Place place) {
         pointer.set(place);
         Peg peg = session.peg();
-        Wording wording = Wording.of(peg);
-        String way = wording.direction(place.angleDegrees()) + ", " + wording.clock(place.angleDegrees());
+        Quantities quantities = Quantities.of(peg);
+        String way = quantities.direction(place.angleDegrees()) + ", " + quantities.clock(place.angleDegrees());
         Optional<Depth> depth = depth(place);
-        pointerWords.set(wording.distance(place.distanceMetres()) + ", " + way
-                + depth.map(known -> ", " + wording.depth(known.metres()) + " give or take "
-                                + wording.depth(known.sdMetres()))
+        pointerWords.set(quantities.distance(place.distanceMetres()) + ", " + way
+                + depth.map(known -> ", " + quantities.depth(known.metres()) + " give or take "
+                                + quantities.depth(known.sdMetres()))
                         .orElse(""));
         pointerShort.set(new ShortForm(peg.units(), peg.pole(), '.').printDistance(place.distanceMetres()) + ", " + way
-                + depth.map(known -> ", " + wording.depth(known.metres()) + " ± " + wording.depth(known.sdMetres()))
+                + depth.map(known -> ", " + quantities.depth(known.metres()) + " ± " + quantities.depth(known.sdMetres()))
                         .orElse(""));
     }
 

@@ -19,8 +19,8 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import pegbed.model.RigTemplate.Ground;
 import pegbed.ui.controls.Controls;
-import pegbed.ui.controls.Texts;
 import pegbed.ui.plan.RigRow.Cell;
+import pegbed.wording.Sentences;
 
 /** How rigs are tied: a row a template, changed in place. */
 public final class RigsSheet {
@@ -177,7 +177,7 @@ public final class RigsSheet {
     private TextField field(RigRow row, Cell cell, String id, int number) {
         TextField field = Controls.field(
                 id + cell.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-'),
-                Texts.capital(cell.words()) + " of rig " + number,
+                Sentences.capital(cell.words()) + " of rig " + number,
                 switch (cell) {
                     case NAME -> 7;
                     case SHOTS -> 26;

@@ -9,9 +9,9 @@ import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import pegbed.findings.DepthProfile;
 import pegbed.findings.PegMap;
-import pegbed.findings.Steepness;
+import pegbed.wording.Steepness;
 import pegbed.model.Place;
-import pegbed.notation.Wording;
+import pegbed.wording.Quantities;
 import pegbed.session.Answer;
 import pegbed.session.Session;
 import pegbed.ui.controls.Texts;
@@ -93,17 +93,17 @@ public final class ProfileViewModel {
     }
 
     /** The depths in the person's words. */
-    Wording wording() {
-        return Wording.of(session.peg());
+    Quantities quantities() {
+        return Quantities.of(session.peg());
     }
 
     private void refresh() {
         Optional<PegMap> map = session.answer().shown().map(Answer.Ready::map);
-        Wording wording = wording();
+        Quantities quantities = quantities();
         title.set(drawn.map(course -> "Bottom along the line from "
-                        + wording.direction(course.from().angleDegrees()) + " to "
-                        + wording.direction(course.to().angleDegrees()))
-                .orElse("Bottom " + wording.direction(angleDegrees) + " (" + wording.clock(angleDegrees) + ")"));
+                        + quantities.direction(course.from().angleDegrees()) + " to "
+                        + quantities.direction(course.to().angleDegrees()))
+                .orElse("Bottom " + quantities.direction(angleDegrees) + " (" + quantities.clock(angleDegrees) + ")"));
         if (map.isEmpty()) {
             asked = "";
             wanted = new Object();
@@ -133,7 +133,7 @@ public final class ProfileViewModel {
     }
 
     private String slopes(DepthProfile found) {
-        Wording wording = wording();
+        Quantities quantities = quantities();
         if (found.points().isEmpty()) {
             return "There is no water this way.";
         }
@@ -141,13 +141,13 @@ public final class ProfileViewModel {
             return "No slope steeper than 1 in 3 this way.";
         }
         return found.slopes().stream()
-                .map(slope -> Steepness.oneIn(slope.steepest()) + " from " + end(slope.lip(), wording) + " down to "
-                        + end(slope.foot(), wording))
+                .map(slope -> Steepness.oneIn(slope.steepest()) + " from " + end(slope.lip(), quantities) + " down to "
+                        + end(slope.foot(), quantities))
                 .collect(Collectors.joining("; ", "", "."));
     }
 
-    private static String end(DepthProfile.Point point, Wording wording) {
-        return wording.depth(point.depthMetres()) + " at "
+    private static String end(DepthProfile.Point point, Quantities quantities) {
+        return quantities.depth(point.depthMetres()) + " at "
                 + Texts.number(point.place().distanceMetres(), 1) + " m";
     }
 }

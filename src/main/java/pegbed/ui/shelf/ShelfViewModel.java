@@ -15,7 +15,7 @@ import javafx.collections.ObservableList;
 import pegbed.model.InputException;
 import pegbed.model.Peg;
 import pegbed.model.PegName;
-import pegbed.notation.Wording;
+import pegbed.wording.Quantities;
 import pegbed.session.Session;
 import pegbed.storage.shelf.Shelf;
 import pegbed.storage.shelf.ShelfFiles;
@@ -199,20 +199,20 @@ public final class ShelfViewModel {
     }
 
     private static Row row(ShelfPeg peg) {
-        Wording wording = Wording.of(Peg.EMPTY.withUnits(peg.units()));
+        Quantities quantities = Quantities.of(Peg.EMPTY.withUnits(peg.units()));
         boolean read = peg.visits() > 0;
         return new Row(
                 peg,
                 read ? peg.name().venue() : peg.file().getFileName().toString(),
                 peg.name().water(),
                 peg.name().number(),
-                peg.lastVisit().map(Wording::day).orElse(""),
+                peg.lastVisit().map(Quantities::day).orElse(""),
                 read ? String.valueOf(peg.readings()) : "",
                 peg.deepestReadingMetres().isPresent()
-                        ? wording.depth(peg.deepestReadingMetres().getAsDouble())
+                        ? quantities.depth(peg.deepestReadingMetres().getAsDouble())
                         : "",
                 peg.boardToWaterMetres().isPresent()
-                        ? wording.depthToHalfInch(peg.boardToWaterMetres().getAsDouble())
+                        ? quantities.depthToHalfInch(peg.boardToWaterMetres().getAsDouble())
                         : "",
                 peg.trouble().orElse(""));
     }

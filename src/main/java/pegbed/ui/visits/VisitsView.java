@@ -19,7 +19,7 @@ import javafx.scene.layout.VBox;
 import pegbed.model.Place;
 import pegbed.ui.controls.Card;
 import pegbed.ui.controls.Controls;
-import pegbed.ui.controls.Texts;
+import pegbed.wording.Sentences;
 
 /** Today's visit, what to plumb for its level, where the bottom has changed, and all visits. */
 public final class VisitsView extends ScrollPane {
@@ -197,7 +197,7 @@ public final class VisitsView extends ScrollPane {
         HBox first = new HBox(number, day, readings);
         first.getStyleClass().add("row");
         Label level = Controls.wrapped("quiet");
-        level.setText(Texts.capital(row.level()));
+        level.setText(Sentences.capital(row.level()));
         VBox box = new VBox(first, level);
         box.setId("visit-" + row.number());
         box.setFocusTraversable(true);

@@ -18,7 +18,7 @@ import pegbed.model.InputException;
 import pegbed.model.Peg;
 import pegbed.model.Place;
 import pegbed.model.Visit;
-import pegbed.notation.Wording;
+import pegbed.wording.Quantities;
 import pegbed.session.Answer;
 import pegbed.session.Edit;
 import pegbed.session.Session;
@@ -217,7 +217,7 @@ public final class VisitsViewModel {
 
     private List<Row> rows(Peg peg) {
         LevelWords words = new LevelWords(peg);
-        Wording wording = Wording.of(peg);
+        Quantities quantities = Quantities.of(peg);
         List<Row> made = new ArrayList<>();
         for (int v = 0; v < peg.visits().size(); v++) {
             int index = v;
@@ -225,7 +225,7 @@ public final class VisitsViewModel {
             String stands = told.map(answer -> answer.rows().get(index)).orElse("");
             String board = visit.boardToWaterMetres().isPresent()
                     ? "board to water "
-                            + wording.depthToHalfInch(visit.boardToWaterMetres().getAsDouble())
+                            + quantities.depthToHalfInch(visit.boardToWaterMetres().getAsDouble())
                     : "";
             int count = visit.readings().size();
             made.add(new Row(

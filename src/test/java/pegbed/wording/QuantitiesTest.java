@@ -1,4 +1,4 @@
-package pegbed.notation;
+package pegbed.wording;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
@@ -10,11 +10,11 @@ import pegbed.model.Place;
 import pegbed.model.Units;
 
 class WordingTest {
-    private static Wording wording(Units.Depth depth, Units.Distance distance) {
-        return Wording.of(Pegs.with(Pegs.TANSY, depth, distance));
+    private static Quantities quantities(Units.Depth depth, Units.Distance distance) {
+        return Quantities.of(Pegs.with(Pegs.TANSY, depth, distance));
     }
 
-    private static final Wording USUAL = Wording.of(Pegs.TANSY);
+    private static final Quantities USUAL = Quantities.of(Pegs.TANSY);
 
     @ParameterizedTest
     @CsvSource({
@@ -38,13 +38,13 @@ class WordingTest {
     void depthInMetricUnits() {
         assertEquals(
                 "168 cm",
-                wording(Units.Depth.CENTIMETRES, Units.Distance.METRES).depth(1.6764));
+                quantities(Units.Depth.CENTIMETRES, Units.Distance.METRES).depth(1.6764));
         assertEquals(
-                "1.68 m", wording(Units.Depth.METRES, Units.Distance.METRES).depth(1.6764));
+                "1.68 m", quantities(Units.Depth.METRES, Units.Distance.METRES).depth(1.6764));
         assertEquals(
-                "1.70 m", wording(Units.Depth.METRES, Units.Distance.METRES).depth(1.7));
+                "1.70 m", quantities(Units.Depth.METRES, Units.Distance.METRES).depth(1.7));
         assertEquals(
-                "0 cm", wording(Units.Depth.CENTIMETRES, Units.Distance.METRES).depth(-0.001));
+                "0 cm", quantities(Units.Depth.CENTIMETRES, Units.Distance.METRES).depth(-0.001));
     }
 
     @ParameterizedTest
@@ -58,8 +58,8 @@ class WordingTest {
     })
     void distances(double metres, String sections, String feet, String plain) {
         assertEquals(sections, USUAL.distance(metres));
-        assertEquals(feet, wording(Units.Depth.FEET, Units.Distance.FEET).distance(metres));
-        assertEquals(plain, wording(Units.Depth.FEET, Units.Distance.METRES).distance(metres));
+        assertEquals(feet, quantities(Units.Depth.FEET, Units.Distance.FEET).distance(metres));
+        assertEquals(plain, quantities(Units.Depth.FEET, Units.Distance.METRES).distance(metres));
     }
 
     @ParameterizedTest
@@ -92,12 +92,12 @@ class WordingTest {
     @Test
     void withoutAMarkNearbyTheAimIsAClockTime() {
         assertEquals("towards 9:20", USUAL.aim(Place.polar(5, -80)));
-        assertEquals("towards 11:20", Wording.of(Peg.EMPTY).aim(Place.polar(11, -20)));
+        assertEquals("towards 11:20", Quantities.of(Peg.EMPTY).aim(Place.polar(11, -20)));
     }
 
     @Test
     void withoutAFarBankTheAimIsSquareToTheMark() {
-        Wording pond = Wording.of(Peg.EMPTY.withMarks(java.util.List.of(Pegs.mark("gate", 0, 40))));
+        Quantities pond = Quantities.of(Peg.EMPTY.withMarks(java.util.List.of(Pegs.mark("gate", 0, 40))));
 
         assertEquals("2.0 m right of gate", pond.aim(new Place(0.5, 10)));
     }
