@@ -27,9 +27,9 @@ class StopRuleTest {
             NextReading next = Guidance.next(InventedWater.map(peg));
             stopped = next.stop();
             if (stopped) {
-                assertTrue(next.gain() < StopRule.LEAST_GAIN);
+                assertTrue(next.gain() < StopRule.MIN_GAIN);
                 // The earlier gain is reckoned again with what has been learned since, so that it may differ a little.
-                assertTrue(before < 2 * StopRule.LEAST_GAIN, "gain before: " + before);
+                assertTrue(before < 2 * StopRule.MIN_GAIN, "gain before: " + before);
             }
             before = next.gain();
             peg = peg.withReading(InventedWater.read(next.place(), InventedWater::cutDepth));

@@ -8,9 +8,13 @@ import org.junit.jupiter.params.provider.CsvSource;
 import pegbed.model.Peg;
 import pegbed.model.Place;
 import pegbed.model.Units;
+import pegbed.notation.Line;
+import pegbed.notation.Notation;
+import pegbed.notation.NotationException;
+import pegbed.notation.Pegs;
 
-class WordingTest {
-    private static Quantities quantities(Units.Depth depth, Units.Distance distance) {
+class QuantitiesTest {
+    private static Quantities at(Units.Depth depth, Units.Distance distance) {
         return Quantities.of(Pegs.with(Pegs.TANSY, depth, distance));
     }
 
@@ -38,13 +42,13 @@ class WordingTest {
     void depthInMetricUnits() {
         assertEquals(
                 "168 cm",
-                quantities(Units.Depth.CENTIMETRES, Units.Distance.METRES).depth(1.6764));
+                at(Units.Depth.CENTIMETRES, Units.Distance.METRES).depth(1.6764));
         assertEquals(
-                "1.68 m", quantities(Units.Depth.METRES, Units.Distance.METRES).depth(1.6764));
+                "1.68 m", at(Units.Depth.METRES, Units.Distance.METRES).depth(1.6764));
         assertEquals(
-                "1.70 m", quantities(Units.Depth.METRES, Units.Distance.METRES).depth(1.7));
+                "1.70 m", at(Units.Depth.METRES, Units.Distance.METRES).depth(1.7));
         assertEquals(
-                "0 cm", quantities(Units.Depth.CENTIMETRES, Units.Distance.METRES).depth(-0.001));
+                "0 cm", at(Units.Depth.CENTIMETRES, Units.Distance.METRES).depth(-0.001));
     }
 
     @ParameterizedTest
@@ -58,8 +62,8 @@ class WordingTest {
     })
     void distances(double metres, String sections, String feet, String plain) {
         assertEquals(sections, USUAL.distance(metres));
-        assertEquals(feet, quantities(Units.Depth.FEET, Units.Distance.FEET).distance(metres));
-        assertEquals(plain, quantities(Units.Depth.FEET, Units.Distance.METRES).distance(metres));
+        assertEquals(feet, at(Units.Depth.FEET, Units.Distance.FEET).distance(metres));
+        assertEquals(plain, at(Units.Depth.FEET, Units.Distance.METRES).distance(metres));
     }
 
     @ParameterizedTest
@@ -104,8 +108,8 @@ class WordingTest {
 
     @Test
     void theWordsOfAnAimCanBeTypedBack() throws NotationException {
-        Place there = NotationTest.reading(Notation.of(Pegs.TANSY), "10 @leaning post-0.8 5'")
-                .place();
+        Line line = Notation.of(Pegs.TANSY).parse("10 @leaning post-0.8 5'");
+        Place there = ((Line.ReadingLine) line).reading().place();
 
         assertEquals("0.8 m left of leaning post", USUAL.aim(there));
     }
@@ -114,5 +118,19 @@ class WordingTest {
     @CsvSource({"0.0191, ¾ in", "0.0125, ½ in", "0.006, ¼ in", "0.0254, 1 in", "0.1207, 4¾ in", "0.3112, 1 ft ¼ in"})
     void smallDepthsToTheQuarterInch(double metres, String words) {
         assertEquals(words, USUAL.depthToQuarterInch(metres));
+    }
+
+    @Test
+    void aPlaceIsDistanceDirectionClockAndAim() {
+        Peg peg = Peg.EMPTY.withMarks(java.util.List.of(Pegs.mark("white pipe", 0, 11.5)));
+
+        assertEquals(
+                "section 6 (10.0 m), straight out (12:00), at white pipe",
+                Quantities.of(peg).place(Place.polar(10, 0)));
+    }
+
+    @Test
+    void whereNoMarkIsNearAPlaceHasNoAim() {
+        assertEquals("section 6 (10.0 m), 80° left (9:20)", USUAL.place(Place.polar(10, -80)));
     }
 }
