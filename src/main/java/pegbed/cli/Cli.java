@@ -7,10 +7,10 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.function.Supplier;
-import pegbed.wording.Sentences;
 import pegbed.model.InputException;
 import pegbed.storage.disk.Folders;
 import pegbed.wording.Caution;
+import pegbed.wording.Sentences;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 
@@ -92,7 +92,7 @@ public final class Cli {
         return status;
     }
 
-    /** Knows the command that is asked for alone, which is much quicker than all of them; or all, to tell or to refuse. */
+    /** Knows the command that is asked for alone, which is much quicker than all of them; or all, to list or to refuse. */
     private static CommandLine lineFor(String[] args, Path ownFolder) {
         CommandLine line = new CommandLine(new Cli(ownFolder));
         if (args.length > 0 && COMMANDS.containsKey(args[0])) {

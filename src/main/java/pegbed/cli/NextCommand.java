@@ -33,7 +33,7 @@ import picocli.CommandLine.Parameters;
         mixinStandardHelpOptions = true,
         description = "Says which reading to take next, and why; and when to stop.")
 final class NextCommand implements Callable<Integer> {
-    private static final int MOST = 50;
+    private static final int MAX_COUNT = 50;
 
     @Parameters(paramLabel = "PEG", description = "The peg file.")
     private Path path;
@@ -56,9 +56,9 @@ final class NextCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws InputException {
-        if (count < 1 || count > MOST) {
-            throw new InputException(
-                    "--count is how many readings to plan, between 1 and " + MOST + ", such as 5; not " + count + ".");
+        if (count < 1 || count > MAX_COUNT) {
+            throw new InputException("--count is how many readings to plan, between 1 and " + MAX_COUNT
+                    + ", such as 5; not " + count + ".");
         }
         Peg peg = PegArgument.look(path, output.err()).peg();
         if (target != null) {
@@ -108,8 +108,7 @@ final class NextCommand implements Callable<Integer> {
             places.add(place(peg, line.first()));
             places.add(place(peg, line.second()));
         });
-        answer.ifPresent(shown ->
-                root.put("check_answer", GuidanceWords.of(peg).answer(shown)));
+        answer.ifPresent(shown -> root.put("check_answer", GuidanceWords.of(peg).answer(shown)));
         NeighbouringPegsJson.put(root, map.bottom().lesson());
         output.print(root);
     }

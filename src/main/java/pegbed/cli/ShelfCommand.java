@@ -10,10 +10,10 @@ import pegbed.cli.output.Output;
 import pegbed.model.InputException;
 import pegbed.model.Peg;
 import pegbed.model.PegName;
-import pegbed.wording.Quantities;
 import pegbed.storage.shelf.Shelf;
 import pegbed.storage.shelf.ShelfFiles;
 import pegbed.storage.shelf.ShelfPeg;
+import pegbed.wording.Quantities;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -27,7 +27,7 @@ import picocli.CommandLine.Parameters;
         description = "Lists the pegs in a folder by venue, water and number; exit 1 if there are none.")
 final class ShelfCommand implements Callable<Integer> {
     /** So many files of the same peg are named; more are counted only. */
-    private static final int MOST_TWINS = 6;
+    private static final int MAX_TWINS = 6;
 
     @Parameters(paramLabel = "FOLDER", description = "The folder; folders in it are listed too.")
     private Path folder;
@@ -85,7 +85,7 @@ final class ShelfCommand implements Callable<Integer> {
                                 + String.join(
                                         ", ",
                                         twins.stream()
-                                                .limit(MOST_TWINS)
+                                                .limit(MAX_TWINS)
                                                 .map(peg -> folder.relativize(peg.file())
                                                         .toString())
                                                 .toList()));

@@ -54,7 +54,10 @@ public final class DeepestSearch {
         double maxDepth = disc.depthMetres() + AREA_METRES;
         List<Integer> nodes = ConnectedAreas.from(frame, best, i -> {
             double depth = grid.discDepth(i);
-            return zones.isFishable(i) && depth >= minDepth && depth <= maxDepth && grid.discSlope(i) <= odds.slopeLimit();
+            return zones.isFishable(i)
+                    && depth >= minDepth
+                    && depth <= maxDepth
+                    && grid.discSlope(i) <= odds.slopeLimit();
         });
         Place place = new Place(frame.x(best % frame.columns()), frame.y(best / frame.columns()));
         Spot spot = new Spot(place, disc.depthMetres(), disc.sdMetres(), disc.slope(), bestGentle);

@@ -110,14 +110,7 @@ public record PegMap(
             throws InputException {
         Zones zones = Zones.of(grid, water, peg.pole());
         return new PegMap(
-                peg,
-                water,
-                bottom,
-                grid,
-                zones,
-                DeepestSearch.of(grid, zones),
-                SteepestSlope.of(grid, zones),
-                checks);
+                peg, water, bottom, grid, zones, DeepestSearch.of(grid, zones), SteepestSlope.of(grid, zones), checks);
     }
 
     /** A peg without what its latest visit read. */

@@ -70,9 +70,7 @@ final class Opening {
         wishes.add(new Wish(Place.polar(0.55 * end, 0), Reason.OpeningQuestion.MIDDLE));
         wishes.add(new Wish(
                 Place.polar(0.78 * end, 0),
-                farBank
-                        ? Reason.OpeningQuestion.FAR_SLOPE_START
-                        : Reason.OpeningQuestion.FALL_FURTHER_OUT));
+                farBank ? Reason.OpeningQuestion.FAR_SLOPE_START : Reason.OpeningQuestion.FALL_FURTHER_OUT));
         wishes.add(new Wish(Place.polar(end, 0), Reason.OpeningQuestion.LAST_REACH));
         wishes.add(new Wish(Place.polar(SIDE_METRES, -SIDE_DEGREES), Reason.OpeningQuestion.LEFT_MARGIN));
         wishes.add(new Wish(Place.polar(SIDE_METRES, SIDE_DEGREES), Reason.OpeningQuestion.RIGHT_MARGIN));

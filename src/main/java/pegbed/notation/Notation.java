@@ -21,7 +21,7 @@ import pegbed.model.Units;
 
 /**
  * The short way in which people say readings, read: one line a reading, {@code DISTANCE DIRECTION DEPTH [bottom]
- * [note]}, and lines that begin with {@code edge} or {@code snag}. What each piece may look like is told in
+ * [note]}, and lines that begin with {@code edge} or {@code snag}. What each piece may look like is described in
  * {@code docs/notation.md}. Immutable.
  */
 public final class Notation {

@@ -87,8 +87,8 @@ public final class FindingWords {
 
     /** A flat spot that was found: how sure it is, then the spot. */
     public String flat(FlatSpot flat) {
-        return confidence(flat.confidence()) + " (" + Quantities.percent(flat.spot().pFlat()) + "): "
-                + spot(flat.spot());
+        return confidence(flat.confidence()) + " ("
+                + Quantities.percent(flat.spot().pFlat()) + "): " + spot(flat.spot());
     }
 
     /** That a zone has no flat spot at the target, and the nearest depth with one. */

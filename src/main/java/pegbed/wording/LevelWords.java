@@ -14,6 +14,13 @@ import pegbed.visits.VisitComparison;
 
 /** Levels, checks and changes in the angler's words. */
 public final class LevelWords {
+    /** What is known of the level at a first visit. */
+    public static final String FIRST_VISIT =
+            "This is the first visit: its level is the one that later visits are told against.";
+
+    /** No check reading would determine the level better. */
+    public static final String KNOWN_WELL = "That is as well as a reading can tell it.";
+
     /** No steeper than this is called level ground, rise over run. */
     private static final double LEVEL_GROUND = 0.1;
 
@@ -77,7 +84,8 @@ public final class LevelWords {
                 + quantities.depthToHalfInch(Math.abs(place.deeperMetres())) + " ± "
                 + quantities.depthToHalfInch(place.sdMetres())
                 + (place.deeperMetres() > 0 ? " deeper" : " shallower") + " at "
-                + quantities.placeByClock(place.middle()) + ", over " + String.format(Locale.ROOT, "%.1f m²", place.areaMetres2()) + ".";
+                + quantities.placeByClock(place.middle()) + ", over "
+                + String.format(Locale.ROOT, "%.1f m²", place.areaMetres2()) + ".";
     }
 
     /** What two visits show, in a heading sentence. */
@@ -102,9 +110,11 @@ public final class LevelWords {
                 : String.format(Locale.ROOT, "%.0f in 100", 100 * change.probability());
         return "The bottom " + (Confidence.of(change.probability()) == Confidence.SURE ? "has" : "seems to have")
                 + " changed at "
-                + quantities.placeByClock(place) + ": about " + quantities.depthToHalfInch(Math.abs(change.deeperMetres()))
+                + quantities.placeByClock(place) + ": about "
+                + quantities.depthToHalfInch(Math.abs(change.deeperMetres()))
                 + (change.deeperMetres() > 0 ? " deeper" : " shallower") + " ± "
-                + quantities.depthToHalfInch(change.sdMetres()) + " since " + visit(change.since() - 1) + ", odds " + odds
+                + quantities.depthToHalfInch(change.sdMetres()) + " since " + visit(change.since() - 1) + ", odds "
+                + odds
                 + "; older readings there count for less.";
     }
 }

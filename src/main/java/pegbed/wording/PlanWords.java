@@ -247,7 +247,8 @@ public final class PlanWords {
             checks.add(
                     line.felt() == Bottom.SILT
                             ? "Silt was felt near it: the plummet sinks in and reads deep."
-                            : Sentences.capital(line.felt().word()) + " was felt near it: the plummet may have ridden high.");
+                            : Sentences.capital(line.felt().word())
+                                    + " was felt near it: the plummet may have ridden high.");
         }
         if (line.spot().slope() > FlatProbability.USUAL.slopeLimit()) {
             checks.add("It slopes " + slope(line) + ": hold the rig back and watch for it dragging.");
@@ -290,8 +291,8 @@ public final class PlanWords {
     private String place(Place at, Place line) {
         return at.distanceTo(line) < SAME_METRES
                 ? "plumb the line itself again"
-                : "a reading at " + quantities.distance(at.distanceMetres()) + ", " + quantities.direction(at.angleDegrees())
-                        + ", " + quantities.clock(at.angleDegrees());
+                : "a reading at " + quantities.distance(at.distanceMetres()) + ", "
+                        + quantities.direction(at.angleDegrees()) + ", " + quantities.clock(at.angleDegrees());
     }
 
     /** When to fish it. */

@@ -87,13 +87,13 @@ public final class RigWords {
         if (shots.isEmpty()) {
             return "no shot given";
         }
-        double most = Math.max(
+        double max = Math.max(
                 CLEAR_METRES,
                 rig.settings().get(0).hookToTipMetres() - rig.template().tipToBodyMetres() - CLEAR_METRES);
         List<String> groups = new ArrayList<>();
         for (ShotGroup group : shots) {
-            double low = Math.min(most, group.lowestMetres());
-            double high = Math.min(most, group.highestMetres());
+            double low = Math.min(max, group.lowestMetres());
+            double high = Math.min(max, group.highestMetres());
             String what = group.count() + " × " + group.shot().word();
             groups.add(
                     high - low < MOVES_METRES

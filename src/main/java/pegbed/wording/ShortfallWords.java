@@ -8,7 +8,7 @@ import pegbed.plan.Shortfall;
 /** Says what could not be had. */
 final class ShortfallWords {
     /** Odds below this are no reason to plumb a place. */
-    private static final double LEAST_HOPE = 0.05;
+    private static final double MIN_PROBABILITY = 0.05;
 
     private final Plan plan;
     private final PlanWords words;
@@ -80,7 +80,7 @@ final class ShortfallWords {
                 .orElse("");
         String guess = shortfall
                 .spot()
-                .filter(spot -> spot.pFlat() >= LEAST_HOPE)
+                .filter(spot -> spot.pFlat() >= MIN_PROBABILITY)
                 .map(spot -> " The likeliest place to plumb is " + words.spot(spot) + " (odds "
                         + Quantities.percent(spot.pFlat()) + ").")
                 .orElse("");

@@ -67,8 +67,8 @@ public final class TypedLineWords {
 
     private String snag(Line.SnagLine snag) {
         StringJoiner words = new StringJoiner(", ");
-        words.add("snag at "
-                + where(snag.hazard().outline().get(0), snag.hazard().typed()));
+        words.add(
+                "snag at " + where(snag.hazard().outline().get(0), snag.hazard().typed()));
         words.add("radius " + Numbers.print(snag.hazard().radiusMetres(), 1, 2) + " m"
                 + (snag.radiusAssumed() ? " (none given)" : ""));
         return withNote(words, snag.hazard().note());
@@ -104,7 +104,6 @@ public final class TypedLineWords {
 
     private String depth(double metres) {
         String inMetres = Numbers.print(metres, 2, 2) + " m";
-        return quantities.depthToHalfInch(metres)
-                + (units.depth() == Units.Depth.METRES ? "" : " (" + inMetres + ")");
+        return quantities.depthToHalfInch(metres) + (units.depth() == Units.Depth.METRES ? "" : " (" + inMetres + ")");
     }
 }

@@ -180,7 +180,7 @@ class GuidanceTest {
         PegMap map = InventedWater.map(InventedWater.guided(InventedWater.cut(), InventedWater::cutDepth, 15));
         List<Candidate> open = Candidates.of(map.peg(), map.water()).open();
         double least =
-                ValueOfInformation.ofDeepest(map, open, GuidanceWeights.USUAL).most();
+                ValueOfInformation.ofDeepest(map, open, GuidanceWeights.USUAL).max();
 
         assertEquals(
                 NextReading.Purpose.DEEPEST,
@@ -190,12 +190,12 @@ class GuidanceTest {
         assertTrue(Double.isNaN(Guidance.next(map, withLeast(0.9 * least)).gain()));
     }
 
-    private static GuidanceWeights withLeast(double deepestLeast) {
+    private static GuidanceWeights withLeast(double minDeepestGain) {
         GuidanceWeights usual = GuidanceWeights.USUAL;
         return new GuidanceWeights(
                 usual.spreadUntil(),
                 usual.deepestUntil(),
-                deepestLeast,
+                minDeepestGain,
                 usual.followed(),
                 usual.mapEvery(),
                 usual.deepShare(),

@@ -52,13 +52,13 @@ class StopRuleTest {
             PegMap map = InventedWater.map(peg);
             double told = ValueOfInformation.of(
                             map, Candidates.of(peg, map.water()).open(), GuidanceWeights.USUAL)
-                    .mostBefore();
+                    .maxBefore();
             Peg fewer = peg.withToday(visit -> visit.withReadings(
                     visit.readings().subList(0, visit.readings().size() - 1)));
             PegMap earlier = InventedWater.map(fewer);
             double most = ValueOfInformation.of(
                             earlier, Candidates.of(fewer, earlier.water()).open(), GuidanceWeights.USUAL)
-                    .most();
+                    .max();
 
             // The earlier one has learned its own hyperparameters and looks at its own nodes.
             assertEquals(most, told, 0.05, "with " + count);

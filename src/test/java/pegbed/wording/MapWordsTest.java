@@ -52,8 +52,7 @@ class MapWordsTest {
     @Test
     void aContradictedReadingIsCountedFromOne() {
         ReadingCheck check = new ReadingCheck(2, 0.3048, 1.2192, 0.0508, 1.524);
-        assertEquals(
-                "Reading 3 says 5 ft; the others expect 4 ft. Take it again if you can.", WORDS.suspicious(check));
+        assertEquals("Reading 3 says 5 ft; the others expect 4 ft. Take it again if you can.", WORDS.suspicious(check));
         assertEquals("Reading 3 says 5 ft; the others expect 4 ft ± 2 in there.", WORDS.suspiciousWithDoubt(check));
         assertEquals(
                 "The readings about it expect 4 ft here, give or take 2 in; 5 ft was read. Plumb it again or delete it.",

@@ -41,14 +41,10 @@ class QuantitiesTest {
     @Test
     void depthInMetricUnits() {
         assertEquals(
-                "168 cm",
-                at(Units.Depth.CENTIMETRES, Units.Distance.METRES).depth(1.6764));
-        assertEquals(
-                "1.68 m", at(Units.Depth.METRES, Units.Distance.METRES).depth(1.6764));
-        assertEquals(
-                "1.70 m", at(Units.Depth.METRES, Units.Distance.METRES).depth(1.7));
-        assertEquals(
-                "0 cm", at(Units.Depth.CENTIMETRES, Units.Distance.METRES).depth(-0.001));
+                "168 cm", at(Units.Depth.CENTIMETRES, Units.Distance.METRES).depth(1.6764));
+        assertEquals("1.68 m", at(Units.Depth.METRES, Units.Distance.METRES).depth(1.6764));
+        assertEquals("1.70 m", at(Units.Depth.METRES, Units.Distance.METRES).depth(1.7));
+        assertEquals("0 cm", at(Units.Depth.CENTIMETRES, Units.Distance.METRES).depth(-0.001));
     }
 
     @ParameterizedTest

@@ -6,12 +6,12 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import pegbed.model.Peg;
 import pegbed.model.Visit;
-import pegbed.wording.Quantities;
 import pegbed.surface.posterior.BottomChange;
 import pegbed.surface.posterior.VisitLevel;
 import pegbed.visits.LevelAnswer;
 import pegbed.visits.LevelAnswer.CheckReading;
 import pegbed.wording.LevelWords;
+import pegbed.wording.Quantities;
 
 /** The answers of {@code pegbed level} in JSON. */
 public final class LevelJson {

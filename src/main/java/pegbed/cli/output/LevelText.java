@@ -4,11 +4,11 @@ import java.io.PrintWriter;
 import java.util.List;
 import pegbed.model.Peg;
 import pegbed.model.Visit;
-import pegbed.wording.Quantities;
 import pegbed.surface.posterior.VisitLevel;
 import pegbed.visits.LevelAnswer;
 import pegbed.visits.LevelAnswer.CheckReading;
 import pegbed.wording.LevelWords;
+import pegbed.wording.Quantities;
 
 /** The answers of {@code pegbed level} in words. */
 public final class LevelText {
@@ -29,7 +29,7 @@ public final class LevelText {
             check.answer().against().ifPresent(level -> out.println("  " + words.level(level)));
         }
         if (answer.levels().isEmpty()) {
-            out.println("This is the first visit: its level is the one that later visits are told against.");
+            out.println(LevelWords.FIRST_VISIT);
         }
         if (after.isEmpty() || answer.levels().size() > 1) {
             answer.levels().forEach(level -> out.println(line(level, words)));
@@ -46,7 +46,7 @@ public final class LevelText {
                 out.println("     " + words.why(check));
             }
         } else if (answer.against().isPresent()) {
-            out.println("That is as well as a reading can tell it.");
+            out.println(LevelWords.KNOWN_WELL);
         }
     }
 

@@ -9,12 +9,12 @@ import pegbed.findings.Findings;
 import pegbed.findings.FlatSpot;
 import pegbed.findings.Spot;
 import pegbed.findings.SteepestSlope;
-import pegbed.wording.FindingWords;
-import pegbed.wording.Steepness;
 import pegbed.geometry.Doubts;
 import pegbed.model.Peg;
 import pegbed.model.Place;
 import pegbed.surface.posterior.ReadingCheck;
+import pegbed.wording.FindingWords;
+import pegbed.wording.Steepness;
 
 /** The answers of {@code pegbed lines} in JSON. The keys are a contract. */
 public final class LinesJson {

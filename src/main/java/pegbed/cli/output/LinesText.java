@@ -8,12 +8,12 @@ import pegbed.findings.FlatSpot;
 import pegbed.findings.SteepestSlope;
 import pegbed.geometry.Doubts;
 import pegbed.model.Peg;
-import pegbed.wording.Quantities;
 import pegbed.plan.Plan;
 import pegbed.wording.Caution;
 import pegbed.wording.FindingWords;
 import pegbed.wording.LevelWords;
 import pegbed.wording.MapWords;
+import pegbed.wording.Quantities;
 
 /** The answers of {@code pegbed lines} as lines of text. */
 public final class LinesText {

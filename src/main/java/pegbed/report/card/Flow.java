@@ -18,7 +18,7 @@ final class Flow {
     private static final double LEADING = 1.24;
 
     /** Letters smaller than this can't be read at arm's length (our choice). */
-    private static final double LEAST_LETTERS_POINTS = 5.5;
+    private static final double MIN_LETTERS_POINTS = 5.5;
 
     private final TextMeasure measure;
     private final double scale;
@@ -94,7 +94,7 @@ final class Flow {
     }
 
     private Lettering scaled(Lettering lettering) {
-        double points = Math.max(LEAST_LETTERS_POINTS, lettering.sizePoints() * scale);
+        double points = Math.max(MIN_LETTERS_POINTS, lettering.sizePoints() * scale);
         return new Lettering(points, lettering.bold(), lettering.italic());
     }
 

@@ -59,8 +59,7 @@ final class HtmlCard {
                 .element("h1", "", title)
                 .element("p", "", Heading.subtitle(peg))
                 .raw("</header>\n<main>\n");
-        Caution.markedLine(peg)
-                .ifPresent(warning -> page.element("p", " class=\"warning\" role=\"alert\"", warning));
+        Caution.markedLine(peg).ifPresent(warning -> page.element("p", " class=\"warning\" role=\"alert\"", warning));
         map(title);
         lines();
         rigs();

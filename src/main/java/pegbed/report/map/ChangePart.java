@@ -2,17 +2,17 @@ package pegbed.report.map;
 
 import org.locationtech.jts.geom.Geometry;
 import pegbed.findings.PegMap;
-import pegbed.wording.Quantities;
 import pegbed.report.drawing.Frame;
 import pegbed.report.drawing.Layer;
 import pegbed.report.drawing.Lettering;
 import pegbed.report.drawing.Role;
 import pegbed.surface.posterior.BottomChange;
+import pegbed.wording.Quantities;
 
 /** Places where a later visit shows that the bottom has changed: a toothed ring, and by how much. */
 final class ChangePart {
     /** The ring is no smaller on the sheet, so that a line's own ring does not hide it, points. */
-    private static final double LEAST_POINTS = 18;
+    private static final double MIN_POINTS = 18;
 
     private static final double TOOTH_POINTS = 3.5;
 
@@ -29,7 +29,7 @@ final class ChangePart {
     }
 
     private static double radiusPoints(Composition to) {
-        return Math.max(LEAST_POINTS, BottomChange.HALF_FELT_METRES * to.view.pointsPerMetre());
+        return Math.max(MIN_POINTS, BottomChange.HALF_FELT_METRES * to.view.pointsPerMetre());
     }
 
     static Geometry ring(double radiusPoints, boolean deeper) {

@@ -23,7 +23,7 @@ final class ContourPart {
     private static final double STEP_POINTS = 6;
 
     /** A line shorter than so many widths of its label carries none. */
-    private static final double LEAST_WIDTHS = 2.2;
+    private static final double MIN_WIDTHS = 2.2;
 
     /** Labels of one line are so far apart, points; those of a heavier line less. */
     private static final double APART_POINTS = 560;
@@ -127,7 +127,7 @@ final class ContourPart {
         double height = label.lettering().sizePoints() * Lettering.CAP_HEIGHT + 2;
         LineWalk walk = new LineWalk(line);
         double length = walk.length();
-        if (length < LEAST_WIDTHS * width) {
+        if (length < MIN_WIDTHS * width) {
             return;
         }
         List<Seat> seats = new ArrayList<>();

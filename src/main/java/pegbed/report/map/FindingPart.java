@@ -13,13 +13,13 @@ import pegbed.findings.FlatSpot;
 import pegbed.findings.PegMap;
 import pegbed.findings.Zone;
 import pegbed.geometry.Shapes;
-import pegbed.wording.Quantities;
 import pegbed.report.drawing.Frame;
 import pegbed.report.drawing.Layer;
 import pegbed.report.drawing.Lettering;
 import pegbed.report.drawing.Role;
 import pegbed.surface.grid.GridFrame;
 import pegbed.surface.posterior.Disc;
+import pegbed.wording.Quantities;
 
 /** The deepest place, the flat spots with their numbers, and the zones. */
 final class FindingPart {

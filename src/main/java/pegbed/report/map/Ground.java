@@ -97,15 +97,15 @@ record Ground(
     }
 
     private static ContourLevels levels(BottomGrid grid, Units.Depth unit) {
-        double least = Double.POSITIVE_INFINITY;
-        double most = 0;
+        double min = Double.POSITIVE_INFINITY;
+        double max = 0;
         for (int i = 0; i < grid.frame().size(); i++) {
             if (grid.isWater(i) && grid.sd().at(i) <= UNKNOWN_METRES) {
-                least = Math.min(least, Math.max(0, grid.depth().at(i)));
-                most = Math.max(most, grid.depth().at(i));
+                min = Math.min(min, Math.max(0, grid.depth().at(i)));
+                max = Math.max(max, grid.depth().at(i));
             }
         }
-        return ContourLevels.between(Math.min(least, most), most, unit);
+        return ContourLevels.between(Math.min(min, max), max, unit);
     }
 
     /** Whether the line of a level is one of the heavier ones: whole feet or half metres, or every fifth step of more. */
@@ -143,10 +143,10 @@ record Ground(
         return polygons(shape, SPECK_METRES2);
     }
 
-    private static Geometry polygons(Geometry shape, double leastMetres2) {
+    private static Geometry polygons(Geometry shape, double minMetres2) {
         List<Polygon> parts = new ArrayList<>();
         for (int i = 0; i < shape.getNumGeometries(); i++) {
-            if (shape.getGeometryN(i) instanceof Polygon polygon && polygon.getArea() > leastMetres2) {
+            if (shape.getGeometryN(i) instanceof Polygon polygon && polygon.getArea() > minMetres2) {
                 parts.add(polygon);
             }
         }

@@ -10,8 +10,6 @@ import pegbed.findings.Findings;
 import pegbed.findings.FlatSpot;
 import pegbed.findings.PegMap;
 import pegbed.model.Units;
-import pegbed.wording.FindingWords;
-import pegbed.wording.Quantities;
 import pegbed.report.drawing.Fill;
 import pegbed.report.drawing.Frame;
 import pegbed.report.drawing.Layer;
@@ -20,6 +18,8 @@ import pegbed.report.drawing.Role;
 import pegbed.report.drawing.Stroke;
 import pegbed.report.drawing.Text;
 import pegbed.report.drawing.TextMeasure;
+import pegbed.wording.FindingWords;
+import pegbed.wording.Quantities;
 
 /** The legends of a sheet: depth bar, doubt, flat spots by number, signs. Each is a block that knows its size. */
 final class Legend {
@@ -186,7 +186,8 @@ final class Legend {
         for (FlatSpot flat : findings.flats()) {
             if (flat.confidence() == Confidence.NONE) {
                 String nearest = flat.nearestMetres().isPresent()
-                        ? "none, nearest " + quantities.depth(flat.nearestMetres().getAsDouble())
+                        ? "none, nearest "
+                                + quantities.depth(flat.nearestMetres().getAsDouble())
                         : "none";
                 entries.add(new Entry(
                         flat.zone().words() + ": " + nearest,

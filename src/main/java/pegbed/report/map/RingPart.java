@@ -45,12 +45,12 @@ final class RingPart {
             return;
         }
         double best = 0;
-        long most = -1;
+        long max = -1;
         for (double column : COLUMNS) {
             long free = free(to, map, column);
-            if (free > most) {
+            if (free > max) {
                 best = column;
-                most = free;
+                max = free;
             }
         }
         List<Double> joints = map.peg().pole().jointMetres();

@@ -89,8 +89,7 @@ final class Sheet {
         text(to, Role.SUBTITLE, MARGIN + 33, SUBTITLE, Heading.subtitle(peg));
         legends(to, area.getMaxY() + ROW_GAP + 2);
         // The warning first: what does not fit is cut off at the end.
-        String caution =
-                Caution.markedLine(peg).map(warning -> warning + " ").orElse("") + Caution.PURPOSE.shortForm();
+        String caution = Caution.markedLine(peg).map(warning -> warning + " ").orElse("") + Caution.PURPOSE.shortForm();
         to.add(new Text(
                 Role.CAUTION,
                 Layer.CAUTION,

@@ -33,7 +33,7 @@ final class Sheets extends StackPane {
         setManaged(false);
     }
 
-    /** Told when the last sheet is put away. */
+    /** Run when the last sheet is put away. */
     void onClosed(Runnable listener) {
         closed = listener;
     }
@@ -87,7 +87,7 @@ final class Sheets extends StackPane {
         sheet.getChildren().add(foot);
         sheet.setId(wanted.id());
         sheet.getStyleClass().add("sheet");
-        sheet.setMaxWidth(wanted.mostWidth());
+        sheet.setMaxWidth(wanted.maxWidth());
         sheet.setMaxHeight(USE_PREF_SIZE);
         sheet.setAccessibleRole(javafx.scene.AccessibleRole.DIALOG);
         sheet.setAccessibleText(wanted.title());

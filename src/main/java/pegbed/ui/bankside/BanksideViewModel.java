@@ -47,7 +47,7 @@ public final class BanksideViewModel {
 
     private static final int PARTS = 3;
     private static final int CLOCK_STEP_MINUTES = 10;
-    private static final int CLOCK_MOST_MINUTES = 180;
+    private static final int CLOCK_MAX_MINUTES = 180;
     private static final List<Bottom> BOTTOMS = List.of(Bottom.values());
 
     private final Session session;
@@ -107,9 +107,9 @@ public final class BanksideViewModel {
                 part = all % PARTS;
             }
             case CLOCK ->
-                minutes = Math.max(
-                        -CLOCK_MOST_MINUTES, Math.min(CLOCK_MOST_MINUTES, minutes + steps * CLOCK_STEP_MINUTES));
-            case DEPTH -> depthSteps = Math.max(0, Math.min(mostDepthSteps(), depthSteps + steps));
+                minutes =
+                        Math.max(-CLOCK_MAX_MINUTES, Math.min(CLOCK_MAX_MINUTES, minutes + steps * CLOCK_STEP_MINUTES));
+            case DEPTH -> depthSteps = Math.max(0, Math.min(maxDepthSteps(), depthSteps + steps));
             case BOTTOM -> bottomIndex = Math.floorMod(bottomIndex + steps, BOTTOMS.size());
         }
         refresh();
@@ -169,7 +169,7 @@ public final class BanksideViewModel {
         return session.peg().units().depth() == Units.Depth.FEET;
     }
 
-    private int mostDepthSteps() {
+    private int maxDepthSteps() {
         return (int) Math.floor(Reading.DEEPEST_METRES / stepMetres());
     }
 
@@ -183,8 +183,8 @@ public final class BanksideViewModel {
         String felt = BOTTOMS.get(bottomIndex) == Bottom.UNKNOWN
                 ? ""
                 : " " + BOTTOMS.get(bottomIndex).word();
-        return "s" + (joint + 1) + offset + " " + Clock.print(minutes / 2.0, CLOCK_STEP_MINUTES) + " "
-                + depthTyped() + felt;
+        return "s" + (joint + 1) + offset + " " + Clock.print(minutes / 2.0, CLOCK_STEP_MINUTES) + " " + depthTyped()
+                + felt;
     }
 
     private String depthTyped() {
@@ -227,7 +227,7 @@ public final class BanksideViewModel {
             depthSteps = feet() ? 36 : 50;
         }
         joint = Math.min(joint, peg.pole().jointMetres().size() - 1);
-        depthSteps = Math.min(depthSteps, mostDepthSteps());
+        depthSteps = Math.min(depthSteps, maxDepthSteps());
         section.set((joint + 1) + (part == 0 ? "" : " + " + Texts.number(part * PART_METRES, 1) + " m"));
         clock.set(Clock.print(minutes / 2.0, CLOCK_STEP_MINUTES));
         depth.set(Quantities.of(peg).depth(depthSteps * stepMetres()));

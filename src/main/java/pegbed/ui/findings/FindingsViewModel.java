@@ -20,9 +20,9 @@ import pegbed.findings.FlatSpot;
 import pegbed.findings.Spot;
 import pegbed.model.Peg;
 import pegbed.model.Place;
-import pegbed.wording.FindingWords;
 import pegbed.session.Answer;
 import pegbed.session.Session;
+import pegbed.wording.FindingWords;
 
 /** The deepest place and the flat spots, in words, and how far the answers are. */
 public final class FindingsViewModel {

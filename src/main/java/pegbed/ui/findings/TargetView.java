@@ -64,6 +64,6 @@ public final class TargetView extends VBox {
         HBox row = new HBox(slider, field, follow);
         row.setAlignment(Pos.CENTER_LEFT);
         row.getStyleClass().add("row");
-        getChildren().addAll(head, row, Controls.telling("target-error", "error-words", model.errorProperty()));
+        getChildren().addAll(head, row, Controls.message("target-error", "error-words", model.errorProperty()));
     }
 }

@@ -15,10 +15,10 @@ import pegbed.notation.FeetAndInches;
 import pegbed.notation.Line;
 import pegbed.notation.Notation;
 import pegbed.notation.ShortForm;
-import pegbed.wording.Quantities;
 import pegbed.session.Answer;
 import pegbed.session.ReadingEdits;
 import pegbed.session.Session;
+import pegbed.wording.Quantities;
 
 /** The depth sought across and in the margins: half the deepest until the person sets it. */
 public final class TargetViewModel {

@@ -18,12 +18,12 @@ import pegbed.model.Peg;
 import pegbed.model.Place;
 import pegbed.model.Typed;
 import pegbed.notation.ShortForm;
-import pegbed.wording.Quantities;
 import pegbed.session.Answer;
 import pegbed.session.Edit;
 import pegbed.session.PlaceEdits;
 import pegbed.session.PlaceEdits.Bank;
 import pegbed.session.Session;
+import pegbed.wording.Quantities;
 
 /** What the pointer does on the map. */
 public final class MapViewModel {
@@ -132,7 +132,8 @@ public final class MapViewModel {
                                 + quantities.depth(known.sdMetres()))
                         .orElse(""));
         pointerShort.set(new ShortForm(peg.units(), peg.pole(), '.').printDistance(place.distanceMetres()) + ", " + way
-                + depth.map(known -> ", " + quantities.depth(known.metres()) + " ± " + quantities.depth(known.sdMetres()))
+                + depth.map(known ->
+                                ", " + quantities.depth(known.metres()) + " ± " + quantities.depth(known.sdMetres()))
                         .orElse(""));
     }
 

@@ -52,7 +52,7 @@ public final class PlanView extends ScrollPane {
         free = Controls.button(
                 "free-lines", "Let all free", "Nothing is pinned or forbidden any more", model::releaseAll);
         free.disableProperty().bind(model.pinnedProperty().not());
-        error = Controls.telling("plan-error", "error-words", model.errorProperty());
+        error = Controls.message("plan-error", "error-words", model.errorProperty());
         HBox buttons = new HBox(
                 Controls.button("edit-rigs", "Change rigs", "Floats, hook lengths and shotting (Ctrl+R)", changeRigs),
                 free);
@@ -66,8 +66,8 @@ public final class PlanView extends ScrollPane {
     private void refresh() {
         boolean nothing = model.lines().isEmpty() && model.shortfalls().isEmpty();
         Controls.setShown(none, nothing);
-        CardList.show(lines.getChildren(), model.lines(), LineView.class, LineView::new, LineView::tell);
-        CardList.show(rigs.getChildren(), model.rigs(), RigView.class, RigView::new, RigView::tell);
+        CardList.show(lines.getChildren(), model.lines(), LineView.class, LineView::new, LineView::show);
+        CardList.show(rigs.getChildren(), model.rigs(), RigView.class, RigView::new, RigView::show);
         CardList.show(
                 shortfalls.getChildren(),
                 model.shortfalls(),
@@ -85,7 +85,7 @@ public final class PlanView extends ScrollPane {
             getChildren().addAll(title, what);
         }
 
-        void tell(PlanViewModel.RigCard rig) {
+        void show(PlanViewModel.RigCard rig) {
             title.setText(rig.title());
             what.setText(rig.what());
         }
@@ -102,7 +102,7 @@ public final class PlanView extends ScrollPane {
         private final Button look = Controls.button("", "Show", () -> show.accept(line().place()));
         private final Button pin = Controls.button("", "Pin", () -> model.pin(line()));
         private final Button forbid = Controls.button("", "Not here", () -> model.forbid(line()));
-        private PlanViewModel.LineCard told;
+        private PlanViewModel.LineCard shown;
 
         LineView() {
             badge.getStyleClass().addAll("badge", "line-badge");
@@ -128,11 +128,11 @@ public final class PlanView extends ScrollPane {
         }
 
         private PlanViewModel.LineCard line() {
-            return told;
+            return shown;
         }
 
-        void tell(PlanViewModel.LineCard line) {
-            told = line;
+        void show(PlanViewModel.LineCard line) {
+            shown = line;
             badge.setText(String.valueOf(line.number()));
             title.setText(line.title());
             where.setText(line.where());

@@ -190,8 +190,8 @@ public final class PlanViewModel {
                     Sentences.capital(words.where(line)) + ", " + words.depth(line) + ", rig " + line.rig(),
                     words.distance(line) + ", " + words.direction(line) + ", " + words.clock(line) + ", "
                             + words.aim(line),
-                    Sentences.capital(words.confidence(line)) + ", " + words.slope(line) + ", " + words.doubt(line) + ". "
-                            + words.order(line),
+                    Sentences.capital(words.confidence(line)) + ", " + words.slope(line) + ", " + words.doubt(line)
+                            + ". " + words.order(line),
                     words.why(line) + (checks.isEmpty() ? "" : " " + checks),
                     line.candidate().isFixed(),
                     line.place()));

@@ -46,14 +46,14 @@ public final class RigsSheet {
     private final RigsViewModel model;
     private final GridPane grid = new GridPane();
     private final VBox content = new VBox(10);
-    private final Label told;
+    private final Label message;
     private final List<Map<Cell, TextField>> fields = new ArrayList<>();
     private final ListChangeListener<RigRow> onRows = change -> fill();
 
     public RigsSheet(RigsViewModel model) {
         this.model = model;
         model.open();
-        told = Controls.telling("rigs-told", "plain", model.toldProperty());
+        message = Controls.message("rigs-message", "plain", model.messageProperty());
         grid.getStyleClass().addAll("form", "rigs");
         for (int column = 0; column <= HEADS.size(); column++) {
             ColumnConstraints width = new ColumnConstraints();
@@ -75,7 +75,7 @@ public final class RigsSheet {
     }
 
     public List<Label> said() {
-        return List.of(told);
+        return List.of(message);
     }
 
     public List<Button> buttons(Runnable close) {
@@ -169,8 +169,8 @@ public final class RigsSheet {
         nodes.add(delete);
         int line = 1 + 2 * index;
         grid.addRow(line, nodes.toArray(Node[]::new));
-        Label error = Controls.telling(id + "error", "error-words", row.errorProperty());
-        Label note = Controls.telling(id + "note", "quiet", row.noteProperty());
+        Label error = Controls.message(id + "error", "error-words", row.errorProperty());
+        Label note = Controls.message(id + "note", "quiet", row.noteProperty());
         grid.add(new VBox(error, note), 0, line + 1, nodes.size(), 1);
     }
 

@@ -10,9 +10,9 @@ import javafx.scene.text.Font;
 import javafx.scene.text.TextAlignment;
 import pegbed.findings.DepthProfile;
 import pegbed.notation.FeetAndInches;
-import pegbed.wording.Steepness;
-import pegbed.wording.Quantities;
 import pegbed.ui.controls.Texts;
+import pegbed.wording.Quantities;
+import pegbed.wording.Steepness;
 
 /** Draws a profile: water, bottom, doubt, lips and feet. The depth is drawn larger than the distance. */
 final class ProfileDrawing {

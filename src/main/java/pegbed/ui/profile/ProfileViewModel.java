@@ -9,12 +9,12 @@ import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import pegbed.findings.DepthProfile;
 import pegbed.findings.PegMap;
-import pegbed.wording.Steepness;
 import pegbed.model.Place;
-import pegbed.wording.Quantities;
 import pegbed.session.Answer;
 import pegbed.session.Session;
 import pegbed.ui.controls.Texts;
+import pegbed.wording.Quantities;
+import pegbed.wording.Steepness;
 
 /** The bottom along the pointer's direction, or along a line that was drawn. */
 public final class ProfileViewModel {

@@ -10,9 +10,9 @@ import pegbed.findings.PegMap;
 import pegbed.guidance.Guidance;
 import pegbed.guidance.NextReading;
 import pegbed.model.InputException;
-import pegbed.wording.GuidanceWords;
 import pegbed.session.Answer;
 import pegbed.session.Session;
+import pegbed.wording.GuidanceWords;
 
 /** Where to plumb next, and why. */
 public final class NextReadingViewModel {

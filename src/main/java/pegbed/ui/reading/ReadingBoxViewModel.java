@@ -20,13 +20,13 @@ import pegbed.model.Reading;
 import pegbed.notation.Line;
 import pegbed.notation.Notation;
 import pegbed.notation.ShortForm;
-import pegbed.wording.Quantities;
-import pegbed.wording.TypedLineWords;
 import pegbed.session.Answer;
 import pegbed.session.Edit;
 import pegbed.session.PlaceEdits;
 import pegbed.session.ReadingEdits;
 import pegbed.session.Session;
+import pegbed.wording.Quantities;
+import pegbed.wording.TypedLineWords;
 
 /** The box into which readings, edges and snags are typed, a line each. */
 public final class ReadingBoxViewModel {
@@ -80,7 +80,7 @@ public final class ReadingBoxViewModel {
         return error.getReadOnlyProperty();
     }
 
-    /** Whether the echo tells of a line that has been added, not of one that stands in the box. */
+    /** Whether the echo is of a line that has been added, not of one that stands in the box. */
     public ReadOnlyBooleanProperty addedProperty() {
         return added.getReadOnlyProperty();
     }

@@ -15,13 +15,13 @@ import pegbed.model.Reading;
 import pegbed.notation.Line;
 import pegbed.notation.Notation;
 import pegbed.notation.ShortForm;
-import pegbed.wording.MapWords;
-import pegbed.wording.Quantities;
 import pegbed.session.Answer;
 import pegbed.session.ReadingAt;
 import pegbed.session.ReadingEdits;
 import pegbed.session.Session;
 import pegbed.surface.posterior.ReadingCheck;
+import pegbed.wording.MapWords;
+import pegbed.wording.Quantities;
 
 /** The table of readings. */
 public final class ReadingsViewModel {
@@ -71,8 +71,7 @@ public final class ReadingsViewModel {
         if (!now.equals(rows)) {
             rows.setAll(now);
             long suspicious = now.stream().filter(ReadingRow::suspicious).count();
-            count.set(Quantities.readings(now.size())
-                    + (suspicious == 0 ? "" : ", " + suspicious + " to check"));
+            count.set(Quantities.readings(now.size()) + (suspicious == 0 ? "" : ", " + suspicious + " to check"));
         }
     }
 

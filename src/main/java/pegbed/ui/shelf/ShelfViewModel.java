@@ -15,19 +15,19 @@ import javafx.collections.ObservableList;
 import pegbed.model.InputException;
 import pegbed.model.Peg;
 import pegbed.model.PegName;
-import pegbed.wording.Quantities;
 import pegbed.session.Session;
 import pegbed.storage.shelf.Shelf;
 import pegbed.storage.shelf.ShelfFiles;
 import pegbed.storage.shelf.ShelfPeg;
 import pegbed.ui.document.WindowPreferences;
+import pegbed.wording.Quantities;
 
 /** The person's own pegs in a folder: listed, found, and put in order. Nothing of the disk is waited for here. */
 public final class ShelfViewModel {
     /**
      * A peg on the shelf.
      *
-     * @param peg as its file tells it
+     * @param peg as its file has it
      * @param venue where it is; the file's name where the file can't be read
      * @param water the water
      * @param number the peg's number
@@ -268,7 +268,7 @@ public final class ShelfViewModel {
         return !open;
     }
 
-    /** What is done to a file; tells what came of it. */
+    /** What is done to a file; returns what came of it. */
     private interface Deed {
         String done() throws InputException;
     }

@@ -9,10 +9,10 @@ import pegbed.model.InputException;
 import pegbed.model.Peg;
 import pegbed.notation.Notation;
 import pegbed.notation.ShortForm;
-import pegbed.wording.Quantities;
 import pegbed.session.Session;
 import pegbed.session.VisitEdits;
 import pegbed.ui.controls.Texts;
+import pegbed.wording.Quantities;
 
 /** The field for today's measure from the board on the platform down to the water. */
 public final class BoardViewModel {

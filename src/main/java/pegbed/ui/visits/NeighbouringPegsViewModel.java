@@ -6,12 +6,12 @@ import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
-import pegbed.wording.MapWords;
 import pegbed.findings.PegMap;
 import pegbed.model.InputException;
 import pegbed.session.Answer;
 import pegbed.session.PlanEdits;
 import pegbed.session.Session;
+import pegbed.wording.MapWords;
 
 /** What the open peg has from other pegs of the same water, and whether it starts from them. */
 public final class NeighbouringPegsViewModel {

@@ -130,8 +130,11 @@ class PaintersTest {
     @Test
     void textStaysText() throws Exception {
         List<String> texts = texts(parse(SvgWriter.write(sheet(Pegs.full()), Themes.DARK, "Tansy Cut, peg 9", 1)));
-        assertTrue(texts.containsAll(
-                List.of("Tansy Cut, peg 9", "leaning post", "12", Caution.markedLine(Pegs.full()).orElseThrow() + " " + Caution.PURPOSE_SHORT)));
+        assertTrue(texts.containsAll(List.of(
+                "Tansy Cut, peg 9",
+                "leaning post",
+                "12",
+                Caution.markedLine(Pegs.full()).orElseThrow() + " " + Caution.PURPOSE_SHORT)));
     }
 
     @Test
