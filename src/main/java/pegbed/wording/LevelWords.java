@@ -102,6 +102,12 @@ public final class LevelWords {
         return map.bottom().changes().stream().map(words::change).toList();
     }
 
+    /** By how much the bottom has changed: {@code 4½ in deeper}. */
+    public String amount(BottomChange change) {
+        return quantities.depthToHalfInch(Math.abs(change.deeperMetres()))
+                + (change.deeperMetres() > 0 ? " deeper" : " shallower");
+    }
+
     /** A change of the bottom, with place, amount and odds. */
     public String change(BottomChange change) {
         Place place = new Place(change.xMetres(), change.yMetres());
@@ -110,9 +116,7 @@ public final class LevelWords {
                 : String.format(Locale.ROOT, "%.0f in 100", 100 * change.probability());
         return "The bottom " + (Confidence.of(change.probability()) == Confidence.SURE ? "has" : "seems to have")
                 + " changed at "
-                + quantities.placeByClock(place) + ": about "
-                + quantities.depthToHalfInch(Math.abs(change.deeperMetres()))
-                + (change.deeperMetres() > 0 ? " deeper" : " shallower") + " ± "
+                + quantities.placeByClock(place) + ": about " + amount(change) + " ± "
                 + quantities.depthToHalfInch(change.sdMetres()) + " since " + visit(change.since() - 1) + ", odds "
                 + odds
                 + "; older readings there count for less.";

@@ -5,6 +5,7 @@ import java.util.Optional;
 import pegbed.findings.DoubtSummary;
 import pegbed.findings.PegMap;
 import pegbed.model.Peg;
+import pegbed.model.Place;
 import pegbed.surface.FittedBottom;
 import pegbed.surface.posterior.ReadingCheck;
 import pegbed.surface.prior.NeighbourInfluence;
@@ -20,6 +21,27 @@ public final class MapWords {
     /** The words at a peg. */
     public static MapWords of(Peg peg) {
         return new MapWords(peg);
+    }
+
+    /** A place under the pointer: distance, direction and clock. */
+    public String place(Place place) {
+        return place(quantities.distance(place.distanceMetres()), place);
+    }
+
+    /** The same with a distance as it is printed elsewhere. */
+    public String place(String distance, Place place) {
+        double angle = place.angleDegrees();
+        return distance + ", " + quantities.direction(angle) + ", " + quantities.clock(angle);
+    }
+
+    /** A depth with its standard deviation: {@code 4 ft 2 in give or take 3 in}. */
+    public String depth(double metres, double sdMetres) {
+        return quantities.depth(metres) + " give or take " + quantities.depth(sdMetres);
+    }
+
+    /** The same in short: {@code 4 ft 2 in ± 3 in}. */
+    public String shortDepth(double metres, double sdMetres) {
+        return quantities.depth(metres) + " ± " + quantities.depth(sdMetres);
     }
 
     /** How well the bottom is known as a whole, two sentences. */

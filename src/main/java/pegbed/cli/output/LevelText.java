@@ -18,7 +18,7 @@ public final class LevelText {
         LevelWords words = new LevelWords(peg);
         Visit today = peg.today();
         out.println(peg.name().title() + ", " + words.visit(peg.visits().size() - 1) + ", "
-                + count(today.readings().size()) + " today"
+                + Quantities.readings(today.readings().size()) + " today"
                 + (today.boardToWaterMetres().isPresent()
                         ? ", board to water "
                                 + Quantities.of(peg)
@@ -54,9 +54,5 @@ public final class LevelText {
         return level.readings() == 0
                 ? "Nothing that was read on " + words.visit(level.visit()) + " is used."
                 : words.level(level);
-    }
-
-    private static String count(int readings) {
-        return readings + (readings == 1 ? " reading" : " readings");
     }
 }

@@ -15,6 +15,7 @@ import pegbed.report.drawing.Role;
 import pegbed.report.drawing.Stroke;
 import pegbed.report.drawing.TextMeasure;
 import pegbed.report.map.Heading;
+import pegbed.wording.CardWords;
 import pegbed.wording.Caution;
 import pegbed.wording.PlanWords;
 import pegbed.wording.RigWords;

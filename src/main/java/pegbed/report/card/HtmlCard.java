@@ -18,6 +18,7 @@ import pegbed.report.map.Heading;
 import pegbed.report.map.MapDrawing;
 import pegbed.report.paint.AwtLetters;
 import pegbed.report.paint.SvgWriter;
+import pegbed.wording.CardWords;
 import pegbed.wording.Caution;
 import pegbed.wording.PlanWords;
 import pegbed.wording.RigWords;

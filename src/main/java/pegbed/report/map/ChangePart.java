@@ -7,7 +7,7 @@ import pegbed.report.drawing.Layer;
 import pegbed.report.drawing.Lettering;
 import pegbed.report.drawing.Role;
 import pegbed.surface.posterior.BottomChange;
-import pegbed.wording.Quantities;
+import pegbed.wording.LevelWords;
 
 /** Places where a later visit shows that the bottom has changed: a toothed ring, and by how much. */
 final class ChangePart {
@@ -41,11 +41,11 @@ final class ChangePart {
         if (!to.shows(Layer.CHANGED)) {
             return;
         }
-        Quantities quantities = Quantities.of(map.peg());
+        LevelWords words = new LevelWords(map.peg());
         double above = radiusPoints(to) + TOOTH_POINTS + 6;
         for (BottomChange change : map.bottom().changes()) {
             Composition.Label label = new Composition.Label(
-                    Role.CHANGED_LABEL, Layer.CHANGED, Lettering.bold(10), words(quantities, change));
+                    Role.CHANGED_LABEL, Layer.CHANGED, Lettering.bold(10), words.amount(change));
             double x = change.xMetres();
             double y = change.yMetres();
             double side = above - 3 + to.measure.widthPoints(label.words(), label.lettering()) / 2;
@@ -77,10 +77,5 @@ final class ChangePart {
                 return;
             }
         }
-    }
-
-    private static String words(Quantities quantities, BottomChange change) {
-        return quantities.depthToHalfInch(Math.abs(change.deeperMetres()))
-                + (change.deeperMetres() > 0 ? " deeper" : " shallower");
     }
 }

@@ -17,6 +17,7 @@ import pegbed.report.drawing.Lettering;
 import pegbed.report.drawing.Role;
 import pegbed.report.drawing.View;
 import pegbed.surface.contour.Contour;
+import pegbed.wording.DepthFigures;
 
 /** Contours with their labels: along the line, upright, in a gap of it, clear of each other and of other contours. */
 final class ContourPart {
@@ -107,7 +108,7 @@ final class ContourPart {
                 Role.CONTOUR_LABEL,
                 Layer.CONTOURS,
                 new Lettering(8.5, isIndex(level), false),
-                Figures.depth(ground.contours().get(level).levelMetres(), unit));
+                DepthFigures.depth(ground.contours().get(level).levelMetres(), unit));
         Geometry lines = drawn.get(level);
         List<LineString> longest = new ArrayList<>();
         for (int i = 0; i < lines.getNumGeometries(); i++) {

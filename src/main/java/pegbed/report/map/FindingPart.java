@@ -19,7 +19,7 @@ import pegbed.report.drawing.Lettering;
 import pegbed.report.drawing.Role;
 import pegbed.surface.grid.GridFrame;
 import pegbed.surface.posterior.Disc;
-import pegbed.wording.Quantities;
+import pegbed.wording.MapWords;
 
 /** The deepest place, the flat spots with their numbers, and the zones. */
 final class FindingPart {
@@ -104,13 +104,13 @@ final class FindingPart {
         if (!to.shows(Layer.DEEPEST) || !knowsDeepest(findings, ground)) {
             return;
         }
-        Quantities quantities = Quantities.of(findings.map().peg());
+        MapWords words = MapWords.of(findings.map().peg());
         var spot = findings.deepest().spot();
         Composition.Label label = new Composition.Label(
                 Role.DEEPEST_LABEL,
                 Layer.DEEPEST,
                 Lettering.bold(11),
-                "deepest " + quantities.depth(spot.depthMetres()) + " ± " + quantities.depth(spot.sdMetres()));
+                "deepest " + words.shortDepth(spot.depthMetres(), spot.sdMetres()));
         double x = spot.place().xMetres();
         double y = spot.place().yMetres();
         double side = to.measure.widthPoints(label.words(), label.lettering()) / 2 + 13;

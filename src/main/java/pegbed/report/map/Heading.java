@@ -17,7 +17,7 @@ public final class Heading {
 
     /** The peg's name, fit for one line. */
     public static String title(Peg peg) {
-        return Figures.oneLine(peg.name().title());
+        return SingleLine.of(peg.name().title());
     }
 
     /** Venue, date, level and number of readings, such as {@code Mallowfield Pools  ·  2 May 2026  ·  …}. */
@@ -26,7 +26,7 @@ public final class Heading {
         Visit today = peg.today();
         List<String> parts = new ArrayList<>();
         if (!name.venue().isBlank() && !name.water().isBlank()) {
-            parts.add(Figures.oneLine(name.venue()));
+            parts.add(SingleLine.of(name.venue()));
         }
         parts.add(today.start().map(DAY::format).orElse("no date"));
         parts.add(

@@ -18,6 +18,7 @@ import pegbed.report.drawing.Role;
 import pegbed.report.drawing.Stroke;
 import pegbed.report.drawing.Text;
 import pegbed.report.drawing.TextMeasure;
+import pegbed.wording.DepthFigures;
 import pegbed.wording.FindingWords;
 import pegbed.wording.Quantities;
 
@@ -89,7 +90,7 @@ final class Legend {
         int bands = ground.bands().size();
         double swatch = Math.max(16, Math.min(44, BAR_SHARE * sheetWidth / bands));
         return new Block(bands * swatch, HEADING + BAR_HEIGHT + 2 * LINE + 5, (to, x, y) -> {
-            String heading = "Depth and contours, " + Figures.unit(unit);
+            String heading = "Depth and contours, " + DepthFigures.unit(unit);
             text(to, Role.LEGEND_HEADING, x, y + 9, Text.Align.START, HEADINGS, heading);
             double top = y + HEADING;
             for (int i = 0; i < bands; i++) {
@@ -103,7 +104,7 @@ final class Legend {
             for (int i = 1; i < bands; i++) {
                 double at = x + i * swatch;
                 double level = ground.levels().metres().get(i - 1);
-                String words = Figures.depth(level, unit);
+                String words = DepthFigures.depth(level, unit);
                 Lettering letters = ground.isIndex(level, unit) ? HEADINGS : LETTERS;
                 double half = measure.widthPoints(words, letters) / 2;
                 Geometry tick = Symbols.line(at, top, at, top + BAR_HEIGHT + 2.5);
@@ -257,7 +258,7 @@ final class Legend {
     }
 
     private Entry figure(String words, Role role, Lettering letters) {
-        return figure(words, role, letters, Figures.depth(1.3716, unit));
+        return figure(words, role, letters, DepthFigures.depth(1.3716, unit));
     }
 
     private Entry figure(String words, Role role, Lettering letters, String figure) {

@@ -125,7 +125,7 @@ final class Sheet {
         String fit = words;
         int signs = words.codePointCount(0, words.length());
         while (signs > 1 && measure.widthPoints(fit, lettering) > width - 2 * MARGIN) {
-            fit = Figures.oneLine(words, --signs);
+            fit = SingleLine.of(words, --signs);
         }
         return fit;
     }

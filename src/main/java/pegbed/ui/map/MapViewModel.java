@@ -23,7 +23,7 @@ import pegbed.session.Edit;
 import pegbed.session.PlaceEdits;
 import pegbed.session.PlaceEdits.Bank;
 import pegbed.session.Session;
-import pegbed.wording.Quantities;
+import pegbed.wording.MapWords;
 
 /** What the pointer does on the map. */
 public final class MapViewModel {
@@ -124,16 +124,14 @@ public final class MapViewModel {
     public void point(Place place) {
         pointer.set(place);
         Peg peg = session.peg();
-        Quantities quantities = Quantities.of(peg);
-        String way = quantities.direction(place.angleDegrees()) + ", " + quantities.clock(place.angleDegrees());
+        MapWords words = MapWords.of(peg);
+        String distance = new ShortForm(peg.units(), peg.pole(), '.').printDistance(place.distanceMetres());
         Optional<Depth> depth = depth(place);
-        pointerWords.set(quantities.distance(place.distanceMetres()) + ", " + way
-                + depth.map(known -> ", " + quantities.depth(known.metres()) + " give or take "
-                                + quantities.depth(known.sdMetres()))
+        pointerWords.set(words.place(place)
+                + depth.map(known -> ", " + words.depth(known.metres(), known.sdMetres()))
                         .orElse(""));
-        pointerShort.set(new ShortForm(peg.units(), peg.pole(), '.').printDistance(place.distanceMetres()) + ", " + way
-                + depth.map(known ->
-                                ", " + quantities.depth(known.metres()) + " ± " + quantities.depth(known.sdMetres()))
+        pointerShort.set(words.place(distance, place)
+                + depth.map(known -> ", " + words.shortDepth(known.metres(), known.sdMetres()))
                         .orElse(""));
     }
 

@@ -2,7 +2,6 @@ package pegbed.ui.profile;
 
 import java.util.Optional;
 import java.util.concurrent.Executor;
-import java.util.stream.Collectors;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
@@ -12,9 +11,8 @@ import pegbed.findings.PegMap;
 import pegbed.model.Place;
 import pegbed.session.Answer;
 import pegbed.session.Session;
-import pegbed.ui.controls.Texts;
+import pegbed.wording.ProfileWords;
 import pegbed.wording.Quantities;
-import pegbed.wording.Steepness;
 
 /** The bottom along the pointer's direction, or along a line that was drawn. */
 public final class ProfileViewModel {
@@ -99,11 +97,9 @@ public final class ProfileViewModel {
 
     private void refresh() {
         Optional<PegMap> map = session.answer().shown().map(Answer.Ready::map);
-        Quantities quantities = quantities();
-        title.set(drawn.map(course -> "Bottom along the line from "
-                        + quantities.direction(course.from().angleDegrees()) + " to "
-                        + quantities.direction(course.to().angleDegrees()))
-                .orElse("Bottom " + quantities.direction(angleDegrees) + " (" + quantities.clock(angleDegrees) + ")"));
+        ProfileWords words = ProfileWords.of(session.peg());
+        title.set(drawn.map(course -> words.between(course.from(), course.to()))
+                .orElseGet(() -> words.towards(angleDegrees)));
         if (map.isEmpty()) {
             asked = "";
             wanted = new Object();
@@ -126,28 +122,9 @@ public final class ProfileViewModel {
             owner.execute(() -> {
                 if (wanted == token) {
                     profile.set(Optional.of(found));
-                    slopes.set(slopes(found));
+                    slopes.set(words.slopes(found));
                 }
             });
         });
-    }
-
-    private String slopes(DepthProfile found) {
-        Quantities quantities = quantities();
-        if (found.points().isEmpty()) {
-            return "There is no water this way.";
-        }
-        if (found.slopes().isEmpty()) {
-            return "No slope steeper than 1 in 3 this way.";
-        }
-        return found.slopes().stream()
-                .map(slope -> Steepness.oneIn(slope.steepest()) + " from " + end(slope.lip(), quantities) + " down to "
-                        + end(slope.foot(), quantities))
-                .collect(Collectors.joining("; ", "", "."));
-    }
-
-    private static String end(DepthProfile.Point point, Quantities quantities) {
-        return quantities.depth(point.depthMetres()) + " at "
-                + Texts.number(point.place().distanceMetres(), 1) + " m";
     }
 }

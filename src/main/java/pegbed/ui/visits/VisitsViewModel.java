@@ -232,7 +232,7 @@ public final class VisitsViewModel {
             made.add(new Row(
                     v + 1,
                     words.visit(v),
-                    count + (count == 1 ? " reading" : " readings"),
+                    Quantities.readings(count),
                     stands + (stands.isEmpty() || board.isEmpty() ? "" : "; ") + board,
                     visit.afresh()));
         }
