@@ -20,8 +20,7 @@ public enum Caution {
     /** The 30/30 rule in angling societies' guidance. */
     LIGHTNING(
             "Lightning",
-            "When there is thunder, stop fishing, put the pole down and move well away; wait 30 minutes after the last"
-                    + " thunder.",
+            "At the first thunder stop, put the pole down, move well away; wait 30 minutes after the last.",
             ""),
     /** Advice of lifeboat and life-saving charities. */
     WATER(
