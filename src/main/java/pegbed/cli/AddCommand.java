@@ -12,6 +12,7 @@ import pegbed.model.Peg;
 import pegbed.notation.Entry;
 import pegbed.notation.Line;
 import pegbed.notation.Notation;
+import pegbed.wording.TypedLineWords;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
@@ -41,9 +42,8 @@ final class AddCommand implements Callable<Integer> {
         Peg peg = file.peg();
         List<String> echoes = new ArrayList<>();
         for (String typed : lines) {
-            Notation notation = Notation.of(peg);
-            Line line = notation.parse(typed);
-            echoes.add(notation.echo(line));
+            Line line = Notation.of(peg).parse(typed);
+            echoes.add(TypedLineWords.of(peg).understood(line));
             peg = Entry.in(peg, line);
         }
         PegArgument.save(path, peg, Optional.of(file.fingerprint()), output.err());

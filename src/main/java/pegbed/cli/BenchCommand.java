@@ -24,7 +24,7 @@ import picocli.CommandLine.Option;
         description = "Measures the answers against known bottoms.",
         subcommands = {BenchCommand.Quality.class, BenchCommand.Visits.class, BenchCommand.Waters.class})
 final class BenchCommand implements Callable<Integer> {
-    private static final int MOST_WATERS = 1000;
+    private static final int MAX_WATERS = 1000;
 
     @Override
     public Integer call() throws InputException {
@@ -148,8 +148,8 @@ final class BenchCommand implements Callable<Integer> {
 
         @Override
         public Integer call() throws InputException {
-            if (waters < 2 || waters > MOST_WATERS) {
-                throw new InputException("--waters is how many waters to invent, between 2 and " + MOST_WATERS
+            if (waters < 2 || waters > MAX_WATERS) {
+                throw new InputException("--waters is how many waters to invent, between 2 and " + MAX_WATERS
                         + ", such as 60; not " + waters + ".");
             }
             output.out().print(WatersBench.table(first, waters, guided));

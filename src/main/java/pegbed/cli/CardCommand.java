@@ -6,7 +6,6 @@ import java.util.concurrent.Callable;
 import pegbed.cli.output.NeighbouringPegsJson;
 import pegbed.cli.output.Output;
 import pegbed.findings.Findings;
-import pegbed.findings.NeighbourFits;
 import pegbed.model.InputException;
 import pegbed.model.Peg;
 import pegbed.plan.Plan;
@@ -14,6 +13,7 @@ import pegbed.report.card.Card;
 import pegbed.report.drawing.Theme;
 import pegbed.report.drawing.Themes;
 import pegbed.storage.disk.WholeFile;
+import pegbed.wording.MapWords;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -61,7 +61,7 @@ final class CardCommand implements Callable<Integer> {
             output.print(node);
         } else {
             output.out().println("Wrote " + file + ".");
-            NeighbourFits.sentence(findings.map()).ifPresent(output.out()::println);
+            MapWords.neighbours(findings.map()).ifPresent(output.out()::println);
         }
         return 0;
     }

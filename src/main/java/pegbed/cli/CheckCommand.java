@@ -15,11 +15,10 @@ import pegbed.geometry.Doubts;
 import pegbed.model.InputException;
 import pegbed.model.Monitor;
 import pegbed.model.Peg;
-import pegbed.notation.Wording;
 import pegbed.storage.disk.PegFile;
 import pegbed.storage.peg.Opened;
-import pegbed.surface.posterior.ReadingCheck;
 import pegbed.wording.LevelWords;
+import pegbed.wording.MapWords;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
@@ -48,8 +47,8 @@ final class CheckCommand implements Callable<Integer> {
         Doubts.contradiction(peg).ifPresent(found::add);
         PegMap map = PegMap.of(peg, Monitor.NONE);
         found.addAll(Doubts.sentences(Doubts.misplaced(peg, map.water())));
-        Wording wording = Wording.of(peg);
-        map.suspicious().forEach(check -> found.add(suspicious(check, wording)));
+        MapWords words = MapWords.of(peg);
+        map.suspicious().forEach(check -> found.add(words.suspiciousWithDoubt(check)));
         found.addAll(LevelWords.changes(map));
         Optional<DoubtSummary> doubt = DoubtSummary.of(map);
         if (output.json()) {
@@ -67,14 +66,8 @@ final class CheckCommand implements Callable<Integer> {
         } else {
             output.out().println(found.isEmpty() ? "The file is sound and the readings agree." : "To look at:");
             found.forEach(line -> output.out().println("  " + line));
-            doubt.ifPresent(d -> output.out().println(d.sentence(Wording.of(peg))));
+            doubt.ifPresent(d -> output.out().println(words.doubt(d)));
         }
         return found.isEmpty() ? 0 : Cli.NO;
-    }
-
-    private static String suspicious(ReadingCheck check, Wording wording) {
-        return "Reading " + (check.sounding() + 1) + " says " + wording.depth(check.readMetres())
-                + "; the others expect " + wording.depth(check.expectedMetres()) + " ± "
-                + wording.depth(check.expectedSdMetres()) + " there.";
     }
 }

@@ -27,7 +27,7 @@ public final class ClassPreloading {
     private static void read(String file) {
         try {
             PegFile.read(Path.of(file));
-        } catch (InputException | RuntimeException toldWhenItIsReadInEarnest) {
+        } catch (InputException | RuntimeException reportedWhenItIsReadInEarnest) {
             // The command says what is wrong with it.
         }
     }

@@ -7,9 +7,10 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.function.Supplier;
-import pegbed.cli.output.Sentences;
 import pegbed.model.InputException;
 import pegbed.storage.disk.Folders;
+import pegbed.wording.Caution;
+import pegbed.wording.Sentences;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 
@@ -21,8 +22,7 @@ import picocli.CommandLine.Command;
         mixinStandardHelpOptions = true,
         version = "pegbed 0.1.0",
         description = "Maps the bottom of a fishing peg from plumbed readings.",
-        footer = {"", "A peg map is for choosing where to fish. It is not for navigation, swimming, wading or building."
-        })
+        footer = {"", Caution.PURPOSE_SHORT})
 public final class Cli {
     /** Bad input. */
     public static final int BAD_INPUT = 2;
@@ -92,7 +92,7 @@ public final class Cli {
         return status;
     }
 
-    /** Knows the command that is asked for alone, which is much quicker than all of them; or all, to tell or to refuse. */
+    /** Knows the command that is asked for alone, which is much quicker than all of them; or all, to list or to refuse. */
     private static CommandLine lineFor(String[] args, Path ownFolder) {
         CommandLine line = new CommandLine(new Cli(ownFolder));
         if (args.length > 0 && COMMANDS.containsKey(args[0])) {

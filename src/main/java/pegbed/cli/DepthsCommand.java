@@ -7,7 +7,6 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import pegbed.cli.output.Output;
-import pegbed.findings.NeighbourFits;
 import pegbed.geometry.PegWater;
 import pegbed.model.InputException;
 import pegbed.model.Monitor;
@@ -19,6 +18,7 @@ import pegbed.surface.FittedBottom;
 import pegbed.surface.posterior.Disc;
 import pegbed.surface.posterior.Prediction;
 import pegbed.surface.survey.Survey;
+import pegbed.wording.MapWords;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -77,7 +77,7 @@ final class DepthsCommand implements Callable<Integer> {
         FittedBottom bottom = BottomModel.fit(Survey.of(peg, water), others.of(path, peg, output.err()), Monitor.NONE);
         if (!output.json()) {
             // The table is for machines too, so that this is said beside it.
-            NeighbourFits.sentence(bottom, peg).ifPresent(output.err()::println);
+            MapWords.neighbours(bottom, peg).ifPresent(output.err()::println);
             output.out().print("x_m,y_m,depth_m,sd_m,disc_depth_m,slope\r\n");
         }
         ArrayNode answers = output.array();

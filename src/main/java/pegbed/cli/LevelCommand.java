@@ -22,6 +22,7 @@ import pegbed.notation.Line;
 import pegbed.notation.Notation;
 import pegbed.session.VisitEdits;
 import pegbed.visits.LevelAnswer;
+import pegbed.wording.TypedLineWords;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -85,13 +86,13 @@ public final class LevelCommand implements Callable<Integer> {
         }
         List<AfterCheck> after = new ArrayList<>();
         for (String typed : checks) {
-            Notation notation = Notation.of(peg);
-            Line line = notation.parse(typed);
+            Line line = Notation.of(peg).parse(typed);
             if (!(line instanceof Line.ReadingLine)) {
                 throw new InputException("--check takes a reading, such as \"s4 0 5'6\", not '" + typed + "'.");
             }
+            String understood = TypedLineWords.of(peg).understood(line);
             peg = Entry.in(peg, line);
-            after.add(new AfterCheck(notation.echo(line), LevelAnswer.of(PegMap.of(peg, Monitor.NONE))));
+            after.add(new AfterCheck(understood, LevelAnswer.of(PegMap.of(peg, Monitor.NONE))));
         }
         LevelAnswer answer = after.isEmpty()
                 ? LevelAnswer.of(PegMap.of(peg, Monitor.NONE))

@@ -103,13 +103,13 @@ final class LogDepths {
             output.out().print(HEADER);
         }
         for (int i = 0; i < x.length; i++) {
-            boolean told = bottom.tells(depths, i);
+            boolean known = bottom.tells(depths, i);
             if (!output.json()) {
-                output.out().print(row(x[i], y[i], depths, i, told));
+                output.out().print(row(x[i], y[i], depths, i, known));
                 continue;
             }
             ObjectNode node = output.object().put("x_m", x[i]).put("y_m", y[i]);
-            if (told) {
+            if (known) {
                 node.put("depth_m", Output.rounded(depths.depthMetres()[i], 4));
                 node.put("sd_m", Output.rounded(depths.sdMetres()[i], 4));
             }
@@ -128,10 +128,10 @@ final class LogDepths {
             to.append(HEADER);
             nodes.forEach(bottom, progress.of("Filling the grid"), (x, y, depths) -> {
                 for (int i = 0; i < x.length; i++) {
-                    boolean told = bottom.tells(depths, i);
-                    counts.told += told ? 1 : 0;
-                    counts.untold += told ? 0 : 1;
-                    if (told) {
+                    boolean known = bottom.tells(depths, i);
+                    counts.known += known ? 1 : 0;
+                    counts.unknown += known ? 0 : 1;
+                    if (known) {
                         to.append(row(x[i], y[i], depths, i, true));
                     }
                 }
@@ -146,27 +146,27 @@ final class LogDepths {
         if (output.json()) {
             output.print(output.object()
                     .put("grid", out.toString())
-                    .put("nodes", counts.told)
-                    .put("left_out", counts.untold)
+                    .put("nodes", counts.known)
+                    .put("left_out", counts.unknown)
                     .put("soundings", bottom.soundings())
                     .put("fitted_to", bottom.fittedSoundings())
                     .put("stand_out", bottom.standsOut().size()));
         } else if (out != null) {
             output.out()
-                    .println("Wrote " + counts.told + " nodes from " + bottom.soundings() + " soundings to " + out
+                    .println("Wrote " + counts.known + " nodes from " + bottom.soundings() + " soundings to " + out
                             + ".");
         }
-        if (counts.untold > 0) {
+        if (counts.unknown > 0) {
             output.err()
-                    .println(counts.untold
+                    .println(counts.unknown
                             + " nodes between the soundings are too unsure or above the water and were left" + " out.");
         }
         standsOut(bottom, output);
     }
 
     private static final class Counts {
-        private int told;
-        private int untold;
+        private int known;
+        private int unknown;
     }
 
     private static void standsOut(LakeBottom bottom, Output output) {
@@ -190,9 +190,9 @@ final class LogDepths {
         }
     }
 
-    private static String row(double x, double y, LakeDepths depths, int i, boolean told) {
+    private static String row(double x, double y, LakeDepths depths, int i, boolean known) {
         return DepthsCommand.plain(x) + "," + DepthsCommand.plain(y) + ","
-                + (told
+                + (known
                         ? Output.rounded(depths.depthMetres()[i], 4) + "," + Output.rounded(depths.sdMetres()[i], 4)
                         : ",")
                 + "\r\n";

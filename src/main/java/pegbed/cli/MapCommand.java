@@ -9,7 +9,6 @@ import pegbed.cli.output.LevelJson;
 import pegbed.cli.output.NeighbouringPegsJson;
 import pegbed.cli.output.Output;
 import pegbed.findings.Findings;
-import pegbed.findings.NeighbourFits;
 import pegbed.findings.PegMap;
 import pegbed.model.InputException;
 import pegbed.model.Peg;
@@ -24,6 +23,7 @@ import pegbed.report.paint.PngWriter;
 import pegbed.report.paint.SvgWriter;
 import pegbed.storage.disk.WholeFile;
 import pegbed.wording.LevelWords;
+import pegbed.wording.MapWords;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -35,9 +35,9 @@ import picocli.CommandLine.Parameters;
         mixinStandardHelpOptions = true,
         description = "Draws the bottom as the angler sees it, as a PNG or SVG picture.")
 final class MapCommand implements Callable<Integer> {
-    private static final int LEAST_WIDTH = 600;
-    private static final int LEAST_HEIGHT = 450;
-    private static final int MOST = 8000;
+    private static final int MIN_WIDTH = 600;
+    private static final int MIN_HEIGHT = 450;
+    private static final int MAX_PIXELS = 8000;
 
     /** What the picture is drawn for. */
     enum Look {
@@ -115,7 +115,7 @@ final class MapCommand implements Callable<Integer> {
             output.print(node);
         } else {
             output.out().println("Drew " + picture + ".");
-            NeighbourFits.sentence(map).ifPresent(output.out()::println);
+            MapWords.neighbours(map).ifPresent(output.out()::println);
             LevelWords.changes(map).forEach(change -> output.out().println("! " + change));
         }
         return 0;
@@ -137,7 +137,10 @@ final class MapCommand implements Callable<Integer> {
         try {
             int width = Integer.parseInt(sides[0]);
             int height = sides.length == 2 ? Integer.parseInt(sides[1]) : -1;
-            if (width >= LEAST_WIDTH * scale && height >= LEAST_HEIGHT * scale && width <= MOST && height <= MOST) {
+            if (width >= MIN_WIDTH * scale
+                    && height >= MIN_HEIGHT * scale
+                    && width <= MAX_PIXELS
+                    && height <= MAX_PIXELS) {
                 return new int[] {width, height};
             }
         } catch (NumberFormatException e) {
@@ -147,9 +150,9 @@ final class MapCommand implements Callable<Integer> {
                 Locale.ROOT,
                 "--size: '%s' is not a width and height in pixels such as 1200x900, at least %.0fx%.0f and at most %dx%d.",
                 size,
-                LEAST_WIDTH * scale,
-                LEAST_HEIGHT * scale,
-                MOST,
-                MOST));
+                MIN_WIDTH * scale,
+                MIN_HEIGHT * scale,
+                MAX_PIXELS,
+                MAX_PIXELS));
     }
 }

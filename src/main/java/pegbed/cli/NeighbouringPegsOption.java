@@ -16,7 +16,7 @@ public final class NeighbouringPegsOption {
     @Option(names = "--by-itself", description = "Take no account of other pegs of the same water in the same folder.")
     private boolean byItself;
 
-    /** What the other pegs beside a file teach its peg; files that were passed over are told on {@code err}. */
+    /** What the other pegs beside a file teach its peg; files that were passed over are named on {@code err}. */
     NeighbouringPegs of(Path file, Peg peg, PrintWriter err) {
         if (byItself) {
             return NeighbouringPegs.NONE;

@@ -9,7 +9,6 @@ import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import pegbed.cli.output.NeighbouringPegsJson;
 import pegbed.cli.output.Output;
-import pegbed.findings.NeighbourFits;
 import pegbed.findings.PegMap;
 import pegbed.guidance.CheckAnswer;
 import pegbed.guidance.CheckLine;
@@ -20,7 +19,9 @@ import pegbed.model.Monitor;
 import pegbed.model.Peg;
 import pegbed.model.Place;
 import pegbed.notation.ShortForm;
-import pegbed.notation.Wording;
+import pegbed.wording.GuidanceWords;
+import pegbed.wording.MapWords;
+import pegbed.wording.Quantities;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -32,7 +33,7 @@ import picocli.CommandLine.Parameters;
         mixinStandardHelpOptions = true,
         description = "Says which reading to take next, and why; and when to stop.")
 final class NextCommand implements Callable<Integer> {
-    private static final int MOST = 50;
+    private static final int MAX_COUNT = 50;
 
     @Parameters(paramLabel = "PEG", description = "The peg file.")
     private Path path;
@@ -55,9 +56,9 @@ final class NextCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws InputException {
-        if (count < 1 || count > MOST) {
-            throw new InputException(
-                    "--count is how many readings to plan, between 1 and " + MOST + ", such as 5; not " + count + ".");
+        if (count < 1 || count > MAX_COUNT) {
+            throw new InputException("--count is how many readings to plan, between 1 and " + MAX_COUNT
+                    + ", such as 5; not " + count + ".");
         }
         Peg peg = PegArgument.look(path, output.err()).peg();
         if (target != null) {
@@ -70,29 +71,30 @@ final class NextCommand implements Callable<Integer> {
         if (output.json()) {
             json(map, plan, check, answer);
         } else {
-            NeighbourFits.sentence(map).ifPresent(output.out()::println);
+            MapWords.neighbours(map).ifPresent(output.out()::println);
             text(peg, plan, check, answer);
         }
         return 0;
     }
 
     private void text(Peg peg, List<NextReading> plan, Optional<CheckLine> check, Optional<CheckAnswer> answer) {
-        Wording wording = Wording.of(peg);
+        Quantities quantities = Quantities.of(peg);
+        GuidanceWords words = GuidanceWords.of(peg);
         if (plan.get(0).stop()) {
-            output.out().println("You can stop: another reading would hardly change the lines. If you go on:");
+            output.out().println(GuidanceWords.stop());
         }
         for (int i = 0; i < plan.size(); i++) {
             NextReading next = plan.get(i);
-            output.out().println((plan.size() > 1 ? i + 1 + ". " : "") + next.where(wording));
-            output.out().println("   " + next.why());
+            output.out().println((plan.size() > 1 ? i + 1 + ". " : "") + words.where(next));
+            output.out().println("   " + words.why(next));
         }
         check.ifPresent(line -> {
-            output.out().println("To test the map: " + line.why());
-            output.out().println("   " + NextReading.where(line.first(), wording));
-            output.out().println("   " + NextReading.where(line.second(), wording));
-            output.out().println("   Add them with the note \"" + CheckLine.NOTE + "\".");
+            output.out().println("To test the map: " + GuidanceWords.WHY_CHECK_LINE);
+            output.out().println("   " + quantities.place(line.first()));
+            output.out().println("   " + quantities.place(line.second()));
+            output.out().println("   " + GuidanceWords.HOW_TO_ADD);
         });
-        answer.ifPresent(said -> output.out().println(said.sentence()));
+        answer.ifPresent(shown -> output.out().println(words.answer(shown)));
     }
 
     /** The first reading's keys stand at the top, all of them in order under {@code next}. */
@@ -106,14 +108,14 @@ final class NextCommand implements Callable<Integer> {
             places.add(place(peg, line.first()));
             places.add(place(peg, line.second()));
         });
-        answer.ifPresent(said -> root.put("check_answer", said.sentence()));
+        answer.ifPresent(shown -> root.put("check_answer", GuidanceWords.of(peg).answer(shown)));
         NeighbouringPegsJson.put(root, map.bottom().lesson());
         output.print(root);
     }
 
     private ObjectNode reading(Peg peg, NextReading next) {
         ObjectNode node = place(peg, next.place());
-        node.put("why", next.why());
+        node.put("why", GuidanceWords.of(peg).why(next));
         node.put("stop", next.stop());
         if (!Double.isNaN(next.gain())) {
             node.put("gain", Output.rounded(next.gain(), 3));
@@ -126,7 +128,7 @@ final class NextCommand implements Callable<Integer> {
         node.put("distance_m", Output.rounded(place.distanceMetres(), 2));
         node.put("angle_deg", Output.rounded(place.angleDegrees(), 1));
         node.put("section", ShortForm.section(peg.pole(), place.distanceMetres()));
-        node.put("aim", Wording.of(peg).aim(place));
+        node.put("aim", Quantities.of(peg).aim(place));
         return node;
     }
 }

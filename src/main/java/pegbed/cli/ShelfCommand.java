@@ -10,10 +10,10 @@ import pegbed.cli.output.Output;
 import pegbed.model.InputException;
 import pegbed.model.Peg;
 import pegbed.model.PegName;
-import pegbed.notation.Wording;
 import pegbed.storage.shelf.Shelf;
 import pegbed.storage.shelf.ShelfFiles;
 import pegbed.storage.shelf.ShelfPeg;
+import pegbed.wording.Quantities;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -27,7 +27,7 @@ import picocli.CommandLine.Parameters;
         description = "Lists the pegs in a folder by venue, water and number; exit 1 if there are none.")
 final class ShelfCommand implements Callable<Integer> {
     /** So many files of the same peg are named; more are counted only. */
-    private static final int MOST_TWINS = 6;
+    private static final int MAX_TWINS = 6;
 
     @Parameters(paramLabel = "FOLDER", description = "The folder; folders in it are listed too.")
     private Path folder;
@@ -86,7 +86,7 @@ final class ShelfCommand implements Callable<Integer> {
                                 + String.join(
                                         ", ",
                                         twins.stream()
-                                                .limit(MOST_TWINS)
+                                                .limit(MAX_TWINS)
                                                 .map(peg -> folder.relativize(peg.file())
                                                         .toString())
                                                 .toList()));
@@ -138,19 +138,19 @@ final class ShelfCommand implements Callable<Integer> {
         if (peg.visits() == 0) {
             return "! " + file + ": " + peg.trouble().orElse("");
         }
-        Wording wording = Wording.of(Peg.EMPTY.withUnits(peg.units()));
+        Quantities quantities = Quantities.of(Peg.EMPTY.withUnits(peg.units()));
         StringBuilder line = new StringBuilder();
         if (!peg.name().venue().isBlank() && !peg.name().water().isBlank()) {
             line.append(peg.name().venue()).append(": ");
         }
         line.append(peg.name().title())
                 .append("  ")
-                .append(peg.lastVisit().map(Wording::day).orElse("no date"))
+                .append(peg.lastVisit().map(Quantities::day).orElse("no date"))
                 .append("  ")
                 .append(peg.readings())
                 .append(peg.readings() == 1 ? " reading" : " readings");
-        peg.deepestReadingMetres().ifPresent(d -> line.append("  ").append(wording.depth(d)));
-        peg.boardToWaterMetres().ifPresent(b -> line.append("  board to water ").append(wording.depth(b)));
+        peg.deepestReadingMetres().ifPresent(d -> line.append("  ").append(quantities.depth(d)));
+        peg.boardToWaterMetres().ifPresent(b -> line.append("  board to water ").append(quantities.depth(b)));
         line.append("  ").append(file);
         peg.trouble().ifPresent(trouble -> line.append("  ! ").append(trouble));
         return line.toString();

@@ -20,10 +20,10 @@ final class WishOptions {
     private String target;
 
     @Option(names = "--most-lines", paramLabel = "N", description = "Lines wanted at most, 1 to 12.")
-    private Integer mostLines;
+    private Integer maxLines;
 
     @Option(names = "--most-rigs", paramLabel = "N", description = "Rigs wanted at most, 1 to 12.")
-    private Integer mostRigs;
+    private Integer maxRigs;
 
     @Option(names = "--track", paramLabel = "N", description = "Lines wanted down the track, 0 to 6.")
     private Integer track;
@@ -56,9 +56,9 @@ final class WishOptions {
                             given(margins, counts.leftMargin()),
                             given(margins, counts.rightMargin()),
                             given(shortLines, counts.shortLines())))
-                    .withMost(mostLines == null ? own.lines().most() : OptionalInt.of(mostLines));
+                    .withMost(maxLines == null ? own.lines().most() : OptionalInt.of(maxLines));
             RigWishes rigs = own.rigs()
-                    .withMost(mostRigs == null ? own.rigs().most() : OptionalInt.of(mostRigs))
+                    .withMost(maxRigs == null ? own.rigs().most() : OptionalInt.of(maxRigs))
                     .withOverdepth(deadDepth ? OptionalDouble.of(0) : own.rigs().overdepthMetres());
             return own.withLines(lines).withRigs(rigs);
         } catch (IllegalArgumentException e) {

@@ -1,36 +1,30 @@
 package pegbed.findings;
 
-/** How a probability that a spot is flat at the target is said. */
+/** Classes of the probability that a spot is flat at the target. */
 public enum Confidence {
-    SURE("sure", 0.8),
-    LIKELY("likely", 0.5),
-    WORTH_A_READING("worth a reading", 0.2),
-    NONE("none", 0);
+    SURE(0.8),
+    LIKELY(0.5),
+    WORTH_A_READING(0.2),
+    NONE(0);
 
-    private final String words;
-    private final double least;
+    private final double minProbability;
 
-    Confidence(String words, double least) {
-        this.words = words;
-        this.least = least;
+    Confidence(double minProbability) {
+        this.minProbability = minProbability;
     }
 
-    /** The word for a probability. */
+    /** The class of a probability, 0 to 1. */
     public static Confidence of(double probability) {
         for (Confidence confidence : values()) {
-            if (probability >= confidence.least) {
+            if (probability >= confidence.minProbability) {
                 return confidence;
             }
         }
         return NONE;
     }
 
-    public String words() {
-        return words;
-    }
-
-    /** The least probability that earns this word. */
-    public double least() {
-        return least;
+    /** The lowest probability of this class, 0 to 1. */
+    public double minProbability() {
+        return minProbability;
     }
 }

@@ -45,11 +45,11 @@ public final class ConnectedAreas {
     /** The area of whole cells about nodes. */
     static Area area(BottomGrid grid, List<Integer> nodes) {
         GridFrame frame = grid.frame();
-        double least = Double.POSITIVE_INFINITY;
-        double most = Double.NEGATIVE_INFINITY;
+        double shallowest = Double.POSITIVE_INFINITY;
+        double deepest = Double.NEGATIVE_INFINITY;
         for (int i : nodes) {
-            least = Math.min(least, grid.discDepth(i));
-            most = Math.max(most, grid.discDepth(i));
+            shallowest = Math.min(shallowest, grid.discDepth(i));
+            deepest = Math.max(deepest, grid.discDepth(i));
         }
         int[] sorted = nodes.stream().mapToInt(i -> i).sorted().toArray();
         List<Geometry> strips = new ArrayList<>();
@@ -60,7 +60,7 @@ public final class ConnectedAreas {
             strips.add(strip(frame, sorted[from], to - from));
         }
         Geometry shape = CoverageUnion.union(Shapes.FACTORY.buildGeometry(strips));
-        return new Area(shape, nodes.size() * frame.cellMetres() * frame.cellMetres(), least, most);
+        return new Area(shape, nodes.size() * frame.cellMetres() * frame.cellMetres(), shallowest, deepest);
     }
 
     private static boolean follows(GridFrame frame, int node, int next) {

@@ -3,7 +3,6 @@ package pegbed.findings;
 import java.util.List;
 import pegbed.model.InputException;
 import pegbed.model.Place;
-import pegbed.notation.Wording;
 import pegbed.surface.BottomGrid;
 import pegbed.surface.grid.GridFrame;
 import pegbed.surface.posterior.Disc;
@@ -21,7 +20,7 @@ public final class DeepestSearch {
     private DeepestSearch() {}
 
     /** @throws InputException if no disc fits into the fishable water */
-    static Deepest of(BottomGrid grid, Zones zones, Wording wording) throws InputException {
+    static Deepest of(BottomGrid grid, Zones zones) throws InputException {
         FlatProbability odds = FlatProbability.USUAL;
         GridFrame frame = grid.frame();
         int deepest = -1;
@@ -51,29 +50,22 @@ public final class DeepestSearch {
             }
         }
         Disc disc = grid.disc(best);
-        double least = disc.depthMetres() - AREA_METRES;
-        double most = disc.depthMetres() + AREA_METRES;
+        double minDepth = disc.depthMetres() - AREA_METRES;
+        double maxDepth = disc.depthMetres() + AREA_METRES;
         List<Integer> nodes = ConnectedAreas.from(frame, best, i -> {
             double depth = grid.discDepth(i);
-            return zones.isFishable(i) && depth >= least && depth <= most && grid.discSlope(i) <= odds.slopeLimit();
+            return zones.isFishable(i)
+                    && depth >= minDepth
+                    && depth <= maxDepth
+                    && grid.discSlope(i) <= odds.slopeLimit();
         });
         Place place = new Place(frame.x(best % frame.columns()), frame.y(best / frame.columns()));
         Spot spot = new Spot(place, disc.depthMetres(), disc.sdMetres(), disc.slope(), bestGentle);
-        return new Deepest(spot, ConnectedAreas.area(grid, nodes), settles(spot, grid.discDepth(deepest), wording));
+        return new Deepest(spot, ConnectedAreas.area(grid, nodes), grid.discDepth(deepest));
     }
 
     /** What a place is worth as the deepest, metres: its depth, less by the odds that it is too steep. */
     public static double score(double depthMetres, double gentle) {
         return depthMetres - SLOPE_COST_METRES * (1 - gentle);
-    }
-
-    private static String settles(Spot spot, double deepest, Wording wording) {
-        if (deepest - spot.depthMetres() > AREA_METRES) {
-            return "A reading on the steep water beside it would settle whether anything deeper is level enough.";
-        }
-        return spot.sdMetres() > 0.05
-                ? "A reading here would settle its depth, which is known to about "
-                        + wording.depthToHalfInch(spot.sdMetres()) + "."
-                : "Its depth is well known; another reading here would change little.";
     }
 }

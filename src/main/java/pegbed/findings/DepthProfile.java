@@ -17,7 +17,7 @@ public record DepthProfile(List<Point> points, List<Slope> slopes) {
     private static final double STEP_METRES = 0.10;
 
     /** Ground at least this steep, 1 in 3, is a slope with a lip and a foot (common practice). */
-    public static final double SLOPE_LEAST = 0.33;
+    public static final double MIN_SLOPE = 0.33;
 
     /**
      * One point of the profile.
@@ -67,7 +67,7 @@ public record DepthProfile(List<Point> points, List<Slope> slopes) {
         List<Slope> found = new ArrayList<>();
         int start = -1;
         for (int i = 0; i <= points.size(); i++) {
-            boolean steep = i < points.size() && Math.abs(points.get(i).fall()) >= SLOPE_LEAST;
+            boolean steep = i < points.size() && Math.abs(points.get(i).fall()) >= MIN_SLOPE;
             boolean same = steep
                     && start >= 0
                     && points.get(i).fall() * points.get(start).fall() > 0;

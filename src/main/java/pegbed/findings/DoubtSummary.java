@@ -1,9 +1,7 @@
 package pegbed.findings;
 
 import java.util.Arrays;
-import java.util.Locale;
 import java.util.Optional;
-import pegbed.notation.Wording;
 import pegbed.surface.grid.Field;
 
 /**
@@ -41,20 +39,5 @@ public record DoubtSummary(double medianSdMetres, double guessShare, Optional<Su
         double median = sds[count / 2];
         return Optional.of(
                 new DoubtSummary(median, (double) guesses / count, SurveyOrder.metBy(depths / count, median)));
-    }
-
-    /** The summary in words and in the person's unit. */
-    public String sentence(Wording wording) {
-        String yardstick = order.map(o -> String.format(
-                        Locale.ROOT,
-                        " By the uncertainty table of IHO S-44 that would meet %s (a yardstick: this is no survey).",
-                        o.title()))
-                .orElse(" That is coarser than any order of IHO S-44.");
-        return String.format(
-                Locale.ROOT,
-                "Depth is known to %s (one standard deviation) over half of the water in front; %.0f %% of it is a guess.%s",
-                wording.depthToHalfInch(medianSdMetres),
-                100 * guessShare,
-                yardstick);
     }
 }

@@ -70,7 +70,7 @@ public record FlatProbability(double bandMetres, double slopeLimit) {
     }
 
     /** What the odds are not above for a depth whose standard deviation is not above this: those of the band's near side. */
-    double most(double depthMetres, double sdMetres, double targetMetres) {
+    double upperBound(double depthMetres, double sdMetres, double targetMetres) {
         double off = Math.abs(depthMetres - targetMetres) - bandMetres;
         return off <= 0 ? 1 : StandardNormal.cumulative(-off / sdMetres);
     }

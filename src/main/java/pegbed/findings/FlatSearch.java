@@ -26,7 +26,7 @@ public final class FlatSearch {
     /** How exactly the room about the middle is found, metres: a fifth of a cell. */
     private static final double CIRCLE_METRES = 0.05;
 
-    private static final double AREA_LEAST = Confidence.LIKELY.least();
+    private static final double MIN_PROBABILITY = Confidence.LIKELY.minProbability();
 
     /** Within 4 in (10 cm), and no steeper than 0.30. */
     public static final FlatProbability WIDE = new FlatProbability(0.10, 0.30);
@@ -62,7 +62,7 @@ public final class FlatSearch {
         }
         int best = best(nodes);
         Confidence confidence = Confidence.of(odds[best]);
-        Optional<Area> area = odds[best] >= AREA_LEAST ? Optional.of(area(zone, best)) : Optional.empty();
+        Optional<Area> area = odds[best] >= MIN_PROBABILITY ? Optional.of(area(zone, best)) : Optional.empty();
         Optional<FlatSpot.Circle> circle = area.map(FlatSearch::circle);
         if (circle.isPresent()) {
             best = nearerMiddle(best, circle.get());
@@ -87,7 +87,7 @@ public final class FlatSearch {
             for (int i : nodes) {
                 // Those within the band come first: beside them few others are worth asking.
                 if (within != FlatProbability.USUAL.isWithin(grid.discDepth(i), target)
-                        || (!within && scoreMost(i) < bestScore)) {
+                        || (!within && maxScore(i) < bestScore)) {
                     continue;
                 }
                 odds[i] = odds(FlatProbability.USUAL, i);
@@ -119,7 +119,9 @@ public final class FlatSearch {
         return ConnectedAreas.area(
                 grid,
                 ConnectedAreas.from(
-                        frame, start, i -> odds[i] >= AREA_LEAST && map.zones().contains(zone, i)));
+                        frame,
+                        start,
+                        i -> odds[i] >= MIN_PROBABILITY && map.zones().contains(zone, i)));
     }
 
     /** The middle of the flat, if it is as good in words and nearly as good in odds: there is room about it. */
@@ -133,12 +135,13 @@ public final class FlatSearch {
     }
 
     /** Upper bound of what a node outside the band can be worth. */
-    private double scoreMost(int i) {
+    private double maxScore(int i) {
         double sum = 0;
         for (int s = 0; s < grid.structures(); s++) {
             double depth = grid.discDepth(s, i);
             double sd = grid.discSdUpper(s, i);
-            sum += grid.weight(s) * (FlatProbability.USUAL.most(depth, sd, target) + WIDE.most(depth, sd, target));
+            sum += grid.weight(s)
+                    * (FlatProbability.USUAL.upperBound(depth, sd, target) + WIDE.upperBound(depth, sd, target));
         }
         return sum;
     }
@@ -154,14 +157,14 @@ public final class FlatSearch {
 
     /** The depth nearest to the target at which some disc of the zone is likely flat. */
     private OptionalDouble nearest(int[] nodes) {
-        double least = Confidence.LIKELY.least();
+        double minProbability = Confidence.LIKELY.minProbability();
         // The odds of the slope as well are the lesser ones, and dear: only the nearest depths are asked for them.
         return Arrays.stream(nodes)
                 .boxed()
                 .sorted(Comparator.comparingDouble(i -> Math.abs(grid.discDepth(i) - target)))
                 .map(grid::disc)
-                .filter(disc -> FlatProbability.USUAL.near(disc, disc.depthMetres()) >= least)
-                .filter(disc -> FlatProbability.USUAL.flat(disc, disc.depthMetres()) >= least)
+                .filter(disc -> FlatProbability.USUAL.near(disc, disc.depthMetres()) >= minProbability)
+                .filter(disc -> FlatProbability.USUAL.flat(disc, disc.depthMetres()) >= minProbability)
                 .mapToDouble(Disc::depthMetres)
                 .findFirst();
     }

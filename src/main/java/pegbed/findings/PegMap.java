@@ -10,7 +10,6 @@ import pegbed.geometry.PegWater;
 import pegbed.model.InputException;
 import pegbed.model.Monitor;
 import pegbed.model.Peg;
-import pegbed.notation.Wording;
 import pegbed.surface.BottomGrid;
 import pegbed.surface.BottomModel;
 import pegbed.surface.FittedBottom;
@@ -111,14 +110,7 @@ public record PegMap(
             throws InputException {
         Zones zones = Zones.of(grid, water, peg.pole());
         return new PegMap(
-                peg,
-                water,
-                bottom,
-                grid,
-                zones,
-                DeepestSearch.of(grid, zones, Wording.of(peg)),
-                SteepestSlope.of(grid, zones),
-                checks);
+                peg, water, bottom, grid, zones, DeepestSearch.of(grid, zones), SteepestSlope.of(grid, zones), checks);
     }
 
     /** A peg without what its latest visit read. */

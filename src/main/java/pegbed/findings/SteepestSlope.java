@@ -22,12 +22,12 @@ public record SteepestSlope(Zone zone, Place place, double slope, double downhil
         GridFrame frame = grid.frame();
         for (Zone zone : Zone.values()) {
             int steepest = -1;
-            double most = -1;
+            double max = -1;
             for (int i : zones.nodes(zone)) {
                 double slope = grid.discSlope(i);
-                if (slope > most) {
+                if (slope > max) {
                     steepest = i;
-                    most = slope;
+                    max = slope;
                 }
             }
             if (steepest >= 0) {

@@ -4,7 +4,7 @@ import java.util.Optional;
 
 /**
  * The orders of a hydrographic survey by their largest total vertical uncertainty at 95 %, √(a² + (b·d)²): IHO S-44,
- * Standards for Hydrographic Surveys, Edition 6, Table 1. Told beside a peg's doubt as a yardstick; a peg map is no
+ * Standards for Hydrographic Surveys, Edition 6, Table 1. Shown beside a peg's doubt as a yardstick; a peg map is no
  * hydrographic survey.
  */
 public enum SurveyOrder {

@@ -14,6 +14,7 @@ public enum Zone {
         this.words = words;
     }
 
+    /** The zone's name in the trade, also that of answers in JSON and of practice pegs: {@code left margin}. */
     public String words() {
         return words;
     }

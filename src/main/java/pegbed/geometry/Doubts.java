@@ -17,7 +17,7 @@ public final class Doubts {
 
     private static final double SAME_PLACE_METRES = 0.01;
     private static final double REACH_SLACK_METRES = 0.05;
-    private static final int MOST_TOLD = 10;
+    private static final int MAX_SENTENCES = 10;
 
     private Doubts() {}
 
@@ -66,12 +66,13 @@ public final class Doubts {
 
     /** The sentences of the first few, and one that says how many more there are. */
     public static List<String> sentences(List<Odd> odd) {
-        List<String> told =
-                new ArrayList<>(odd.stream().limit(MOST_TOLD).map(Odd::sentence).toList());
-        if (odd.size() > MOST_TOLD) {
-            told.add("And " + (odd.size() - MOST_TOLD) + " more readings beyond reach or on land, kept and marked.");
+        List<String> sentences = new ArrayList<>(
+                odd.stream().limit(MAX_SENTENCES).map(Odd::sentence).toList());
+        if (odd.size() > MAX_SENTENCES) {
+            sentences.add(
+                    "And " + (odd.size() - MAX_SENTENCES) + " more readings beyond reach or on land, kept and marked.");
         }
-        return told;
+        return sentences;
     }
 
     /** The first two readings of one visit at one place that can't both be right, as a sentence. */

@@ -5,7 +5,7 @@ import pegbed.model.Precision;
 import pegbed.surface.survey.Sounding;
 
 /**
- * A place where a reading may be taken next, as an angler would be told it.
+ * A place where a reading may be taken next, as it is said to an angler.
  *
  * @param distanceMetres from the seat, metres
  * @param angleDegrees direction from straight out, positive to the right

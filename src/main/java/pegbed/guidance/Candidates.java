@@ -26,7 +26,7 @@ final class Candidates {
     static final double SHORE_METRES = 0.3;
 
     private static final double STEP_METRES = 0.5;
-    private static final double LEAST_METRES = 1.0;
+    private static final double MIN_METRES = 1.0;
     private static final double TURN_DEGREES = 10;
     private static final double WIDEST_DEGREES = 60;
     private static final double SIDE_DEGREES = 80;
@@ -47,7 +47,7 @@ final class Candidates {
     private static final double SAME_METRES = 0.26;
 
     private static final double SAME_DEGREES = 5;
-    private static final int MOST_AT_ONE_PLACE = 2;
+    private static final int MAX_AT_ONE_PLACE = 2;
 
     private final Peg peg;
     private final PegWater water;
@@ -89,7 +89,7 @@ final class Candidates {
                 .filter(candidate -> readings.stream()
                                 .filter(reading -> same(candidate, reading.place()))
                                 .count()
-                        < MOST_AT_ONE_PLACE)
+                        < MAX_AT_ONE_PLACE)
                 .toList();
     }
 
@@ -123,14 +123,14 @@ final class Candidates {
         List<Step> steps = new ArrayList<>();
         List<Double> joints = peg.pole().jointMetres();
         int last = (int) Math.floor(peg.pole().reachMetres() / STEP_METRES + 1e-9);
-        for (int i = (int) Math.round(LEAST_METRES / STEP_METRES); i <= last; i++) {
+        for (int i = (int) Math.round(MIN_METRES / STEP_METRES); i <= last; i++) {
             double metres = i * STEP_METRES;
             if (joints.stream().noneMatch(joint -> Math.abs(joint - metres) < JOINT_METRES - 1e-9)) {
                 steps.add(new Step(metres, Precision.PLAIN.sdDistanceMetres()));
             }
         }
         for (double joint : joints) {
-            if (joint >= LEAST_METRES) {
+            if (joint >= MIN_METRES) {
                 steps.add(new Step(joint, JOINT_SD_METRES));
             }
         }

@@ -1,24 +1,30 @@
 package pegbed.guidance;
 
 import java.util.List;
-import java.util.Locale;
-import pegbed.notation.Wording;
 
 /**
- * What check readings said of the map.
+ * What check readings show of the map.
  *
  * @param verdict in short
  * @param offsetMetres what the verdict rests on: by how much the distances are too long, or by how much it reads too deep,
  *     metres; 0 where neither
- * @param sentence the same, plainly
+ * @param differences the check readings, in the order in which they were taken
  */
-public record CheckAnswer(Verdict verdict, double offsetMetres, String sentence) {
+public record CheckAnswer(Verdict verdict, double offsetMetres, List<Difference> differences) {
     /** What was found. */
     public enum Verdict {
+        /** The differences are such as chance makes. */
         AGREES,
+        /** The distances of the other readings are too long or too short. */
         DISTANCES_WRONG,
+        /** The check readings are all deeper or all shallower than the map. */
         LEVEL_WRONG,
+        /** Neither explains them: the bottom is rougher than the map shows. */
         ROUGHER
+    }
+
+    public CheckAnswer {
+        differences = List.copyOf(differences);
     }
 
     /** Beyond this sum of squares, a reading, chance is no explanation (5 % of normal deviates lie beyond 1.96). */
@@ -36,51 +42,28 @@ public record CheckAnswer(Verdict verdict, double offsetMetres, String sentence)
      * @param sdMetres standard deviation to be expected of that, above 0
      * @param outward change of depth per metre outward there
      */
-    record Difference(double metres, double sdMetres, double outward) {}
+    public record Difference(double metres, double sdMetres, double outward) {}
 
-    static CheckAnswer of(Wording wording, List<Difference> differences) {
+    static CheckAnswer of(List<Difference> differences) {
         double misfit = misfit(differences, 0, 0);
         double worst = differences.stream()
                 .mapToDouble(d -> Math.abs(d.metres() / d.sdMetres()))
                 .max()
                 .orElse(0);
         if (worst * worst <= CHANCE) {
-            return new CheckAnswer(
-                    Verdict.AGREES, 0, "The check readings agree with the map: " + said(wording, differences));
+            return new CheckAnswer(Verdict.AGREES, 0, differences);
         }
-        // A distance said too long by b reads f(r − b), shallower by b times the outward fall; a high water reads
-        // deeper.
+        // Distances too long by b read f(r − b), shallower by b times the outward fall; a high water reads deeper.
         double distance = fitted(differences, true);
         double level = fitted(differences, false);
         double byDistance = misfit(differences, distance, 0) + square(distance / DISTANCE_SD);
         double byLevel = misfit(differences, 0, level) + square(level / LEVEL_SD);
         if (Math.min(byDistance, byLevel) > misfit / 2) {
-            return new CheckAnswer(
-                    Verdict.ROUGHER,
-                    0,
-                    "The check readings do not agree with the map: " + said(wording, differences)
-                            + " Trust it less between the readings, and plumb what you mean to fish.");
+            return new CheckAnswer(Verdict.ROUGHER, 0, differences);
         }
-        if (byDistance <= byLevel) {
-            return new CheckAnswer(
-                    Verdict.DISTANCES_WRONG,
-                    distance,
-                    String.format(
-                            Locale.ROOT,
-                            "The check readings fit only if distances are told about %.1f m too %s: check which joint is which.",
-                            Math.abs(distance),
-                            distance > 0 ? "long" : "short"));
-        }
-        return new CheckAnswer(
-                Verdict.LEVEL_WRONG,
-                level,
-                String.format(
-                        Locale.ROOT,
-                        "The check readings are about %s %s than the others: the water has %s, or the float has slipped."
-                                + " Plumb a known spot again.",
-                        wording.depthToHalfInch(Math.abs(level)),
-                        level > 0 ? "deeper" : "shallower",
-                        level > 0 ? "risen" : "fallen"));
+        return byDistance <= byLevel
+                ? new CheckAnswer(Verdict.DISTANCES_WRONG, distance, differences)
+                : new CheckAnswer(Verdict.LEVEL_WRONG, level, differences);
     }
 
     /** The likeliest wrong distance or wrong level, by least squares with its prior. */
@@ -106,21 +89,5 @@ public record CheckAnswer(Verdict verdict, double offsetMetres, String sentence)
 
     private static double square(double value) {
         return value * value;
-    }
-
-    private static String said(Wording wording, List<Difference> differences) {
-        StringBuilder words = new StringBuilder("they are ");
-        for (int i = 0; i < differences.size(); i++) {
-            Difference d = differences.get(i);
-            words.append(i == 0 ? "" : i == differences.size() - 1 ? " and " : ", ")
-                    .append(wording.depthToHalfInch(Math.abs(d.metres())))
-                    .append(d.metres() >= 0 ? " deeper" : " shallower");
-        }
-        double most =
-                differences.stream().mapToDouble(Difference::sdMetres).max().orElse(0);
-        return words.append(", where up to ")
-                .append(wording.depthToHalfInch(2 * most))
-                .append(" was to be expected.")
-                .toString();
     }
 }

@@ -2,6 +2,7 @@ package pegbed.guidance;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import pegbed.findings.PegMap;
 import pegbed.model.InputException;
@@ -9,7 +10,6 @@ import pegbed.model.Monitor;
 import pegbed.model.Peg;
 import pegbed.model.Place;
 import pegbed.model.Reading;
-import pegbed.notation.Wording;
 import pegbed.surface.FittedBottom;
 import pegbed.surface.posterior.Prediction;
 import pegbed.surface.survey.Sounding;
@@ -17,13 +17,12 @@ import pegbed.surface.survey.Sounding;
 /**
  * Two readings that cross the pattern of those before, to test the system: on rough or sloping ground an error of position
  * shows as an error of depth (cross-lines: NOAA Field Procedures Manual). One lies where the bottom falls away outward and
- * one where it rises, so that a wrong distance and a wrong level can be told apart.
+ * one where it rises, so that a wrong distance and a wrong level can be distinguished.
  *
  * @param first where to take the one
  * @param second where to take the other
- * @param why one sentence
  */
-public record CheckLine(Place first, Place second, String why) {
+public record CheckLine(Place first, Place second) {
     /** With this note a reading is a check reading: it tests the map of the others. */
     public static final String NOTE = "check line";
 
@@ -37,7 +36,7 @@ public record CheckLine(Place first, Place second, String why) {
     private static final double APART_METRES = 2.0;
 
     /** On ground less steep than this a wrong position hardly shows. */
-    private static final double LEAST_SLOPE = 0.1;
+    private static final double MIN_SLOPE = 0.1;
 
     /** The two readings; empty before there is a pattern, once they were taken, or where no slope can be crossed. */
     public static Optional<CheckLine> offer(PegMap map) {
@@ -57,21 +56,18 @@ public record CheckLine(Place first, Place second, String why) {
             // Where nothing rises outward, as on a pond, a second place that falls must do.
             return steepest(map, apart, -1).or(() -> steepest(map, apart, 1));
         });
-        return other.map(second -> new CheckLine(
-                falling.get().place(),
-                second.place(),
-                "Two readings on the slopes between the others would show whether distances and level are right."));
+        return other.map(second -> new CheckLine(falling.get().place(), second.place()));
     }
 
     /** Whether a reading was taken as a check. */
     public static boolean isCheck(Reading reading) {
-        return reading.note().toLowerCase(java.util.Locale.ROOT).startsWith(NOTE);
+        return reading.note().toLowerCase(Locale.ROOT).startsWith(NOTE);
     }
 
     /** The place at which a wrong distance shows best beside the doubt there. */
     private static Optional<Candidate> steepest(PegMap map, List<Candidate> candidates, int sign) {
         return candidates.stream()
-                .filter(candidate -> sign * outward(map.bottom(), candidate.place()) >= LEAST_SLOPE)
+                .filter(candidate -> sign * outward(map.bottom(), candidate.place()) >= MIN_SLOPE)
                 .max(Comparator.comparingDouble(candidate -> shows(map.bottom(), candidate)));
     }
 
@@ -89,7 +85,7 @@ public record CheckLine(Place first, Place second, String why) {
     }
 
     /**
-     * What the check readings of a peg said, plainly; empty where there are fewer than two.
+     * What the check readings of a peg show of the map of the others; empty where there are fewer than two.
      *
      * @throws InputException if the banks can't be used
      */
@@ -105,7 +101,6 @@ public record CheckLine(Place first, Place second, String why) {
                 .toList());
         FittedBottom bottom = PegMap.of(others, monitor).bottom();
         return Optional.of(CheckAnswer.of(
-                Wording.of(peg),
                 checks.stream().map(check -> difference(bottom, check)).toList()));
     }
 

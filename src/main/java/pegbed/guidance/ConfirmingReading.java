@@ -12,7 +12,7 @@ import pegbed.surface.grid.GridFrame;
 import pegbed.surface.posterior.Disc;
 
 /**
- * The reading that would tell most about one line: the place, at the line or near it, whose reading most changes the
+ * The reading that settles most about one line: the place, at the line or near it, whose reading most changes the
  * probability that the line is flat at its depth, E|P(z) − P| over the reading's outcome z.
  *
  * @param place where to read
@@ -20,7 +20,7 @@ import pegbed.surface.posterior.Disc;
  * @param change by how much the reading is expected to move it, up or down
  */
 public record ConfirmingReading(Place place, double now, double change) {
-    /** Readings further from a line than this tell of something else, metres. */
+    /** Readings further from a line than this are about something else, metres. */
     private static final double NEAR_METRES = 2.5;
 
     /**
@@ -43,21 +43,21 @@ public record ConfirmingReading(Place place, double now, double change) {
                 map.bottom(), near.stream().map(c -> c.planned(visit)).toList());
         double[][] moves = lookahead.discs(frame, new int[] {node})[0];
         int best = -1;
-        double most = -1;
+        double max = -1;
         for (int c = 0; c < near.size(); c++) {
             double change = change(disc, moves[0][c], moves[1][c], moves[2][c], targetMetres);
-            if (change > most) {
-                most = change;
+            if (change > max) {
+                max = change;
                 best = c;
             }
         }
         double now = FlatProbability.USUAL.flat(disc, targetMetres);
         return best < 0
                 ? Optional.empty()
-                : Optional.of(new ConfirmingReading(near.get(best).place(), now, most));
+                : Optional.of(new ConfirmingReading(near.get(best).place(), now, max));
     }
 
-    /** The line itself first, so that it is preferred where others tell no more. */
+    /** The line itself first, so that it is preferred where others settle no more. */
     private static List<Candidate> near(PegMap map, Place line) {
         Candidates candidates = Candidates.of(map.peg(), map.water());
         List<Candidate> near = new ArrayList<>();

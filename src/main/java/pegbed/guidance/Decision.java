@@ -25,9 +25,9 @@ record Decision(
         Disc[] discs,
         double[] worth) {
     /** Moves smaller than these can't change a worth by much: depth in metres, slope. */
-    private static final double LEAST_DEPTH = 0.002;
+    private static final double MIN_DEPTH = 0.002;
 
-    private static final double LEAST_SLOPE = 0.004;
+    private static final double MIN_SLOPE = 0.004;
 
     /** The same decision with other discs about its nodes. */
     Decision with(Disc[] others) {
@@ -42,7 +42,7 @@ record Decision(
     void after(int k, double moveD, double moveX, double moveY, double[] z, double[] result) {
         if (zone.isEmpty()) {
             new DeepWorth().after(discs[k], followed * moveD, followed * moveX, followed * moveY, z, result);
-        } else if (Math.abs(moveD) < LEAST_DEPTH && Math.hypot(moveX, moveY) < LEAST_SLOPE) {
+        } else if (Math.abs(moveD) < MIN_DEPTH && Math.hypot(moveX, moveY) < MIN_SLOPE) {
             java.util.Arrays.fill(result, worth[k]);
         } else {
             new FlatWorth(targetMetres).after(discs[k], moveD, moveX, moveY, z, result);
@@ -50,11 +50,11 @@ record Decision(
     }
 
     /** More than the worths of node k after a planned reading can be, one an outcome z; what costs as much is not tried. */
-    void most(int k, double moveD, double moveX, double moveY, double[] z, double[] result) {
+    void upperBound(int k, double moveD, double moveX, double moveY, double[] z, double[] result) {
         if (zone.isEmpty()) {
             java.util.Arrays.fill(result, Double.POSITIVE_INFINITY);
         } else {
-            new FlatWorth(targetMetres).most(discs[k], moveD, moveX, moveY, z, result);
+            new FlatWorth(targetMetres).upperBound(discs[k], moveD, moveX, moveY, z, result);
         }
     }
 

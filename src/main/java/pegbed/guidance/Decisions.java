@@ -118,8 +118,8 @@ final class Decisions {
     }
 
     private static Decision choice(
-            Optional<Zone> zone, double target, double weight, double followed, List<Node> nodes, int most) {
-        List<Node> kept = nodes.subList(0, Math.min(most, nodes.size()));
+            Optional<Zone> zone, double target, double weight, double followed, List<Node> nodes, int max) {
+        List<Node> kept = nodes.subList(0, Math.min(max, nodes.size()));
         return new Decision(
                 zone,
                 target,

@@ -72,9 +72,9 @@ final class FlatWorth {
      * More than the worth after such a reading can be: each probability is at most that of its depth alone, and at most
      * that of the slope along the steepest way alone.
      *
-     * @param most filled, one an outcome
+     * @param bound filled, one an outcome
      */
-    void most(Disc disc, double moveD, double moveX, double moveY, double[] z, double[] most) {
+    void upperBound(Disc disc, double moveD, double moveX, double moveY, double[] z, double[] bound) {
         double varX = disc.varX() - moveX * moveX;
         double covXY = disc.covXY() - moveX * moveY;
         double varY = disc.varY() - moveY * moveY;
@@ -86,7 +86,7 @@ final class FlatWorth {
             double g2 = Math.max(x * x + y * y, 1e-12);
             double g = Math.sqrt(g2);
             double perSlopeSd = 1 / Math.sqrt(Math.max((x * x * varX + 2 * x * y * covXY + y * y * varY) / g2, 1e-12));
-            most[j] = ALLOWANCE
+            bound[j] = ALLOWANCE
                     + Math.min(
                             StandardNormal.within(FlatSearch.WIDE.bandMetres() * perSd, depth),
                             StandardNormal.within(FlatSearch.WIDE.slopeLimit() * perSlopeSd, g * perSlopeSd))

@@ -54,7 +54,7 @@ public final class Guidance {
             return new NextReading(
                     opening.get().candidate().place(),
                     NextReading.Purpose.OPENING,
-                    opening.get().why(),
+                    new Reason.OpeningPlace(opening.get().question()),
                     Double.NaN,
                     false);
         }
@@ -79,7 +79,7 @@ public final class Guidance {
                         .anyMatch(reading -> reading.place().distanceTo(place) < AGAIN_WITHIN_METRES);
                 if (!repeated) {
                     return Optional.of(new NextReading(
-                            place, NextReading.Purpose.AGAIN, Reasons.again(map, check), Double.NaN, false));
+                            place, NextReading.Purpose.AGAIN, Reasons.again(check), Double.NaN, false));
                 }
             }
         }
@@ -119,30 +119,30 @@ public final class Guidance {
         }
         if (readings < blend.deepestUntil()) {
             ValueOfInformation deepest = ValueOfInformation.ofDeepest(map, open, blend);
-            if (deepest.most() >= blend.deepestLeast()) {
+            if (deepest.max() >= blend.minDeepestGain()) {
                 Place place = open.get(nearest(deepest.total())).place();
                 return new NextReading(
                         place, NextReading.Purpose.DEEPEST, Reasons.deepest(map, place), Double.NaN, false);
             }
         }
         ValueOfInformation appraisal = ValueOfInformation.of(map, open, blend);
-        double most = appraisal.most();
-        boolean stop = readings > blend.spreadUntil() && StopRule.stops(most, appraisal::mostBefore);
+        double max = appraisal.max();
+        boolean stop = readings > blend.spreadUntil() && StopRule.stops(max, appraisal::maxBefore);
         boolean mapsTurn = blend.mapEvery() > 0
                 && Math.floorMod(readings - blend.deepestUntil(), blend.mapEvery()) == blend.mapEvery() - 1;
-        if (mapsTurn || most < NOTHING) {
-            return forMap(most, stop);
+        if (mapsTurn || max < NOTHING) {
+            return forMap(max, stop);
         }
         int best = nearest(appraisal.total());
         Place place = open.get(best).place();
         Decision choice = appraisal.dominant(best);
         return choice.zone().isEmpty()
-                ? new NextReading(place, NextReading.Purpose.DEEPEST, Reasons.deepest(map, place), most, stop)
+                ? new NextReading(place, NextReading.Purpose.DEEPEST, Reasons.deepest(map, place), max, stop)
                 : new NextReading(
                         place,
                         NextReading.Purpose.FLAT,
-                        Reasons.flat(map, choice, appraisal.tellsSteepness(best)),
-                        most,
+                        Reasons.flat(map, choice, appraisal.question(best)),
+                        max,
                         stop);
     }
 
@@ -158,15 +158,15 @@ public final class Guidance {
 
     /** Of those whose gain is almost the greatest, the one that is reached soonest from the last reading. */
     private int nearest(double[] gains) {
-        double most = Arrays.stream(gains).max().orElse(0);
+        double max = Arrays.stream(gains).max().orElse(0);
         Peg peg = map.peg();
         List<Reading> today = peg.today().readings();
         Place from =
                 today.isEmpty() ? new Place(0, 0) : today.get(today.size() - 1).place();
         int best = -1;
-        double least = Double.POSITIVE_INFINITY;
+        double min = Double.POSITIVE_INFINITY;
         for (int c = 0; c < gains.length; c++) {
-            if (gains[c] >= (1 - blend.tie()) * most) {
+            if (gains[c] >= (1 - blend.tie()) * max) {
                 Candidate candidate = open.get(c);
                 double seconds = MoveCost.seconds(
                         peg.pole(),
@@ -174,8 +174,8 @@ public final class Guidance {
                         from.angleDegrees(),
                         candidate.distanceMetres(),
                         candidate.angleDegrees());
-                if (seconds < least - 1e-9 || (seconds < least + 1e-9 && gains[c] > gains[best])) {
-                    least = seconds;
+                if (seconds < min - 1e-9 || (seconds < min + 1e-9 && gains[c] > gains[best])) {
+                    min = seconds;
                     best = c;
                 }
             }

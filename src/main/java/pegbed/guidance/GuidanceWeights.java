@@ -6,7 +6,7 @@ package pegbed.guidance;
  *
  * @param spreadUntil up to this many readings the map alone counts
  * @param deepestUntil after that, up to this many readings, the deepest place alone counts
- * @param deepestLeast as long as a reading is expected to gain so much for it: worth, as {@link #deepestWeight}
+ * @param minDeepestGain as long as a reading is expected to gain so much for it: worth, as {@link #deepestWeight}
  * @param followed by how many times as much a reading is taken to move what is expected meanwhile, 1 or more: as if
  *     others followed it there
  * @param mapEvery after that every so many readings one is for the map; 0 for never
@@ -19,7 +19,7 @@ package pegbed.guidance;
 public record GuidanceWeights(
         int spreadUntil,
         int deepestUntil,
-        double deepestLeast,
+        double minDeepestGain,
         double followed,
         int mapEvery,
         double deepShare,

@@ -30,7 +30,7 @@ final class KnowledgeGradient {
         double bestMean = Double.NEGATIVE_INFINITY;
         double[] worth = new double[Z.length];
         for (int k = 0; k < moves.length; k++) {
-            choice.most(k, moves[k][0][c], moves[k][1][c], moves[k][2][c], Z, worth);
+            choice.upperBound(k, moves[k][0][c], moves[k][1][c], moves[k][2][c], Z, worth);
             if (isBelow(worth, best, bestMean)) {
                 continue;
             }
@@ -50,13 +50,13 @@ final class KnowledgeGradient {
     }
 
     /** Whether worths that are no more than these change neither what is best after any outcome nor the best mean. */
-    private static boolean isBelow(double[] most, double[] best, double bestMean) {
+    private static boolean isBelow(double[] bound, double[] best, double bestMean) {
         double mean = 0;
         for (int j = 0; j < Z.length; j++) {
-            if (most[j] > best[j]) {
+            if (bound[j] > best[j]) {
                 return false;
             }
-            mean += WEIGHT[j] * most[j];
+            mean += WEIGHT[j] * bound[j];
         }
         return mean <= bestMean;
     }

@@ -32,11 +32,11 @@ final class Opening {
      * One of the opening's places.
      *
      * @param candidate where
-     * @param why what it is for, a sentence
+     * @param question what it asks
      */
-    record Step(Candidate candidate, String why) {}
+    record Step(Candidate candidate, Reason.OpeningQuestion question) {}
 
-    private record Wish(Place place, String why) {}
+    private record Wish(Place place, Reason.OpeningQuestion question) {}
 
     /** The next of the opening's places; empty when there is none left. */
     static Optional<Step> next(List<Candidate> candidates, List<Reading> readings, boolean farBank) {
@@ -50,7 +50,7 @@ final class Opening {
                     && nearest.get().place().distanceTo(wish.place) <= AWAY_METRES
                     && readings.stream()
                             .noneMatch(r -> r.place().distanceTo(nearest.get().place()) < READ_METRES)) {
-                return Optional.of(new Step(nearest.get(), wish.why));
+                return Optional.of(new Step(nearest.get(), wish.question));
             }
         }
         return Optional.empty();
@@ -63,19 +63,17 @@ final class Opening {
                 .max()
                 .orElse(0);
         List<Wish> wishes = new ArrayList<>();
-        wishes.add(new Wish(Place.polar(FIRST_METRES, 0), "It tells how quickly the near ledge drops."));
+        wishes.add(new Wish(Place.polar(FIRST_METRES, 0), Reason.OpeningQuestion.NEAR_LEDGE));
         wishes.add(new Wish(
                 Place.polar(0.3 * end + 1, 0),
-                farBank ? "It tells where the track begins." : "It tells where the near slope ends."));
-        wishes.add(new Wish(Place.polar(0.55 * end, 0), "It tells how deep the middle is."));
+                farBank ? Reason.OpeningQuestion.TRACK_START : Reason.OpeningQuestion.NEAR_SLOPE_END));
+        wishes.add(new Wish(Place.polar(0.55 * end, 0), Reason.OpeningQuestion.MIDDLE));
         wishes.add(new Wish(
                 Place.polar(0.78 * end, 0),
-                farBank
-                        ? "It tells where the bottom begins to rise on the far side."
-                        : "It tells whether the bottom still falls further out."));
-        wishes.add(new Wish(Place.polar(end, 0), "It tells how deep it is as far out as can be reached."));
-        wishes.add(new Wish(Place.polar(SIDE_METRES, -SIDE_DEGREES), "It tells how deep the left margin is."));
-        wishes.add(new Wish(Place.polar(SIDE_METRES, SIDE_DEGREES), "It tells how deep the right margin is."));
+                farBank ? Reason.OpeningQuestion.FAR_SLOPE_START : Reason.OpeningQuestion.FALL_FURTHER_OUT));
+        wishes.add(new Wish(Place.polar(end, 0), Reason.OpeningQuestion.LAST_REACH));
+        wishes.add(new Wish(Place.polar(SIDE_METRES, -SIDE_DEGREES), Reason.OpeningQuestion.LEFT_MARGIN));
+        wishes.add(new Wish(Place.polar(SIDE_METRES, SIDE_DEGREES), Reason.OpeningQuestion.RIGHT_MARGIN));
         return wishes;
     }
 }

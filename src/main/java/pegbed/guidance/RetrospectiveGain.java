@@ -47,17 +47,17 @@ final class RetrospectiveGain {
     /**
      * The greatest gain of any reading before the last.
      *
-     * @param moves by decision, node, quantity and reading, as {@code withLast} tells them
+     * @param moves by decision, node, quantity and reading, as {@code withLast} gives them
      * @param withLast the view on the planned readings and, after them, on the one that was taken
      * @param planned where the planned readings are
      * @param outcome how the one that was taken came out
      */
-    static double most(
+    static double max(
             List<Decision> choices, double[][][][] moves, Lookahead withLast, List<Place> planned, double outcome) {
-        return new RetrospectiveGain(choices, moves, withLast, planned, outcome).most();
+        return new RetrospectiveGain(choices, moves, withLast, planned, outcome).max();
     }
 
-    private double most() {
+    private double max() {
         double[][][][] before = new double[moves.length][][][];
         List<Decision> asked = new java.util.ArrayList<>();
         for (int d = 0; d < moves.length; d++) {
@@ -74,15 +74,15 @@ final class RetrospectiveGain {
             }
             asked.add(choice.with(discs));
         }
-        double most = 0;
+        double max = 0;
         for (int c : ValueOfInformation.closely(asked, before, readings)) {
             double gain = 0;
             for (int d = 0; d < before.length; d++) {
                 gain += KnowledgeGradient.gain(asked.get(d), before[d], c);
             }
-            most = Math.max(most, gain);
+            max = Math.max(max, gain);
         }
-        return most;
+        return max;
     }
 
     /** Moves of one quantity before the last reading, from those after it. */

@@ -86,11 +86,11 @@ final class ValueOfInformation {
         for (int d = 0; d < moves.length; d++) {
             Decision choice = choices.get(d);
             for (int c = 0; c < readings; c++) {
-                double most = 0;
+                double max = 0;
                 for (int k = 0; k < moves[d].length; k++) {
-                    most = Math.max(most, choice.stir(k, moves[d][k][0][c], moves[d][k][1][c], moves[d][k][2][c]));
+                    max = Math.max(max, choice.stir(k, moves[d][k][0][c], moves[d][k][1][c], moves[d][k][2][c]));
                 }
-                stir[c] += choice.weight() * most;
+                stir[c] += choice.weight() * max;
             }
         }
         return first(stir, CLOSELY);
@@ -108,11 +108,11 @@ final class ValueOfInformation {
                             .mapToDouble(i -> frame.y(i / frame.columns()))
                             .toArray());
             for (int c = 0; c < stir.length; c++) {
-                double most = 0;
+                double max = 0;
                 for (int k = 0; k < nodes.length; k++) {
-                    most = Math.max(most, choice.stir(k, depths[k][c], 0, 0));
+                    max = Math.max(max, choice.stir(k, depths[k][c], 0, 0));
                 }
-                stir[c] += choice.weight() * most;
+                stir[c] += choice.weight() * max;
             }
         }
         return first(stir, ROUGHLY);
@@ -139,22 +139,22 @@ final class ValueOfInformation {
     }
 
     /** The greatest gain of any candidate. */
-    double most() {
+    double max() {
         return Arrays.stream(total).max().orElse(0);
     }
 
     /**
-     * The greatest gain of any candidate before the last reading was taken, as {@link RetrospectiveGain} tells it; the same as now
+     * The greatest gain of any candidate before the last reading was taken, as {@link RetrospectiveGain} computes it; the same as now
      * where one reading is a small part of many condensed; infinite where nothing has been read today.
      */
-    double mostBefore() {
+    double maxBefore() {
         if (map.peg().today().readings().isEmpty()) {
             return Double.POSITIVE_INFINITY;
         }
         List<Place> planned = Arrays.stream(shortlist)
                 .mapToObj(c -> candidates.get(c).place())
                 .toList();
-        return seesLast ? RetrospectiveGain.most(choices, moves, some, planned, some.outcome(last())) : most();
+        return seesLast ? RetrospectiveGain.max(choices, moves, some, planned, some.outcome(last())) : max();
     }
 
     private int last() {
@@ -175,11 +175,11 @@ final class ValueOfInformation {
 
     private int dominantIndex(int c) {
         int best = 0;
-        double most = Double.NEGATIVE_INFINITY;
+        double max = Double.NEGATIVE_INFINITY;
         for (int d = 0; d < gains.length; d++) {
             double explains = gains[d][c] * (isNear(choices.get(d), shortlist[c]) ? 1 : 0.5);
-            if (explains > most) {
-                most = explains;
+            if (explains > max) {
+                max = explains;
                 best = d;
             }
         }
@@ -196,26 +196,23 @@ final class ValueOfInformation {
                         <= NEAR_METRES);
     }
 
-    /**
-     * Whether a candidate tells more about the slope than about the depth, at the node of its dominant decision that it
-     * stirs most.
-     */
-    boolean tellsSteepness(int candidate) {
+    /** Whether a candidate reduces the doubt of the slope or of the depth more, at the node that it may move most. */
+    Reason.FlatQuestion question(int candidate) {
         int c = place(candidate);
         int decision = dominantIndex(c);
-        double most = -1;
+        double max = -1;
         boolean steepness = false;
         for (int k = 0; k < moves[decision].length; k++) {
             double d = moves[decision][k][0][c];
             double x = moves[decision][k][1][c];
             double y = moves[decision][k][2][c];
             double stir = choices.get(decision).stir(k, d, x, y);
-            if (stir > most) {
-                most = stir;
+            if (stir > max) {
+                max = stir;
                 steepness =
                         Math.hypot(x, y) / FlatSearch.WIDE.slopeLimit() > Math.abs(d) / FlatSearch.WIDE.bandMetres();
             }
         }
-        return steepness;
+        return steepness ? Reason.FlatQuestion.SLOPE : Reason.FlatQuestion.DEPTH;
     }
 }

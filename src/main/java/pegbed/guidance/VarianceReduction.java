@@ -19,7 +19,7 @@ final class VarianceReduction {
     /** Nearly as deep as the deepest, metres. */
     private static final double NEARLY_METRES = 0.05;
 
-    private static final double LEAST_SD_METRES = 0.03;
+    private static final double MIN_SD_METRES = 0.03;
 
     private VarianceReduction() {}
 
@@ -57,7 +57,6 @@ final class VarianceReduction {
 
     /** Probability that a disc is deeper than a depth. */
     private static double deeper(Disc disc, double depthMetres) {
-        return StandardNormal.cumulative(
-                (disc.depthMetres() - depthMetres) / Math.max(disc.sdMetres(), LEAST_SD_METRES));
+        return StandardNormal.cumulative((disc.depthMetres() - depthMetres) / Math.max(disc.sdMetres(), MIN_SD_METRES));
     }
 }

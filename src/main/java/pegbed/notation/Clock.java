@@ -1,7 +1,7 @@
 package pegbed.notation;
 
 /** Directions on a clock face: twelve is straight out, an hour is 30° to the right, a minute half a degree. */
-final class Clock {
+public final class Clock {
     private static final int ROUND_MINUTES = 12 * 60;
 
     private Clock() {}
@@ -13,7 +13,7 @@ final class Clock {
     }
 
     /** The time, such as {@code 11:20}, to the nearest so many minutes. */
-    static String print(double angleDegrees, int stepMinutes) {
+    public static String print(double angleDegrees, int stepMinutes) {
         long minutes = Math.floorMod(Math.round(angleDegrees * 2 / stepMinutes) * stepMinutes, (long) ROUND_MINUTES);
         long hour = minutes / 60 == 0 ? 12 : minutes / 60;
         return "%d:%02d".formatted(hour, minutes % 60);

@@ -12,9 +12,9 @@ import pegbed.model.Mark;
  * @param angleDegrees degrees from straight out, positive to the right, -180 to 180
  * @param sdDegrees how well it is known
  * @param typed what was typed
- * @param aim the mark and offset in words, such as {@code 1 m right of leaning post}; empty for degrees and clock
+ * @param aim the mark that it was sighted on; empty for degrees and clock
  */
-record Direction(double angleDegrees, double sdDegrees, String typed, String aim) {
+record Direction(double angleDegrees, double sdDegrees, String typed, Optional<Aim> aim) {
     /** A longer walk along the far bank is taken for a slip of the pen, metres. */
     private static final double LONGEST_OFFSET_METRES = 100;
 
@@ -36,7 +36,7 @@ record Direction(double angleDegrees, double sdDegrees, String typed, String aim
         Optional<MatchResult> clock = text.take(CLOCK);
         if (clock.isPresent()) {
             double angle = clock(clock.get(), text.since(from));
-            return new Direction(angle, precisions.sdClockDegrees(), text.since(from), "");
+            return new Direction(angle, precisions.sdClockDegrees(), text.since(from), Optional.empty());
         }
         MatchResult degrees = text.take(DEGREES)
                 .orElseThrow(() -> NotationException.about(
@@ -44,7 +44,7 @@ record Direction(double angleDegrees, double sdDegrees, String typed, String aim
                         "is not a direction; type degrees like 20L, a clock time like 11:30 or a mark like "
                                 + MarkNames.example(marks) + "."));
         double angle = degrees(degrees, text.since(from));
-        return new Direction(angle, precisions.sdAngleDegrees(), text.since(from), "");
+        return new Direction(angle, precisions.sdAngleDegrees(), text.since(from), Optional.empty());
     }
 
     private static double clock(MatchResult found, String typed) throws NotationException {
@@ -82,10 +82,11 @@ record Direction(double angleDegrees, double sdDegrees, String typed, String aim
         Optional<MatchResult> sign = text.take(SIGN);
         double straight = mark.place().angleDegrees();
         if (sign.isEmpty()) {
-            return new Direction(straight, sdDegrees, text.since(from), "at " + mark.name());
+            Aim aim = new Aim(mark.name(), 0, Aim.Unit.NONE, false);
+            return new Direction(straight, sdDegrees, text.since(from), Optional.of(aim));
         }
-        int toRight = "-".equals(sign.get().group(1)) ? -1 : 1;
-        String sideOf = (toRight < 0 ? " left of " : " right of ") + mark.name();
+        boolean toLeft = "-".equals(sign.get().group(1));
+        int toRight = toLeft ? -1 : 1;
         Optional<MatchResult> degrees = text.take(OFFSET_DEGREES);
         if (degrees.isPresent()) {
             double offset = Numbers.parse(degrees.get().group(1));
@@ -94,10 +95,10 @@ record Direction(double angleDegrees, double sdDegrees, String typed, String aim
                         text.since(from), "is more than 90 degrees from its mark; type fewer, like @post+3deg.");
             }
             return new Direction(
-                    halfTurn(straight + toRight * offset),
+                    Sights.halfTurn(straight + toRight * offset),
                     sdDegrees,
                     text.since(from),
-                    Numbers.print(offset, 0, 1) + "°" + sideOf);
+                    Optional.of(new Aim(mark.name(), offset, Aim.Unit.DEGREES, toLeft)));
         }
         double offset = Length.take(text, 1)
                 .orElseThrow(() -> NotationException.about(
@@ -113,11 +114,6 @@ record Direction(double angleDegrees, double sdDegrees, String typed, String aim
                 sights.angleBeside(mark.place(), toRight * offset),
                 sdDegrees,
                 text.since(from),
-                Numbers.print(offset, 0, 2) + " m" + sideOf);
-    }
-
-    /** The same direction in [-180, 180]. */
-    static double halfTurn(double angleDegrees) {
-        return Math.abs(angleDegrees) <= 180 ? angleDegrees : Math.IEEEremainder(angleDegrees, 360);
+                Optional.of(new Aim(mark.name(), offset, Aim.Unit.METRES, toLeft)));
     }
 }

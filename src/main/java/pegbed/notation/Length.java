@@ -54,12 +54,12 @@ record Length(double metres, Form form) {
         }
         found = text.take(FEET);
         if (found.isPresent()) {
-            return Optional.of(new Length(Numbers.parse(found.get().group(1)) * Numbers.FOOT_METRES, Form.FEET));
+            return Optional.of(new Length(Numbers.parse(found.get().group(1)) * FeetAndInches.FOOT_METRES, Form.FEET));
         }
         found = text.take(INCHES);
         if (found.isPresent()) {
             Form form = found.get().group(2).startsWith(" ") ? Form.APART_INCHES : Form.CLEAR;
-            return Optional.of(new Length(Numbers.parse(found.get().group(1)) * Numbers.INCH_METRES, form));
+            return Optional.of(new Length(Numbers.parse(found.get().group(1)) * FeetAndInches.INCH_METRES, form));
         }
         found = text.take(METRIC);
         if (found.isPresent()) {
@@ -80,6 +80,6 @@ record Length(double metres, Form form) {
                     piece,
                     "has twelve inches or more beside its feet; type fewer, like 5'6, or inches alone, like 66in.");
         }
-        return (feet * 12 + inches) * Numbers.INCH_METRES;
+        return (feet * 12 + inches) * FeetAndInches.INCH_METRES;
     }
 }

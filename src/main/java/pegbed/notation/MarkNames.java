@@ -34,9 +34,9 @@ final class MarkNames {
             }
         }
         List<Integer> ends = wordEnds(text);
-        int most = marks.stream().mapToInt(mark -> words(mark).size()).max().orElse(0);
+        int max = marks.stream().mapToInt(mark -> words(mark).size()).max().orElse(0);
         int start = text.at();
-        for (int count = Math.min(most, ends.size()); count > 0; count--) {
+        for (int count = Math.min(max, ends.size()); count > 0; count--) {
             String typed = oneBlank(text.plainRest().substring(0, ends.get(count - 1) - start));
             List<Mark> meant =
                     marks.stream().filter(mark -> couldMean(typed, mark)).toList();

@@ -21,7 +21,7 @@ import pegbed.model.Units;
 
 /**
  * The short way in which people say readings, read: one line a reading, {@code DISTANCE DIRECTION DEPTH [bottom]
- * [note]}, and lines that begin with {@code edge} or {@code snag}. What each piece may look like is told in
+ * [note]}, and lines that begin with {@code edge} or {@code snag}. What each piece may look like is described in
  * {@code docs/notation.md}. Immutable.
  */
 public final class Notation {
@@ -39,7 +39,6 @@ public final class Notation {
     private final List<Mark> marks;
     private final Sights sights;
     private final Precisions precisions;
-    private final Echo echo;
 
     private Notation(Peg peg, Precisions precisions) {
         this.units = peg.units();
@@ -47,7 +46,6 @@ public final class Notation {
         this.marks = peg.marks();
         this.sights = new Sights(peg.banks().far());
         this.precisions = precisions;
-        this.echo = new Echo(Wording.of(peg), peg.units(), peg.pole());
     }
 
     /** The notation at a peg: its pole, units, marks and far bank give the words their meaning. */
@@ -86,30 +84,15 @@ public final class Notation {
         return reading(text);
     }
 
-    /**
-     * How a line was understood, in one line, such as {@code 11.0 m (s6 + 1.0), 20° left (11:20), 4 ft 6 in (1.37 m),
-     * silt}.
-     */
-    public String echo(Line line) {
-        if (line instanceof Line.ReadingLine reading) {
-            return echo.of(reading.reading(), aim(reading.reading().typed()));
-        }
-        if (line instanceof Line.EdgeLine edge) {
-            return echo.of(edge.point(), aim(edge.point().typed()));
-        }
-        Line.SnagLine snag = (Line.SnagLine) line;
-        return echo.of(snag, aim(snag.hazard().typed()));
-    }
-
-    /** The mark that was meant, in words; empty where none was, or where it is no longer there. */
-    private String aim(Typed typed) {
+    /** The mark that was meant; empty where none was, or where it is no longer there. */
+    public Optional<Aim> aim(Typed typed) {
         try {
             return typed.direction().isEmpty()
-                    ? ""
+                    ? Optional.empty()
                     : Direction.take(new Text(typed.direction()), marks, sights, precisions)
                             .aim();
         } catch (NotationException markIsGone) {
-            return "";
+            return Optional.empty();
         }
     }
 
@@ -265,7 +248,7 @@ public final class Notation {
 
     private double bareMetres() {
         return switch (units.depth()) {
-            case FEET -> Numbers.FOOT_METRES;
+            case FEET -> FeetAndInches.FOOT_METRES;
             case CENTIMETRES -> 0.01;
             case METRES -> 1;
         };

@@ -4,13 +4,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 
 /** Numbers as people write them, read and written. */
-final class Numbers {
-    /** Metres in a foot, exact (international agreement of 1959). */
-    static final double FOOT_METRES = 0.3048;
-
-    /** Metres in an inch, exact (international agreement of 1959). */
-    static final double INCH_METRES = 0.0254;
-
+public final class Numbers {
     /** Digits with a point or a comma as decimal sign; no sign, no exponent. */
     static final String DECIMAL = "(?:\\d+(?:[.,]\\d+)?|[.,]\\d+)";
 
@@ -42,10 +36,15 @@ final class Numbers {
         return Double.parseDouble(text.replace(',', '.'));
     }
 
-    /** A finite number with a decimal point, rounded half away from zero, never {@code -0}. */
-    static String print(double value, int leastDecimals, int mostDecimals) {
-        BigDecimal rounded = BigDecimal.valueOf(value).setScale(mostDecimals, RoundingMode.HALF_UP);
-        while (rounded.scale() > leastDecimals
+    /**
+     * A finite number with a decimal point, rounded half away from zero, never {@code -0}.
+     *
+     * @param minDecimals digits behind the point that stand there even if they are zeros
+     * @param maxDecimals digits behind the point to which it is rounded, from minDecimals on
+     */
+    public static String print(double value, int minDecimals, int maxDecimals) {
+        BigDecimal rounded = BigDecimal.valueOf(value).setScale(maxDecimals, RoundingMode.HALF_UP);
+        while (rounded.scale() > minDecimals
                 && rounded.setScale(rounded.scale() - 1, RoundingMode.DOWN).compareTo(rounded) == 0) {
             rounded = rounded.setScale(rounded.scale() - 1, RoundingMode.DOWN);
         }

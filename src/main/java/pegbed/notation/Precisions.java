@@ -26,10 +26,10 @@ public record Precisions(
         within(sdPlainMetres, 5, "a plain distance in metres");
     }
 
-    private static void within(double value, double most, String name) {
-        if (!(value >= 0 && value <= most)) {
+    private static void within(double value, double max, String name) {
+        if (!(value >= 0 && value <= max)) {
             throw new IllegalArgumentException(
-                    "The standard deviation of " + name + " must be between 0 and " + most + ", not " + value + ".");
+                    "The standard deviation of " + name + " must be between 0 and " + max + ", not " + value + ".");
         }
     }
 }

@@ -11,16 +11,12 @@ import pegbed.model.Units;
  */
 public record RigLength(Units.Depth unit) {
     /** Half of the last printed digit where it is the half inch, and a little for arithmetic. */
-    private static final double PRINTED_METRES = Numbers.INCH_METRES / 4 + 1e-9;
+    private static final double PRINTED_METRES = FeetAndInches.INCH_METRES / 4 + 1e-9;
 
     /** As it is typed, to the half inch or the millimetre: {@code 4in}, {@code 1'5.5}, {@code 10cm}, {@code 0.1m}. */
     public String print(double metres) {
         return switch (unit) {
-            case FEET -> {
-                long halves = Math.round(metres / Numbers.INCH_METRES * 2);
-                String inches = Numbers.print(halves % 24 / 2.0, 0, 1);
-                yield halves < 24 ? inches + "in" : halves / 24 + "'" + inches;
-            }
+            case FEET -> FeetAndInches.typed(metres, 2);
             case CENTIMETRES -> Numbers.print(metres * 100, 0, 1) + "cm";
             case METRES -> Numbers.print(metres, 0, 3) + "m";
         };
@@ -30,13 +26,13 @@ public record RigLength(Units.Depth unit) {
      * Reads a length. One that is past a limit by no more than printing rounds is that limit.
      *
      * @param what it is, as a sentence begins: {@code The hook length}
-     * @param leastMetres the shortest, metres
-     * @param mostMetres the longest, metres
+     * @param minMetres the shortest, metres
+     * @param maxMetres the longest, metres
      * @param usualMetres an example, metres
-     * @return metres, from least to most
+     * @return metres, from minMetres to maxMetres
      * @throws NotationException if it is not a length, or not between the limits
      */
-    public double parse(String typed, String what, double leastMetres, double mostMetres, double usualMetres)
+    public double parse(String typed, String what, double minMetres, double maxMetres, double usualMetres)
             throws NotationException {
         String right = what + " is a length like " + print(usualMetres);
         Text text = new Text(typed);
@@ -49,11 +45,11 @@ public record RigLength(Units.Depth unit) {
                     typed.strip(), right + "; " + NotationException.quoted(typed.strip()) + " is none.");
         }
         double metres = sure(read.get(), typed.strip());
-        double limited = Math.max(leastMetres, Math.min(mostMetres, metres));
+        double limited = Math.max(minMetres, Math.min(maxMetres, metres));
         if (Math.abs(limited - metres) > PRINTED_METRES) {
             throw NotationException.saying(
                     typed.strip(),
-                    right + ", from " + print(leastMetres) + " to " + print(mostMetres) + "; "
+                    right + ", from " + print(minMetres) + " to " + print(maxMetres) + "; "
                             + NotationException.quoted(typed.strip()) + " is too "
                             + (metres < limited ? "short" : "long")
                             + ".");
@@ -72,7 +68,7 @@ public record RigLength(Units.Depth unit) {
         return Length.take(
                 text,
                 switch (unit) {
-                    case FEET -> Numbers.FOOT_METRES;
+                    case FEET -> FeetAndInches.FOOT_METRES;
                     case CENTIMETRES -> 0.01;
                     case METRES -> 1;
                 });

@@ -8,9 +8,9 @@ import pegbed.model.Pole;
  * @param number the section at whose end the joint is, from 1
  * @param beyondMetres metres beyond that joint; negative short of it
  */
-record Section(int number, double beyondMetres) {
+public record Section(int number, double beyondMetres) {
     /** The last joint before a distance, or the first joint; a joint nearer than the tolerance behind counts too. */
-    static Section of(Pole pole, double distanceMetres, double toleranceMetres) {
+    public static Section of(Pole pole, double distanceMetres, double toleranceMetres) {
         int number = 1;
         for (int i = 0; i < pole.jointMetres().size(); i++) {
             if (pole.jointMetres().get(i) <= distanceMetres + toleranceMetres) {
@@ -21,8 +21,8 @@ record Section(int number, double beyondMetres) {
     }
 
     /** Such as {@code s6 + 1.0} with the given sign between, or {@code s6} alone where the offset rounds to nothing. */
-    String print(String prefix, String blank, String unit, int leastDecimals, int mostDecimals) {
-        double rounded = Double.parseDouble(Numbers.print(beyondMetres, 0, mostDecimals));
+    public String print(String prefix, String blank, String unit, int minDecimals, int maxDecimals) {
+        double rounded = Double.parseDouble(Numbers.print(beyondMetres, 0, maxDecimals));
         String joint = prefix + number;
         if (rounded == 0) {
             return joint;
@@ -31,7 +31,7 @@ record Section(int number, double beyondMetres) {
                 + blank
                 + (rounded < 0 ? "-" : "+")
                 + blank
-                + Numbers.print(Math.abs(rounded), leastDecimals, mostDecimals)
+                + Numbers.print(Math.abs(rounded), minDecimals, maxDecimals)
                 + unit;
     }
 }

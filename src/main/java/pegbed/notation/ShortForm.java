@@ -32,7 +32,7 @@ public record ShortForm(Units units, Pole pole, char decimalSign) {
                 switch (units.distance()) {
                     case SECTIONS -> section(pole, metres);
                     case METRES -> Numbers.print(metres, 0, 2) + "m";
-                    case FEET -> Numbers.print(metres / Numbers.FOOT_METRES, 0, 2) + "ft";
+                    case FEET -> Numbers.print(metres / FeetAndInches.FOOT_METRES, 0, 2) + "ft";
                 });
     }
 
@@ -49,16 +49,10 @@ public record ShortForm(Units units, Pole pole, char decimalSign) {
     public String printDepth(double metres) {
         return localised(
                 switch (units.depth()) {
-                    case FEET -> feetAndInches(metres);
+                    case FEET -> FeetAndInches.typed(metres, 10);
                     case CENTIMETRES -> Numbers.print(metres * 100, 0, 1) + "cm";
                     case METRES -> Numbers.print(metres, 0, 3) + "m";
                 });
-    }
-
-    private static String feetAndInches(double metres) {
-        long tenths = Math.round(metres / Numbers.INCH_METRES * 10);
-        String inches = Numbers.print(tenths % 120 / 10.0, 0, 1);
-        return tenths < 120 ? inches + "in" : tenths / 120 + "'" + inches;
     }
 
     private String localised(String withPoints) {

@@ -13,7 +13,7 @@ import pegbed.model.Place;
  * <p>The far bank goes straight on beyond its first and last point. Where there is none, or a sight line misses it,
  * metres are counted at the mark, square to the line of sight.
  */
-final class Sights {
+public final class Sights {
     /** How far the bank goes on beyond its ends, metres: far beyond any offset. */
     private static final double BEYOND_METRES = 1000;
 
@@ -23,12 +23,18 @@ final class Sights {
     private final List<Place> bank;
     private final double[] stationMetres;
 
-    Sights(List<BankPoint> farBank) {
+    /** @param farBank points of the far bank, in their order along it; none where there is no far bank */
+    public Sights(List<BankPoint> farBank) {
         bank = extended(farBank.stream().map(BankPoint::place).distinct().toList());
         stationMetres = new double[bank.size()];
         for (int i = 1; i < bank.size(); i++) {
             stationMetres[i] = stationMetres[i - 1] + bank.get(i - 1).distanceTo(bank.get(i));
         }
+    }
+
+    /** The same direction in [-180, 180]. */
+    public static double halfTurn(double angleDegrees) {
+        return Math.abs(angleDegrees) <= 180 ? angleDegrees : Math.IEEEremainder(angleDegrees, 360);
     }
 
     private static List<Place> extended(List<Place> points) {
@@ -64,7 +70,7 @@ final class Sights {
         if (hit.isPresent()) {
             return at(hit.get().stationMetres + hit.get().toRight * rightMetres).angleDegrees();
         }
-        return Direction.halfTurn(straight + Math.toDegrees(Math.atan2(rightMetres, mark.distanceMetres())));
+        return halfTurn(straight + Math.toDegrees(Math.atan2(rightMetres, mark.distanceMetres())));
     }
 
     /**
@@ -72,8 +78,8 @@ final class Sights {
      *
      * @return metres, negative to the left; empty where the two can't be compared
      */
-    OptionalDouble rightOf(Place mark, double angleDegrees) {
-        double turn = Direction.halfTurn(angleDegrees - mark.angleDegrees());
+    public OptionalDouble rightOf(Place mark, double angleDegrees) {
+        double turn = halfTurn(angleDegrees - mark.angleDegrees());
         Optional<Hit> from = hit(mark.angleDegrees(), mark.distanceMetres());
         if (from.isEmpty()) {
             return Math.abs(turn) < 90

@@ -24,7 +24,7 @@ import pegbed.surface.grid.GridFrame;
 import pegbed.surface.posterior.Disc;
 
 /**
- * The places out of which lines are chosen: at most {@value #MOST} for each zone, a metre apart, best first.
+ * The places out of which lines are chosen: at most {@value #MAX_PER_ZONE} for each zone, a metre apart, best first.
  *
  * <ul>
  *   <li>Track: worth 1 at the deepest usable place, others less by the depth that they lack, down to 0 at 30 cm; the feet of
@@ -38,7 +38,7 @@ import pegbed.surface.posterior.Disc;
  * none, the deepest apart.
  */
 public final class LineCandidates {
-    static final int MOST = 8;
+    static final int MAX_PER_ZONE = 8;
 
     private static final double SHORTFALL_METRES = 0.30;
     /** Shortfalls below this are within what a reading settles: 1 in, metres. */
@@ -47,7 +47,7 @@ public final class LineCandidates {
     private static final double OTHER_DEPTH_METRES = 0.25;
     private static final double OTHER_DEPTH_SHARE = 0.9;
     private static final double NEGLIGIBLE = 0.05;
-    private static final double LEAST = Confidence.WORTH_A_READING.least();
+    private static final double MIN_PROBABILITY = Confidence.WORTH_A_READING.minProbability();
     private static final double DISTANCE_COST = 0.002;
     private static final double DEGREE_COST = 0.001;
     private static final double JOINT_WORTH = 0.02;
@@ -101,7 +101,7 @@ public final class LineCandidates {
         Optional<Zone> zone = zoneOf(map, place, disc.depthMetres());
         boolean sought = zone.isPresent() && FlatSearch.SOUGHT.contains(zone.get());
         double atTarget = sought ? FlatProbability.USUAL.flat(disc, findings.targetMetres()) : 0;
-        boolean named = atTarget >= Confidence.WORTH_A_READING.least();
+        boolean named = atTarget >= Confidence.WORTH_A_READING.minProbability();
         double flatAt = named ? findings.targetMetres() : disc.depthMetres();
         double p = named
                 ? atTarget
@@ -140,14 +140,14 @@ public final class LineCandidates {
                 }
             }
         }
-        List<LineRanking.Rated> picked = ranking.best(MOST, i -> {
+        List<LineRanking.Rated> picked = ranking.best(MAX_PER_ZONE, i -> {
             Disc disc = grid.disc(i);
             double gentle = FlatProbability.USUAL.gentle(disc);
             double score = DeepestSearch.score(disc.depthMetres(), gentle);
             LineCandidate.Origin origin =
                     feet.contains(i) ? LineCandidate.Origin.FOOT_OF_SLOPE : LineCandidate.Origin.DEEPEST;
             LineRanking.Rated rated = new LineRanking.Rated(i, worthOfDepth(best, score) - trouble(i), origin);
-            return i == bottom || gentle >= LEAST ? positive(rated) : Optional.empty();
+            return i == bottom || gentle >= MIN_PROBABILITY ? positive(rated) : Optional.empty();
         });
         for (LineRanking.Rated rated : picked) {
             double depth = grid.discDepth(rated.index());
@@ -193,9 +193,9 @@ public final class LineCandidates {
         Map<Integer, Double> odds = new HashMap<>();
         IntToDoubleFunction atTarget =
                 i -> odds.computeIfAbsent(i, node -> FlatProbability.USUAL.flat(grid.disc(node), target));
-        for (LineRanking.Rated rated : ranking.best(MOST, i -> flat(i, atTarget.applyAsDouble(i)))) {
+        for (LineRanking.Rated rated : ranking.best(MAX_PER_ZONE, i -> flat(i, atTarget.applyAsDouble(i)))) {
             IntPredicate like = rated.origin() == LineCandidate.Origin.FLAT
-                    ? i -> atTarget.applyAsDouble(i) >= Confidence.LIKELY.least()
+                    ? i -> atTarget.applyAsDouble(i) >= Confidence.LIKELY.minProbability()
                     : flatAbout(grid.discDepth(rated.index()));
             add(zone, rated, i -> map.zones().contains(zone, i) && like.test(i));
         }
@@ -206,14 +206,14 @@ public final class LineCandidates {
         Disc disc = grid.disc(i);
         double depth = disc.depthMetres();
         Optional<LineRanking.Rated> best = Optional.empty();
-        if (atTarget >= LEAST) {
+        if (atTarget >= MIN_PROBABILITY) {
             double worth = (atTarget + FlatSearch.WIDE.flat(disc, target)) / 2 - trouble(i);
             best = positive(new LineRanking.Rated(i, worth, LineCandidate.Origin.FLAT));
         }
         if (off(disc) > 0) {
             double p = FlatProbability.USUAL.flat(disc, depth);
             double worth = closeness(disc) * p - trouble(i);
-            if (p >= LEAST && best.stream().allMatch(at -> worth > at.worth())) {
+            if (p >= MIN_PROBABILITY && best.stream().allMatch(at -> worth > at.worth())) {
                 best = positive(new LineRanking.Rated(i, worth, LineCandidate.Origin.NEAREST_FLAT));
             }
         }
@@ -241,12 +241,12 @@ public final class LineCandidates {
                 ranking.consider(i, FlatProbability.USUAL.near(disc, depth) * shortShare(depth, deepest) - trouble(i));
             }
         }
-        List<LineRanking.Rated> picked = ranking.best(MOST, i -> {
+        List<LineRanking.Rated> picked = ranking.best(MAX_PER_ZONE, i -> {
             Disc disc = grid.disc(i);
             double depth = disc.depthMetres();
             double p = FlatProbability.USUAL.flat(disc, depth);
             double worth = p * shortShare(depth, deepest) - trouble(i);
-            return p >= LEAST
+            return p >= MIN_PROBABILITY
                     ? positive(new LineRanking.Rated(i, worth, LineCandidate.Origin.SHORT))
                     : Optional.empty();
         });

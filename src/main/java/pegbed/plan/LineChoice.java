@@ -23,11 +23,11 @@ final class LineChoice {
     /**
      * How many lines may be chosen.
      *
-     * @param counts the most for each zone, in the order of the zones; lines that are fixed count too
-     * @param mostLines the most in all
-     * @param mostRigs the most rigs
+     * @param counts the largest number for each zone, in the order of the zones; lines that are fixed count too
+     * @param maxLines the largest number of lines in all
+     * @param maxRigs the largest number of rigs
      */
-    record Wanted(List<Integer> counts, int mostLines, int mostRigs) {
+    record Wanted(List<Integer> counts, int maxLines, int maxRigs) {
         Wanted {
             counts = List.copyOf(counts);
         }
@@ -49,7 +49,7 @@ final class LineChoice {
     private final List<List<Integer>> byZone;
 
     private final List<Integer> fixed;
-    private final int mostRigs;
+    private final int maxRigs;
 
     private final int[] wanted = new int[ZONES];
     private final List<Integer> taken = new ArrayList<>();
@@ -77,7 +77,7 @@ final class LineChoice {
                 .boxed()
                 .toList();
         byZone = Arrays.stream(Zone.values()).map(this::free).toList();
-        mostRigs = Math.max(limits.mostRigs(), rigs(fixed));
+        maxRigs = Math.max(limits.maxRigs(), rigs(fixed));
     }
 
     private List<Integer> free(Zone zone) {
@@ -109,7 +109,7 @@ final class LineChoice {
             free[zone.ordinal()] =
                     Math.max(0, Math.min(wish, byZone.get(zone.ordinal()).size()));
         }
-        int room = limits.mostLines() - fixed.size();
+        int room = limits.maxLines() - fixed.size();
         Chosen found = null;
         for (int[] numbers : numbers(free)) {
             if (Arrays.stream(numbers).sum() > Math.max(0, room) || (found != null && hopeless(numbers, found))) {
@@ -124,14 +124,14 @@ final class LineChoice {
     }
 
     /** All ways to take up to so many of each zone, the most first. */
-    private static List<int[]> numbers(int[] most) {
+    private static List<int[]> numbers(int[] max) {
         List<int[]> all = new ArrayList<>();
-        int[] numbers = most.clone();
+        int[] numbers = max.clone();
         while (true) {
             all.add(numbers.clone());
             int zone = 0;
             while (zone < ZONES && numbers[zone] == 0) {
-                numbers[zone] = most[zone];
+                numbers[zone] = max[zone];
                 zone++;
             }
             if (zone == ZONES) {
@@ -142,11 +142,11 @@ final class LineChoice {
     }
 
     private boolean hopeless(int[] numbers, Chosen found) {
-        double most = worth(fixed);
+        double max = worth(fixed);
         for (int zone = 0; zone < ZONES; zone++) {
-            most += worth(byZone.get(zone).subList(0, numbers[zone]));
+            max += worth(byZone.get(zone).subList(0, numbers[zone]));
         }
-        return most - LineRules.RIG_COST * rigs(fixed) <= found.value() + NOTICEABLE;
+        return max - LineRules.RIG_COST * rigs(fixed) <= found.value() + NOTICEABLE;
     }
 
     private Chosen withNumbers(int[] numbers) {
@@ -175,7 +175,7 @@ final class LineChoice {
         }
         int rigs = rigs(taken);
         double value = worth - LineRules.RIG_COST * rigs;
-        if (rigs > mostRigs || !better(crossings, next == ZONES ? value : value + left(next, from))) {
+        if (rigs > maxRigs || !better(crossings, next == ZONES ? value : value + left(next, from))) {
             return;
         }
         if (next == ZONES) {
@@ -221,11 +221,11 @@ final class LineChoice {
     /** The most that the lines still wanted can be worth. */
     private double left(int zone, int rank) {
         List<Integer> ranked = byZone.get(zone);
-        double most = worth(ranked.subList(rank, Math.min(ranked.size(), rank + wanted[zone])));
+        double max = worth(ranked.subList(rank, Math.min(ranked.size(), rank + wanted[zone])));
         for (int later = zone + 1; later < ZONES; later++) {
-            most += worth(byZone.get(later).subList(0, wanted[later]));
+            max += worth(byZone.get(later).subList(0, wanted[later]));
         }
-        return most;
+        return max;
     }
 
     private double worth(List<Integer> lines) {

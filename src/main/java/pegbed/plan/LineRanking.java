@@ -45,12 +45,12 @@ final class LineRanking {
     /**
      * The best nodes, best first.
      *
-     * @param most how many at most
+     * @param max how many at most
      * @param rate rates a node; empty where it is no candidate
      */
-    List<Rated> best(int most, IntFunction<Optional<Rated>> rate) {
+    List<Rated> best(int max, IntFunction<Optional<Rated>> rate) {
         List<Rated> picked = new ArrayList<>();
-        while (picked.size() < most && !queue.isEmpty()) {
+        while (picked.size() < max && !queue.isEmpty()) {
             Entry entry = queue.remove();
             Place place = place(frame, entry.index());
             if (picked.stream().anyMatch(other -> place(frame, other.index()).distanceTo(place) < APART_METRES)) {

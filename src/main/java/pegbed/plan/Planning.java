@@ -58,18 +58,18 @@ final class Planning {
         List<LineCandidate> allowed = new ArrayList<>(fixed());
         int fixed = allowed.size();
         all.stream().filter(this::isAllowed).forEach(allowed::add);
-        int mostLines = lines.most().orElse(LineWishes.MOST);
-        int mostRigs = wishes.rigs().most().orElse(RigWishes.MOST);
+        int maxLines = lines.most().orElse(LineWishes.MOST);
+        int maxRigs = wishes.rigs().most().orElse(RigWishes.MOST);
         List<Integer> counts = Arrays.stream(Zone.values())
                 .map(zone -> LineCandidates.number(lines.counts(), zone))
                 .toList();
-        LineChoice.Wanted wanted = new LineChoice.Wanted(counts, Math.max(mostLines, fixed), mostRigs);
+        LineChoice.Wanted wanted = new LineChoice.Wanted(counts, Math.max(maxLines, fixed), maxRigs);
         List<LineCandidate> chosen = ordered(LineChoice.best(allowed, wanted).lines());
         List<Rig> rigs = rigs(chosen);
-        if (fixed > mostLines) {
+        if (fixed > maxLines) {
             shortfalls.add(Shortfall.ofAll(Shortfall.Kind.FIXED_TOO_MANY));
         }
-        if (rigs.size() > mostRigs) {
+        if (rigs.size() > maxRigs) {
             shortfalls.add(Shortfall.ofAll(Shortfall.Kind.FIXED_NEED_RIGS));
         }
         shortfalls.addAll(new Shortfalls(findings, all, allowed, chosen, wanted).find());
@@ -122,7 +122,7 @@ final class Planning {
         order.sort(Comparator.comparingInt(Planning::turn)
                 .thenComparingDouble(line -> line.place().xMetres()));
         for (LineCandidate line : order) {
-            if (turn(line) < MARGINS && line.spot().pFlat() >= Confidence.LIKELY.least()) {
+            if (turn(line) < MARGINS && line.spot().pFlat() >= Confidence.LIKELY.minProbability()) {
                 order.remove(line);
                 order.add(0, line);
                 break;

@@ -111,7 +111,7 @@ final class Shortfalls {
     }
 
     private Shortfall.Kind whyNot(List<LineCandidate> free) {
-        if (chosen.size() >= wanted.mostLines()) {
+        if (chosen.size() >= wanted.maxLines()) {
             return Shortfall.Kind.ENOUGH_LINES;
         }
         List<LineCandidate> spaced = free.stream()
@@ -120,7 +120,7 @@ final class Shortfalls {
         if (spaced.isEmpty()) {
             return Shortfall.Kind.CROWDED;
         }
-        return spaced.stream().allMatch(line -> rigsWith(line) > wanted.mostRigs())
+        return spaced.stream().allMatch(line -> rigsWith(line) > wanted.maxRigs())
                 ? Shortfall.Kind.ENOUGH_RIGS
                 : Shortfall.Kind.NOT_WORTH_IT;
     }

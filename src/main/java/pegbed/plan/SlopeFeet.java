@@ -36,9 +36,9 @@ final class SlopeFeet {
             if (before >= 0) {
                 double here = fall(grid.disc(node), angle);
                 double there = fall(grid.disc(before), angle);
-                if (there >= DepthProfile.SLOPE_LEAST && here < DepthProfile.SLOPE_LEAST) {
+                if (there >= DepthProfile.MIN_SLOPE && here < DepthProfile.MIN_SLOPE) {
                     feet.add(node);
-                } else if (there > -DepthProfile.SLOPE_LEAST && here <= -DepthProfile.SLOPE_LEAST) {
+                } else if (there > -DepthProfile.MIN_SLOPE && here <= -DepthProfile.MIN_SLOPE) {
                     feet.add(before);
                 }
             }

@@ -15,7 +15,7 @@ public sealed interface Answer {
     }
 
     /**
-     * Nothing has been told about the peg.
+     * Nothing has been entered about the peg.
      *
      * @param place the place to draw, once there is a picture of it
      */
@@ -32,7 +32,7 @@ public sealed interface Answer {
     }
 
     /**
-     * Too little has been told to find a bottom.
+     * Too little has been entered to find a bottom.
      *
      * @param missing what is missing and how to give it, one sentence
      * @param place the place to draw, once there is a picture of it

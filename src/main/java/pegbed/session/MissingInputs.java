@@ -6,7 +6,7 @@ import pegbed.model.BankPoint;
 import pegbed.model.Banks;
 import pegbed.model.Peg;
 
-/** What a peg must tell before a bottom can be found. */
+/** What a peg must contain before a bottom can be found. */
 final class MissingInputs {
     private MissingInputs() {}
 

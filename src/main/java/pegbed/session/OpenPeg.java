@@ -18,7 +18,7 @@ public final class OpenPeg {
     /**
      * @param peg the peg as it was opened
      * @param saved what its file holds; empty where there is no file yet
-     * @param clock tells whether the steps of a burst follow each other
+     * @param clock shows whether the steps of a burst follow each other
      */
     public OpenPeg(Peg peg, Optional<Peg> saved, InstantSource clock) {
         this.peg = peg;

@@ -23,7 +23,7 @@ final class Recomputation {
         PegMap fit(Peg peg, Monitor monitor) throws InputException;
     }
 
-    /** Progress is told in steps of this share. */
+    /** Progress is reported in steps of this share. */
     private static final double STEP = 0.05;
 
     private final Fitting fitting;
@@ -39,9 +39,9 @@ final class Recomputation {
     /**
      * @param fitting the work
      * @param executors who does it
-     * @param changed told on the owner's thread when the answer has changed
-     * @param found told of new answers on the worker's thread, before the owner has them
-     * @param progressed told on the owner's thread when the work has gone on
+     * @param changed run on the owner's thread when the answer has changed
+     * @param found gets new answers on the worker's thread, before the owner has them
+     * @param progressed run on the owner's thread when the work has gone on
      */
     Recomputation(
             Fitting fitting,
@@ -229,7 +229,7 @@ final class Recomputation {
         private final Peg peg;
         private final int inDocument = document;
         private volatile boolean cancelled;
-        private volatile double told;
+        private volatile double reported;
 
         Request(long revision, Peg peg) {
             this.revision = revision;
@@ -238,10 +238,10 @@ final class Recomputation {
 
         @Override
         public void progress(double share) {
-            if (share < told + STEP && share < 1) {
+            if (share < reported + STEP && share < 1) {
                 return;
             }
-            told = share;
+            reported = share;
             executors.owner().execute(() -> {
                 if (this == newest && answer instanceof Answer.Computing) {
                     progress = share;

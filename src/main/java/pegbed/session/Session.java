@@ -53,7 +53,7 @@ public final class Session {
     /**
      * @param journals the folder in which edits are kept between saves
      * @param executors who does what takes time
-     * @param clock tells which steps belong to one burst
+     * @param clock shows which steps belong to one burst
      */
     public Session(Path journals, Executors executors, InstantSource clock) {
         this(journals, executors, clock, new NeighbouringPegSource());
@@ -81,28 +81,31 @@ public final class Session {
         recomputation = new Recomputation(
                 fitting,
                 executors,
-                this::tell,
+                this::callListeners,
                 ready -> foundListeners.forEach(listener -> listener.accept(ready)),
                 () -> List.copyOf(progressListeners).forEach(Runnable::run));
         open = new OpenPeg(Peg.EMPTY, Optional.empty(), clock);
     }
 
-    /** Tells someone, on the owner's thread, whenever anything here has changed. */
+    /** Adds a listener that is called on the owner's thread whenever anything here has changed. */
     public void onChange(Runnable listener) {
         listeners.add(listener);
     }
 
-    /** Tells someone, on the owner's thread, whenever the work for the answers has gone on. */
+    /** Adds a listener that is called on the owner's thread whenever the work for the answers has gone on. */
     public void onProgress(Runnable listener) {
         progressListeners.add(listener);
     }
 
-    /** Tells someone of answers as soon as they are found, on the worker's thread; the owner may not want them any more. */
+    /**
+     * Adds a listener that gets answers as soon as they are found, on the worker's thread; the owner may not want them
+     * any more.
+     */
     public void onFound(Consumer<Answer.Ready> listener) {
         foundListeners.add(listener);
     }
 
-    private void tell() {
+    private void callListeners() {
         List.copyOf(listeners).forEach(Runnable::run);
     }
 
@@ -244,7 +247,7 @@ public final class Session {
                 } else {
                     refused.accept(refusal);
                 }
-                tell();
+                callListeners();
             });
         });
     }
@@ -310,7 +313,7 @@ public final class Session {
     private void refuse(Consumer<String> refused, String sentence) {
         owner.execute(() -> {
             refused.accept(sentence);
-            tell();
+            callListeners();
         });
     }
 
@@ -324,7 +327,7 @@ public final class Session {
         beside.at(file);
         recomputation.forget();
         recomputation.request(open.revision(), open.peg());
-        tell();
+        callListeners();
     }
 
     /** Saves to the peg's own file; one of the two is called in the end, {@code refused} with one sentence. */
@@ -369,7 +372,7 @@ public final class Session {
             owner.execute(() -> {
                 if (of == open && changed != changedByAnother) {
                     changedByAnother = changed;
-                    tell();
+                    callListeners();
                 }
             });
         });

@@ -19,7 +19,7 @@ import pegbed.surface.posterior.VisitLevel;
 import pegbed.surface.survey.Sounding;
 
 /**
- * Today's level of the water: against every earlier visit, what would tell it better, and where the bottom has changed.
+ * Today's level of the water: against every earlier visit, what would determine it better, and where the bottom has changed.
  *
  * @param levels today against every earlier visit, in order of time; empty at a first visit
  * @param against the earlier visit that counts: the one with the most readings still in use; empty if none has any
@@ -32,7 +32,7 @@ public record LevelAnswer(
     public static final double KNOWN_SD_METRES = 0.015;
 
     /** How many checks are proposed at most. */
-    public static final int MOST_CHECKS = 3;
+    public static final int MAX_CHECKS = 3;
 
     /** Checks lie so far apart that one change of the bottom can't spoil two, metres. */
     private static final double APART_METRES = 2;
@@ -103,7 +103,7 @@ public record LevelAnswer(
         }
         List<Sounding> candidates = candidates(peg, water);
         List<CheckReading> checks = new ArrayList<>();
-        for (LevelCheck check : LevelChecks.best(bottom, level.visit(), candidates, MOST_CHECKS, APART_METRES)) {
+        for (LevelCheck check : LevelChecks.best(bottom, level.visit(), candidates, MAX_CHECKS, APART_METRES)) {
             Sounding at = candidates.get(check.candidate());
             checks.add(new CheckReading(
                     new Place(at.xMetres(), at.yMetres()),

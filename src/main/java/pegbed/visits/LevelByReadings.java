@@ -21,7 +21,7 @@ import pegbed.surface.survey.Survey;
  */
 public final class LevelByReadings {
     /** After this many readings the level is known about as well as it will be. */
-    public static final int MOST_STEPS = 6;
+    public static final int MAX_STEPS = 6;
 
     private Map<Peg, Optional<VisitLevel>> known = new LinkedHashMap<>();
 
@@ -30,13 +30,13 @@ public final class LevelByReadings {
      *
      * @param map of the peg
      * @param monitor stops the work
-     * @return at most {@value #MOST_STEPS}; none at a first visit
+     * @return at most {@value #MAX_STEPS}; none at a first visit
      */
     public List<VisitLevel> of(PegMap map, Monitor monitor) {
         List<VisitLevel> levels = new ArrayList<>();
         Map<Peg, Optional<VisitLevel>> now = new LinkedHashMap<>();
         List<Reading> readings = map.peg().today().readings();
-        for (int count = 1; count <= Math.min(MOST_STEPS, readings.size()) && isLater(map.peg()); count++) {
+        for (int count = 1; count <= Math.min(MAX_STEPS, readings.size()) && isLater(map.peg()); count++) {
             monitor.check();
             List<Reading> first = readings.subList(0, count);
             Peg then = map.peg().withWishes(Wishes.NONE).withToday(visit -> visit.withReadings(first));

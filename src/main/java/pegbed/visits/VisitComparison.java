@@ -94,13 +94,13 @@ public record VisitComparison(int earlier, int later, Field deeperMetres, Field 
             double sign = Math.signum(deeper[start]);
             List<Integer> nodes = ConnectedAreas.from(frame, start, i -> deeper[i] * sign > 0);
             nodes.forEach(i -> seen[i] = true);
-            int most = nodes.stream()
+            int largest = nodes.stream()
                     .max(Comparator.comparingDouble(i -> Math.abs(deeper[i])))
                     .orElseThrow();
             places.add(new ChangedPlace(
-                    new Place(frame.x(most % frame.columns()), frame.y(most / frame.columns())),
-                    deeper[most],
-                    sd[most],
+                    new Place(frame.x(largest % frame.columns()), frame.y(largest / frame.columns())),
+                    deeper[largest],
+                    sd[largest],
                     nodes.size() * frame.cellMetres() * frame.cellMetres()));
         }
         places.sort(Comparator.comparingDouble((ChangedPlace place) -> -Math.abs(place.deeperMetres())));

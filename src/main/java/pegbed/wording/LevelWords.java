@@ -4,10 +4,9 @@ import java.util.List;
 import java.util.Locale;
 import pegbed.findings.Confidence;
 import pegbed.findings.PegMap;
-import pegbed.findings.Steepness;
 import pegbed.model.Peg;
+import pegbed.model.Place;
 import pegbed.model.Visit;
-import pegbed.notation.Wording;
 import pegbed.surface.posterior.BottomChange;
 import pegbed.surface.posterior.VisitLevel;
 import pegbed.visits.LevelAnswer.CheckReading;
@@ -15,21 +14,28 @@ import pegbed.visits.VisitComparison;
 
 /** Levels, checks and changes in the angler's words. */
 public final class LevelWords {
+    /** What is known of the level at a first visit. */
+    public static final String FIRST_VISIT =
+            "This is the first visit: its level is the one that later visits are told against.";
+
+    /** No check reading would determine the level better. */
+    public static final String KNOWN_WELL = "That is as well as a reading can tell it.";
+
     /** No steeper than this is called level ground, rise over run. */
     private static final double LEVEL_GROUND = 0.1;
 
     private final Peg peg;
-    private final Wording wording;
+    private final Quantities quantities;
 
     public LevelWords(Peg peg) {
         this.peg = peg;
-        this.wording = Wording.of(peg);
+        this.quantities = Quantities.of(peg);
     }
 
     /** A visit by its day, such as {@code 2 May 2026}, or by its number where that is not known. */
     public String visit(int index) {
         Visit visit = peg.visits().get(index);
-        return visit.start().map(Wording::day).orElse("visit " + (index + 1));
+        return visit.start().map(Quantities::day).orElse("visit " + (index + 1));
     }
 
     /** How today's water stands: {@code The water stands 3 in higher than on 2 May 2026, known to ¾ in.} */
@@ -37,9 +43,9 @@ public final class LevelWords {
         double higher = level.higherMetres();
         String how = isSame(higher)
                 ? "as high as"
-                : wording.depthToHalfInch(Math.abs(higher)) + (higher > 0 ? " higher than" : " lower than");
+                : quantities.depthToHalfInch(Math.abs(higher)) + (higher > 0 ? " higher than" : " lower than");
         return "The water stands " + how + " on " + visit(level.visit()) + ", known to "
-                + wording.depthToQuarterInch(level.sdMetres()) + " (one standard deviation).";
+                + quantities.depthToQuarterInch(level.sdMetres()) + " (one standard deviation).";
     }
 
     /** How one water stands to another in few words: {@code 3 in higher, give or take ¾ in}. */
@@ -47,22 +53,19 @@ public final class LevelWords {
         double higher = level.higherMetres();
         String how = isSame(higher)
                 ? "as high"
-                : wording.depthToHalfInch(Math.abs(higher)) + (higher > 0 ? " higher" : " lower");
-        return how + ", give or take " + wording.depthToQuarterInch(level.sdMetres());
+                : quantities.depthToHalfInch(Math.abs(higher)) + (higher > 0 ? " higher" : " lower");
+        return how + ", give or take " + quantities.depthToQuarterInch(level.sdMetres());
     }
 
-    /** What would be told as nothing is not told as higher or lower. */
+    /** What is shown as nothing is not called higher or lower. */
     private boolean isSame(double metres) {
-        return wording.depthToHalfInch(Math.abs(metres)).equals(wording.depthToHalfInch(0));
+        return quantities.depthToHalfInch(Math.abs(metres)).equals(quantities.depthToHalfInch(0));
     }
 
     /** A check to take: where to ship to, what to aim at, and what it should read. */
     public String check(CheckReading check) {
-        double angle = check.place().angleDegrees();
-        String aim = wording.aim(check.place());
-        return "Plumb at " + wording.distance(check.place().distanceMetres()) + ", " + wording.direction(angle) + " ("
-                + wording.clock(angle) + ")" + (aim.startsWith("towards ") ? "" : ", " + aim) + ": about "
-                + wording.depth(check.depthMetres()) + " expected.";
+        return "Plumb at " + quantities.place(check.place()) + ": about " + quantities.depth(check.depthMetres())
+                + " expected.";
     }
 
     /** Why there, and what is known after it. */
@@ -71,19 +74,18 @@ public final class LevelWords {
                         ? "The ground there is level"
                         : "The ground there is " + Steepness.oneIn(check.slope()))
                 + " and well plumbed; with it the level is known to "
-                + wording.depthToQuarterInch(check.sdAfterMetres())
+                + quantities.depthToQuarterInch(check.sdAfterMetres())
                 + ".";
     }
 
     /** A place that two visits show to differ. */
     public String changed(VisitComparison.ChangedPlace place) {
-        double angle = place.middle().angleDegrees();
         return (place.deeperMetres() > 0 ? "Dug out or washed away: " : "Silted up: ")
-                + wording.depthToHalfInch(Math.abs(place.deeperMetres())) + " ± "
-                + wording.depthToHalfInch(place.sdMetres())
+                + quantities.depthToHalfInch(Math.abs(place.deeperMetres())) + " ± "
+                + quantities.depthToHalfInch(place.sdMetres())
                 + (place.deeperMetres() > 0 ? " deeper" : " shallower") + " at "
-                + wording.distance(place.middle().distanceMetres()) + ", " + wording.direction(angle) + " ("
-                + wording.clock(angle) + "), over " + String.format(Locale.ROOT, "%.1f m²", place.areaMetres2()) + ".";
+                + quantities.placeByClock(place.middle()) + ", over "
+                + String.format(Locale.ROOT, "%.1f m²", place.areaMetres2()) + ".";
     }
 
     /** What two visits show, in a heading sentence. */
@@ -100,19 +102,23 @@ public final class LevelWords {
         return map.bottom().changes().stream().map(words::change).toList();
     }
 
+    /** By how much the bottom has changed: {@code 4½ in deeper}. */
+    public String amount(BottomChange change) {
+        return quantities.depthToHalfInch(Math.abs(change.deeperMetres()))
+                + (change.deeperMetres() > 0 ? " deeper" : " shallower");
+    }
+
     /** A change of the bottom, with place, amount and odds. */
     public String change(BottomChange change) {
-        double distance = Math.hypot(change.xMetres(), change.yMetres());
-        double angle = Math.toDegrees(Math.atan2(change.xMetres(), change.yMetres()));
+        Place place = new Place(change.xMetres(), change.yMetres());
         String odds = change.probability() > 0.99
                 ? "more than 99 in 100"
                 : String.format(Locale.ROOT, "%.0f in 100", 100 * change.probability());
         return "The bottom " + (Confidence.of(change.probability()) == Confidence.SURE ? "has" : "seems to have")
                 + " changed at "
-                + wording.distance(distance) + ", " + wording.direction(angle) + " ("
-                + wording.clock(angle) + "): about " + wording.depthToHalfInch(Math.abs(change.deeperMetres()))
-                + (change.deeperMetres() > 0 ? " deeper" : " shallower") + " ± "
-                + wording.depthToHalfInch(change.sdMetres()) + " since " + visit(change.since() - 1) + ", odds " + odds
+                + quantities.placeByClock(place) + ": about " + amount(change) + " ± "
+                + quantities.depthToHalfInch(change.sdMetres()) + " since " + visit(change.since() - 1) + ", odds "
+                + odds
                 + "; older readings there count for less.";
     }
 }

@@ -9,7 +9,6 @@ import org.locationtech.jts.geom.Geometry;
 import pegbed.findings.Confidence;
 import pegbed.findings.FlatProbability;
 import pegbed.findings.Spot;
-import pegbed.findings.Steepness;
 import pegbed.findings.Zone;
 import pegbed.geometry.PegWater;
 import pegbed.geometry.Shapes;
@@ -18,7 +17,7 @@ import pegbed.model.Bottom;
 import pegbed.model.Hazard;
 import pegbed.model.Place;
 import pegbed.model.Units;
-import pegbed.notation.Wording;
+import pegbed.notation.FeetAndInches;
 import pegbed.plan.LineCandidate;
 import pegbed.plan.LineCandidates;
 import pegbed.plan.Plan;
@@ -39,12 +38,12 @@ public final class PlanWords {
     private static final double LEVEL = 0.05;
 
     private final Plan plan;
-    private final Wording wording;
+    private final Quantities quantities;
     private final Units units;
 
     private PlanWords(Plan plan) {
         this.plan = plan;
-        wording = Wording.of(plan.findings().map().peg());
+        quantities = Quantities.of(plan.findings().map().peg());
         units = plan.findings().map().peg().units();
     }
 
@@ -68,26 +67,26 @@ public final class PlanWords {
 
     /** Sections and metres, as the person says distances. */
     public String distance(PlannedLine line) {
-        return wording.distance(line.place().distanceMetres());
+        return quantities.distance(line.place().distanceMetres());
     }
 
     /** Degrees, such as {@code 20° left}. */
     public String direction(PlannedLine line) {
-        return wording.direction(line.place().angleDegrees());
+        return quantities.direction(line.place().angleDegrees());
     }
 
     /** The clock, such as {@code 11:20}. */
     public String clock(PlannedLine line) {
-        return wording.clock(line.place().angleDegrees());
+        return quantities.clock(line.place().angleDegrees());
     }
 
     /** What to sight on. */
     public String aim(PlannedLine line) {
-        return wording.aim(line.place());
+        return quantities.aim(line.place());
     }
 
     public String depth(PlannedLine line) {
-        return wording.depth(line.spot().depthMetres());
+        return quantities.depth(line.spot().depthMetres());
     }
 
     /** One standard deviation of the depth, such as {@code give or take 2 in}. */
@@ -102,8 +101,8 @@ public final class PlanWords {
 
     /** A small length, never nothing: at least an inch or a centimetre. */
     String small(double metres) {
-        double least = units.depth() == Units.Depth.FEET ? 0.0254 : 0.01;
-        return wording.depth(Math.max(least, metres));
+        double smallest = units.depth() == Units.Depth.FEET ? FeetAndInches.INCH_METRES : 0.01;
+        return quantities.depth(Math.max(smallest, metres));
     }
 
     /** Steepness and which way it falls, such as {@code 1 in 8, deeper to the right}. */
@@ -128,15 +127,11 @@ public final class PlanWords {
     /** What it is: {@code flat at 2 ft 9 in: likely (64 %)}. */
     public String confidence(PlannedLine line) {
         LineCandidate candidate = line.candidate();
-        String what = isDeep(candidate) ? "level enough" : "flat at " + wording.depth(candidate.flatAtMetres());
+        String what = isDeep(candidate) ? "level enough" : "flat at " + quantities.depth(candidate.flatAtMetres());
         String words = candidate.confidence() == Confidence.NONE
                 ? "not shown by the readings"
-                : candidate.confidence().words();
-        return what + ": " + words + " (" + percent(line.spot().pFlat()) + ")";
-    }
-
-    static String percent(double probability) {
-        return String.format(Locale.ROOT, "%.0f %%", 100 * probability);
+                : FindingWords.confidence(candidate.confidence());
+        return what + ": " + words + " (" + Quantities.percent(line.spot().pFlat()) + ")";
     }
 
     private static boolean isDeep(LineCandidate candidate) {
@@ -148,7 +143,7 @@ public final class PlanWords {
         LineCandidate candidate = line.candidate();
         List<String> parts = new ArrayList<>();
         parts.add(origin(line));
-        parts.add(capital(confidence(line))
+        parts.add(Sentences.capital(confidence(line))
                 + (candidate.areaMetres2() > 0
                         ? ", " + area(candidate.areaMetres2()) + " of it."
                         : "; how much of it there is the readings do not show."));
@@ -173,7 +168,7 @@ public final class PlanWords {
             case FLAT -> "The best flat spot " + in(line) + " that goes with the other lines.";
             case NEAREST_FLAT ->
                 "The best flat spot " + in(line) + " near "
-                        + wording.depth(plan.findings().targetMetres()) + ", at which none is surer.";
+                        + quantities.depth(plan.findings().targetMetres()) + ", at which none is surer.";
             case SHORT -> "The best flat spot in front of the seat.";
             case FIXED -> "You fixed this line.";
         };
@@ -188,7 +183,7 @@ public final class PlanWords {
         return less <= LineCandidates.EQUAL_METRES
                 ? "As deep as the deepest place to within " + small(LineCandidates.EQUAL_METRES)
                         + ", and easier to reach."
-                : "Nearly as deep as the deepest place, which has " + wording.depth(deepest.depthMetres()) + ".";
+                : "Nearly as deep as the deepest place, which has " + quantities.depth(deepest.depthMetres()) + ".";
     }
 
     private String in(PlannedLine line) {
@@ -217,8 +212,8 @@ public final class PlanWords {
     /** A place with its depth: {@code 2 ft 9 in at section 8, 11:20}. */
     String spot(Spot spot) {
         Place place = spot.place();
-        return wording.depth(spot.depthMetres()) + " at " + wording.distance(place.distanceMetres()) + ", "
-                + wording.clock(place.angleDegrees());
+        return quantities.depth(spot.depthMetres()) + " at " + quantities.distance(place.distanceMetres()) + ", "
+                + quantities.clock(place.angleDegrees());
     }
 
     /** What to check there before trusting it, one sentence each; never empty. */
@@ -237,10 +232,10 @@ public final class PlanWords {
         String thing = isDeep(candidate) ? "level enough" : "flat";
         if (candidate.confidence() == Confidence.NONE) {
             checks.add("The readings do not show that it is " + thing + " (odds "
-                    + percent(line.spot().pFlat()) + "): plumb all round it before you trust it.");
+                    + Quantities.percent(line.spot().pFlat()) + "): plumb all round it before you trust it.");
         } else if (candidate.confidence() == Confidence.WORTH_A_READING) {
             checks.add("Worth a reading first: the odds that it is " + thing + " are only "
-                    + percent(line.spot().pFlat()) + ".");
+                    + Quantities.percent(line.spot().pFlat()) + ".");
         }
         boolean said =
                 candidate.confidence() == Confidence.NONE || candidate.confidence() == Confidence.WORTH_A_READING;
@@ -252,7 +247,8 @@ public final class PlanWords {
             checks.add(
                     line.felt() == Bottom.SILT
                             ? "Silt was felt near it: the plummet sinks in and reads deep."
-                            : capital(line.felt().word()) + " was felt near it: the plummet may have ridden high.");
+                            : Sentences.capital(line.felt().word())
+                                    + " was felt near it: the plummet may have ridden high.");
         }
         if (line.spot().slope() > FlatProbability.USUAL.slopeLimit()) {
             checks.add("It slopes " + slope(line) + ": hold the rig back and watch for it dragging.");
@@ -278,8 +274,8 @@ public final class PlanWords {
     }
 
     /**
-     * The reading that would tell most about a line, one sentence; empty for a line that is sure, and where no reading
-     * would tell much.
+     * The reading that would settle most about a line, one sentence; empty for a line that is sure, and where no reading
+     * would settle much.
      */
     public Optional<String> confirming(PlannedLine line) {
         LineCandidate candidate = line.candidate();
@@ -295,8 +291,8 @@ public final class PlanWords {
     private String place(Place at, Place line) {
         return at.distanceTo(line) < SAME_METRES
                 ? "plumb the line itself again"
-                : "a reading at " + wording.distance(at.distanceMetres()) + ", " + wording.direction(at.angleDegrees())
-                        + ", " + wording.clock(at.angleDegrees());
+                : "a reading at " + quantities.distance(at.distanceMetres()) + ", "
+                        + quantities.direction(at.angleDegrees()) + ", " + quantities.clock(at.angleDegrees());
     }
 
     /** When to fish it. */
@@ -339,12 +335,7 @@ public final class PlanWords {
 
     /** What could not be had, one sentence or two each. */
     public List<String> shortfalls() {
-        ShortfallWords words = new ShortfallWords(plan, this, wording);
+        ShortfallWords words = new ShortfallWords(plan, this, quantities);
         return plan.shortfalls().stream().map(words::say).toList();
-    }
-
-    /** Words with a capital at their start. */
-    public static String capital(String words) {
-        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     }
 }

@@ -7,7 +7,6 @@ import java.util.stream.Collectors;
 import pegbed.model.Peg;
 import pegbed.model.RigTemplate;
 import pegbed.model.ShotGroup;
-import pegbed.notation.Wording;
 import pegbed.plan.Rig;
 
 /** Rigs in the person's words and units. */
@@ -17,11 +16,11 @@ public final class RigWords {
 
     private static final double MOVES_METRES = 0.006;
 
-    private final Wording wording;
+    private final Quantities quantities;
     private final double topKitMetres;
 
     private RigWords(Peg peg) {
-        wording = Wording.of(peg);
+        quantities = Quantities.of(peg);
         topKitMetres = peg.pole().jointMetres().get(0);
     }
 
@@ -51,7 +50,7 @@ public final class RigWords {
 
     /** From the hook to the tip of the float. */
     public String hookToTip(Rig.Setting setting) {
-        return wording.depthToHalfInch(setting.hookToTipMetres());
+        return quantities.depthToHalfInch(setting.hookToTipMetres());
     }
 
     /** Where the mark goes for a line. */
@@ -66,7 +65,7 @@ public final class RigWords {
     public String overdepth(Rig rig) {
         return rig.overdepthMetres() == 0
                 ? "dead depth: plumbed to the float's tip"
-                : wording.depthToHalfInch(rig.overdepthMetres()) + " over depth";
+                : quantities.depthToHalfInch(rig.overdepthMetres()) + " over depth";
     }
 
     /** How far the float is slid between its lines. */
@@ -75,11 +74,11 @@ public final class RigWords {
             return "one line, one mark";
         }
         boolean same = rig.settings().stream().map(this::hookToTip).distinct().count() == 1;
-        return same ? "one mark serves all" : "slide the float " + wording.depthToHalfInch(rig.travelMetres());
+        return same ? "one mark serves all" : "slide the float " + quantities.depthToHalfInch(rig.travelMetres());
     }
 
     public String hookLength(Rig rig) {
-        return wording.depthToHalfInch(rig.template().hookLengthMetres());
+        return quantities.depthToHalfInch(rig.template().hookLengthMetres());
     }
 
     /** Its shotting from the hook up, with the weight of all: {@code 2 × No.10 at …, bulk of 8 × No.10 at … (0.40 g)}. */
@@ -88,19 +87,19 @@ public final class RigWords {
         if (shots.isEmpty()) {
             return "no shot given";
         }
-        double most = Math.max(
+        double max = Math.max(
                 CLEAR_METRES,
                 rig.settings().get(0).hookToTipMetres() - rig.template().tipToBodyMetres() - CLEAR_METRES);
         List<String> groups = new ArrayList<>();
         for (ShotGroup group : shots) {
-            double low = Math.min(most, group.lowestMetres());
-            double high = Math.min(most, group.highestMetres());
+            double low = Math.min(max, group.lowestMetres());
+            double high = Math.min(max, group.highestMetres());
             String what = group.count() + " × " + group.shot().word();
             groups.add(
                     high - low < MOVES_METRES
-                            ? (group.count() > 2 ? "bulk of " + what : what) + " at " + wording.depthToHalfInch(high)
-                            : what + " spread " + wording.depthToHalfInch(low) + " to "
-                                    + wording.depthToHalfInch(high));
+                            ? (group.count() > 2 ? "bulk of " + what : what) + " at " + quantities.depthToHalfInch(high)
+                            : what + " spread " + quantities.depthToHalfInch(low) + " to "
+                                    + quantities.depthToHalfInch(high));
         }
         return groups.stream().collect(Collectors.joining(", ")) + " above the hook ("
                 + grams(rig.template().shotGrams()) + ")";

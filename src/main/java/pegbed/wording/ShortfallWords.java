@@ -2,23 +2,22 @@ package pegbed.wording;
 
 import pegbed.findings.Confidence;
 import pegbed.findings.Zone;
-import pegbed.notation.Wording;
 import pegbed.plan.Plan;
 import pegbed.plan.Shortfall;
 
 /** Says what could not be had. */
 final class ShortfallWords {
     /** Odds below this are no reason to plumb a place. */
-    private static final double LEAST_HOPE = 0.05;
+    private static final double MIN_PROBABILITY = 0.05;
 
     private final Plan plan;
     private final PlanWords words;
-    private final Wording wording;
+    private final Quantities quantities;
 
-    ShortfallWords(Plan plan, PlanWords words, Wording wording) {
+    ShortfallWords(Plan plan, PlanWords words, Quantities quantities) {
         this.plan = plan;
         this.words = words;
-        this.wording = wording;
+        this.quantities = quantities;
     }
 
     String say(Shortfall shortfall) {
@@ -50,20 +49,20 @@ final class ShortfallWords {
     }
 
     private String otherDepth(Shortfall shortfall, Zone zone) {
-        String nearest = wording.depth(shortfall.nearestMetres().orElseThrow());
+        String nearest = quantities.depth(shortfall.nearestMetres().orElseThrow());
         int line = shortfall.line().orElseThrow();
         return plan.findings().flats().stream()
                 .filter(flat -> flat.zone() == zone && flat.confidence() != Confidence.NONE)
                 .findFirst()
                 .map(flat -> "A flat at " + target() + " " + words.in(zone) + " is only "
-                        + flat.confidence().words() + " ("
-                        + PlanWords.percent(flat.spot().pFlat())
+                        + FindingWords.confidence(flat.confidence()) + " ("
+                        + Quantities.percent(flat.spot().pFlat())
                         + "); line " + line + " takes one at " + nearest + ".")
                 .orElseGet(() -> noFlat(words.in(zone)) + "; nearest " + nearest + ", which is line " + line + ".");
     }
 
     private String target() {
-        return wording.depth(plan.findings().targetMetres());
+        return quantities.depth(plan.findings().targetMetres());
     }
 
     private String noFlat(String in) {
@@ -76,14 +75,14 @@ final class ShortfallWords {
         // A depth that is more like the deepest water's is no stand-in for the target.
         String nearest = shortfall.nearestMetres().stream()
                 .filter(depth -> Math.abs(depth - target) < Math.abs(depth - deepest))
-                .mapToObj(depth -> "; nearest " + wording.depth(depth))
+                .mapToObj(depth -> "; nearest " + quantities.depth(depth))
                 .findFirst()
                 .orElse("");
         String guess = shortfall
                 .spot()
-                .filter(spot -> spot.pFlat() >= LEAST_HOPE)
+                .filter(spot -> spot.pFlat() >= MIN_PROBABILITY)
                 .map(spot -> " The likeliest place to plumb is " + words.spot(spot) + " (odds "
-                        + PlanWords.percent(spot.pFlat()) + ").")
+                        + Quantities.percent(spot.pFlat()) + ").")
                 .orElse("");
         return nearest + "." + guess;
     }
@@ -107,6 +106,6 @@ final class ShortfallWords {
 
     private String place(Shortfall shortfall) {
         var place = shortfall.spot().orElseThrow().place();
-        return wording.distance(place.distanceMetres()) + ", " + wording.clock(place.angleDegrees());
+        return quantities.distance(place.distanceMetres()) + ", " + quantities.clock(place.angleDegrees());
     }
 }

@@ -92,7 +92,7 @@ public final class Invariants {
         PlanWords words = PlanWords.of(plan);
         for (PlannedLine line : plan.lines()) {
             String said = String.join(" ", words.checks(line));
-            if (line.spot().pFlat() < Confidence.WORTH_A_READING.least()) {
+            if (line.spot().pFlat() < Confidence.WORTH_A_READING.minProbability()) {
                 assertTrue(said.contains("do not show"), said);
                 assertTrue(words.confidence(line).contains("not shown by the readings"));
             }

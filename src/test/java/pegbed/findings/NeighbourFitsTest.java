@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import pegbed.model.Banks;
 import pegbed.model.InputException;
@@ -23,14 +22,6 @@ class NeighbourFitsTest {
 
     private static PegMap beside(Peg peg, List<Peg> others) throws InputException {
         return PegMap.of(peg, NeighbourFits.of(others, Monitor.NONE), Monitor.NONE);
-    }
-
-    @Test
-    void whoTaughtIsSaidInOneSentence() throws InputException {
-        Peg nine = sample("tansy-cut-9");
-        PegMap map = beside(nine, List.of(sample("tansy-cut-14"), sample("tansy-cut-14")));
-        assertEquals(Optional.of("Started from 2 other pegs of Tansy Cut."), NeighbourFits.sentence(map));
-        assertEquals(Optional.empty(), NeighbourFits.sentence(beside(nine, List.of(sample("hobbrel-pond-3")))));
     }
 
     /** The far slope of peg 9 lies elsewhere than that of peg 14: its readings there are right all the same. */

@@ -17,20 +17,16 @@ import pegbed.findings.Findings;
 import pegbed.findings.FlatSpot;
 import pegbed.findings.InventedWater;
 import pegbed.findings.PegMap;
-import pegbed.findings.Zone;
 import pegbed.geometry.PegWater;
 import pegbed.geometry.Shapes;
-import pegbed.model.Extras;
 import pegbed.model.InputException;
 import pegbed.model.Limits;
-import pegbed.model.Mark;
 import pegbed.model.Monitor;
 import pegbed.model.Peg;
 import pegbed.model.Place;
 import pegbed.model.Pole;
 import pegbed.model.Reading;
 import pegbed.model.Wishes;
-import pegbed.notation.Wording;
 
 class GuidanceTest {
     @Test
@@ -65,8 +61,12 @@ class GuidanceTest {
         Peg pond = InventedWater.guided(InventedWater.pond(), InventedWater::pondDepth, 3);
         Peg cut = InventedWater.guided(InventedWater.cut(), InventedWater::cutDepth, 3);
 
-        assertFalse(Guidance.next(InventedWater.map(pond)).why().contains("far side"));
-        assertTrue(Guidance.next(InventedWater.map(cut)).why().contains("far side"));
+        assertEquals(
+                new Reason.OpeningPlace(Reason.OpeningQuestion.FALL_FURTHER_OUT),
+                Guidance.next(InventedWater.map(pond)).reason());
+        assertEquals(
+                new Reason.OpeningPlace(Reason.OpeningQuestion.FAR_SLOPE_START),
+                Guidance.next(InventedWater.map(cut)).reason());
     }
 
     @Test
@@ -181,7 +181,7 @@ class GuidanceTest {
         PegMap map = InventedWater.map(InventedWater.guided(InventedWater.cut(), InventedWater::cutDepth, 15));
         List<Candidate> open = Candidates.of(map.peg(), map.water()).open();
         double least =
-                ValueOfInformation.ofDeepest(map, open, GuidanceWeights.USUAL).most();
+                ValueOfInformation.ofDeepest(map, open, GuidanceWeights.USUAL).max();
 
         assertEquals(
                 NextReading.Purpose.DEEPEST,
@@ -191,12 +191,12 @@ class GuidanceTest {
         assertTrue(Double.isNaN(Guidance.next(map, withLeast(0.9 * least)).gain()));
     }
 
-    private static GuidanceWeights withLeast(double deepestLeast) {
+    private static GuidanceWeights withLeast(double minDeepestGain) {
         GuidanceWeights usual = GuidanceWeights.USUAL;
         return new GuidanceWeights(
                 usual.spreadUntil(),
                 usual.deepestUntil(),
-                deepestLeast,
+                minDeepestGain,
                 usual.followed(),
                 usual.mapEvery(),
                 usual.deepShare(),
@@ -215,7 +215,7 @@ class GuidanceTest {
     }
 
     @Test
-    void theReasonNamesTheGroundAndTheDepthSought() throws InputException {
+    void theReasonHasTheGroundAndTheDepthSought() throws InputException {
         Peg peg = InventedWater.guided(InventedWater.cut(), InventedWater::cutDepth, 14);
         Peg wished = peg.withWishes(Wishes.NONE.withTarget(OptionalDouble.of(0.8)));
         List<Candidate> open = Candidates.of(wished, PegWater.of(wished)).open();
@@ -224,32 +224,12 @@ class GuidanceTest {
 
         for (Decision choice : appraisal.choices()) {
             if (choice.zone().isPresent() && choice.targetMetres() == 0.8) {
-                String why = Reasons.flat(map, choice, false);
-                assertTrue(why.contains("2 ft 7 in"), why);
-                String ground = choice.zone().get() == Zone.ACROSS
-                        ? "ledge across"
-                        : choice.zone().get().words();
-                assertTrue(why.contains(ground), why);
+                assertEquals(
+                        new Reason.FlatSpotSought(
+                                Reason.FlatQuestion.DEPTH, choice.zone().get(), true, 0.8),
+                        Reasons.flat(map, choice, Reason.FlatQuestion.DEPTH));
             }
         }
-    }
-
-    @Test
-    void reasonsAreOneSentence() throws InputException {
-        Peg peg = InventedWater.cut();
-        for (int i = 0; i < 18; i++) {
-            NextReading next = Guidance.next(InventedWater.map(peg));
-            assertTrue(next.why().matches("[A-Z].*[^.]\\."), next.why());
-            peg = peg.withReading(InventedWater.read(next.place(), InventedWater::cutDepth));
-        }
-    }
-
-    @Test
-    void whereSaysDistanceDirectionClockAndAim() {
-        Peg peg = InventedWater.cut().withMarks(List.of(new Mark("white pipe", new Place(0, 11.5), Extras.NONE)));
-        NextReading next = new NextReading(Place.polar(10, 0), NextReading.Purpose.MAP, "Because.", Double.NaN, false);
-
-        assertEquals("section 6 (10.0 m), straight out (12:00), at white pipe", next.where(Wording.of(peg)));
     }
 
     @Test

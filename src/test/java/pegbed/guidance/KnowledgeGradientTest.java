@@ -140,7 +140,7 @@ class KnowledgeGradientTest {
             double s2 = slopeSd * slopeSd;
             Disc disc = new Disc(depth, x, y, depthSd * depthSd, covariance, covariance, s2, 0, s2);
             double[] most = new double[1];
-            new FlatWorth(0.8).most(disc, 0, 0, 0, new double[1], most);
+            new FlatWorth(0.8).upperBound(disc, 0, 0, 0, new double[1], most);
 
             // The probabilities themselves, by plain sampling of the slope and of the depth beside it.
             double worth = 0;

@@ -27,9 +27,9 @@ class StopRuleTest {
             NextReading next = Guidance.next(InventedWater.map(peg));
             stopped = next.stop();
             if (stopped) {
-                assertTrue(next.gain() < StopRule.LEAST_GAIN);
+                assertTrue(next.gain() < StopRule.MIN_GAIN);
                 // The earlier gain is reckoned again with what has been learned since, so that it may differ a little.
-                assertTrue(before < 2 * StopRule.LEAST_GAIN, "gain before: " + before);
+                assertTrue(before < 2 * StopRule.MIN_GAIN, "gain before: " + before);
             }
             before = next.gain();
             peg = peg.withReading(InventedWater.read(next.place(), InventedWater::cutDepth));
@@ -52,13 +52,13 @@ class StopRuleTest {
             PegMap map = InventedWater.map(peg);
             double told = ValueOfInformation.of(
                             map, Candidates.of(peg, map.water()).open(), GuidanceWeights.USUAL)
-                    .mostBefore();
+                    .maxBefore();
             Peg fewer = peg.withToday(visit -> visit.withReadings(
                     visit.readings().subList(0, visit.readings().size() - 1)));
             PegMap earlier = InventedWater.map(fewer);
             double most = ValueOfInformation.of(
                             earlier, Candidates.of(fewer, earlier.water()).open(), GuidanceWeights.USUAL)
-                    .most();
+                    .max();
 
             // The earlier one has learned its own hyperparameters and looks at its own nodes.
             assertEquals(most, told, 0.05, "with " + count);

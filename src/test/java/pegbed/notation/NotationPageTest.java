@@ -13,10 +13,12 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
+import pegbed.wording.TypedLineWords;
 
 /** Every example on the page for anglers does what the page says. */
 class NotationPageTest {
     private static final Notation NOTATION = Notation.of(Pegs.TANSY);
+    private static final TypedLineWords WORDS = TypedLineWords.of(Pegs.TANSY);
 
     private record Example(String header, String typed, String answer) {}
 
@@ -49,7 +51,7 @@ class NotationPageTest {
     }
 
     private static String echo(String typed) throws NotationException {
-        return NOTATION.echo(NOTATION.parse(typed));
+        return WORDS.understood(NOTATION.parse(typed));
     }
 
     private static List<Example> read(Path page) throws IOException {

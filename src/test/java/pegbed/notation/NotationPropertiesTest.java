@@ -22,9 +22,12 @@ import pegbed.model.Precision;
 import pegbed.model.Reading;
 import pegbed.model.Typed;
 import pegbed.model.Units;
+import pegbed.wording.Quantities;
+import pegbed.wording.TypedLineWords;
 
 class NotationPropertiesTest {
     private static final Notation NOTATION = Notation.of(Pegs.TANSY);
+    private static final TypedLineWords WORDS = TypedLineWords.of(Pegs.TANSY);
 
     /** Half of the last printed digit, with a little for arithmetic. */
     private static double half(double lastDigit) {
@@ -52,11 +55,11 @@ class NotationPropertiesTest {
         assertEquals(new Typed(typedDistance, typedDirection, typedDepth), read.typed());
         assertEquals(distanceMetres, read.place().distanceMetres(), half(0.01));
         if (read.place().distanceMetres() > 0) {
-            double turn = Direction.halfTurn(read.place().angleDegrees() - angleDegrees);
+            double turn = Sights.halfTurn(read.place().angleDegrees() - angleDegrees);
             assertEquals(0, turn, half(0.1));
         }
         double lastDigit = switch (depth) {
-            case FEET -> 0.1 * Numbers.INCH_METRES;
+            case FEET -> 0.1 * FeetAndInches.INCH_METRES;
             case CENTIMETRES, METRES -> 0.001;
         };
         assertEquals(depthMetres, read.depthMetres(), half(lastDigit));
@@ -102,7 +105,7 @@ class NotationPropertiesTest {
                 NOTATION, new ShortForm(Units.USUAL, Pegs.TANSY.pole(), ',').printReading(reading));
 
         assertEquals(distanceMetres, again.place().distanceMetres(), half(0.01));
-        assertEquals(depthMetres, again.depthMetres(), half(0.1 * Numbers.INCH_METRES));
+        assertEquals(depthMetres, again.depthMetres(), half(0.1 * FeetAndInches.INCH_METRES));
         assertEquals("", again.note());
     }
 
@@ -124,8 +127,8 @@ class NotationPropertiesTest {
         assertMirrored(place(notation, mark + "-" + offset), place(mirrored, mark + "+" + offset));
         assertMirrored(place(notation, mark + "-" + offset + "deg"), place(mirrored, mark + "+" + offset + "deg"));
         assertEquals(
-                mirrorWords(Wording.of(BENT).aim(place(notation, degrees + "L"))),
-                Wording.of(Pegs.mirrored(BENT)).aim(place(mirrored, degrees + "R")));
+                mirrorWords(Quantities.of(BENT).aim(place(notation, degrees + "L"))),
+                Quantities.of(Pegs.mirrored(BENT)).aim(place(mirrored, degrees + "R")));
     }
 
     private static final Peg BENT = Pegs.TANSY.withBanks(Pegs.far(-12, 11, -6, 13, 0, 12.5, 5, 14, 11, 10));
@@ -161,11 +164,11 @@ class NotationPropertiesTest {
         assertReadOrRefused(typed);
     }
 
-    /** Whatever is typed is either understood, with a finite place and an echo, or refused by name. */
+    /** Whatever is typed is either understood, with a finite place and words, or refused by name. */
     private static void assertReadOrRefused(String typed) {
         try {
             Line line = NOTATION.parse(typed);
-            assertFalse(NOTATION.echo(line).isBlank());
+            assertFalse(WORDS.understood(line).isBlank());
             if (line instanceof Line.ReadingLine reading) {
                 Precision precision = reading.reading().precision();
                 assertTrue(precision.sdAngleDegrees() > 0 && precision.sdDistanceMetres() > 0);

@@ -308,22 +308,4 @@ class NotationTest {
     void aReadingBeyondReachIsKept() throws NotationException {
         assertEquals(25, reading("25 0 5'").place().distanceMetres(), 1e-12);
     }
-
-    @Test
-    void theEchoFollowsTheUnits() throws NotationException {
-        Notation metric = Notation.of(Pegs.with(Pegs.TANSY, Units.Depth.CENTIMETRES, Units.Distance.METRES));
-        Notation feet = Notation.of(Pegs.with(Pegs.TANSY, Units.Depth.METRES, Units.Distance.FEET));
-
-        assertEquals("11.25 m, 20° left (11:20), 137 cm (1.37 m)", metric.echo(metric.parse("11,25 -20 4'6")));
-        assertEquals("10.97 m (36 ft), 14° left (11:32), 1.37 m", feet.echo(feet.parse("36ft 11:32 4'6")));
-    }
-
-    @Test
-    void anEchoOutlivesItsMark() throws NotationException {
-        Line line = NOTATION.parse("s6 @post+1 5'6");
-
-        assertEquals(
-                "10.0 m (s6), 4.4° left (11:50), 5 ft 6 in (1.68 m)",
-                Notation.of(Pegs.TANSY.withMarks(java.util.List.of())).echo(line));
-    }
 }

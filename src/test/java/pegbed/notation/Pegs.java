@@ -11,9 +11,9 @@ import pegbed.model.Place;
 import pegbed.model.Units;
 
 /** Invented pegs for the tests of the notation. */
-final class Pegs {
+public final class Pegs {
     /** A 16 m pole, a straight far bank 13 m out, four marks on it; feet and sections. */
-    static final Peg TANSY = Peg.EMPTY
+    public static final Peg TANSY = Peg.EMPTY
             .withBanks(far(-12, 13, 12, 13))
             .withMarks(List.of(
                     mark("gate", -7, 13),
@@ -23,7 +23,7 @@ final class Pegs {
 
     private Pegs() {}
 
-    static Banks far(double... xy) {
+    public static Banks far(double... xy) {
         return new Banks(
                 List.of(),
                 Stream.iterate(0, i -> i < xy.length, i -> i + 2)
@@ -32,16 +32,16 @@ final class Pegs {
                 List.of());
     }
 
-    static Mark mark(String name, double xMetres, double yMetres) {
+    public static Mark mark(String name, double xMetres, double yMetres) {
         return new Mark(name, new Place(xMetres, yMetres), Extras.NONE);
     }
 
-    static Peg with(Peg peg, Units.Depth depth, Units.Distance distance) {
+    public static Peg with(Peg peg, Units.Depth depth, Units.Distance distance) {
         return peg.withUnits(new Units(depth, distance));
     }
 
     /** The same peg with left and right exchanged. */
-    static Peg mirrored(Peg peg) {
+    public static Peg mirrored(Peg peg) {
         List<BankPoint> far = peg.banks().far().stream()
                 .map(point ->
                         BankPoint.at(-point.place().xMetres(), point.place().yMetres()))

@@ -109,8 +109,8 @@ class LineChoiceTest {
         return lines.containsAll(fixed)
                 && counts
                 && spaced
-                && lines.size() <= wanted.mostLines()
-                && rigs(lines) <= Math.max(wanted.mostRigs(), rigs(fixed));
+                && lines.size() <= wanted.maxLines()
+                && rigs(lines) <= Math.max(wanted.maxRigs(), rigs(fixed));
     }
 
     private static int crossings(List<LineCandidate> lines) {

@@ -28,6 +28,7 @@ import pegbed.storage.table.BanksTable;
 import pegbed.storage.table.LogTable;
 import pegbed.storage.table.PointsTable;
 import pegbed.storage.table.ReadingsTable;
+import pegbed.wording.TypedLineWords;
 
 /** What comes in from outside, honest examples of it, and what reads it. */
 enum Input {
@@ -155,7 +156,7 @@ enum Input {
         @Override
         void read(byte[] bytes) throws InputException {
             Line line = notation.parse(text(bytes));
-            notation.echo(line);
+            TypedLineWords.of(peg).understood(line);
             PegWriter.text(Entry.in(peg, line));
         }
     },

@@ -186,7 +186,7 @@ public final class GuidedBench {
                         Locale.ROOT,
                         "At the stop, %s: below a gain of %.2f, said in %d of %d runs with %d readings left to take",
                         folder,
-                        StopRule.LEAST_GAIN,
+                        StopRule.MIN_GAIN,
                         stopped,
                         all,
                         MORE),

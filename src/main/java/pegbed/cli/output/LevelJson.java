@@ -6,12 +6,12 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import pegbed.model.Peg;
 import pegbed.model.Visit;
-import pegbed.notation.Wording;
 import pegbed.surface.posterior.BottomChange;
 import pegbed.surface.posterior.VisitLevel;
 import pegbed.visits.LevelAnswer;
 import pegbed.visits.LevelAnswer.CheckReading;
 import pegbed.wording.LevelWords;
+import pegbed.wording.Quantities;
 
 /** The answers of {@code pegbed level} in JSON. */
 public final class LevelJson {
@@ -21,7 +21,7 @@ public final class LevelJson {
 
     public static ObjectNode of(Peg peg, LevelAnswer answer, List<AfterCheck> after) {
         LevelWords words = new LevelWords(peg);
-        Wording wording = Wording.of(peg);
+        Quantities quantities = Quantities.of(peg);
         ObjectNode root = NODES.objectNode();
         Visit today = peg.today();
         root.put("visits", peg.visits().size());
@@ -34,7 +34,7 @@ public final class LevelJson {
         ArrayNode added = root.putArray("added");
         for (AfterCheck check : after) {
             ObjectNode node = added.addObject();
-            node.put("reading", check.echo());
+            node.put("reading", check.understood());
             check.answer().against().ifPresent(level -> node.set("level", level(level, words)));
         }
         ArrayNode checks = root.putArray("checks");
@@ -42,8 +42,8 @@ public final class LevelJson {
             ObjectNode node = checks.addObject();
             node.put("distance_m", Output.rounded(check.place().distanceMetres(), 2));
             node.put("angle_deg", Output.rounded(check.place().angleDegrees(), 1));
-            node.put("section", wording.distance(check.place().distanceMetres()));
-            node.put("aim", wording.aim(check.place()));
+            node.put("section", quantities.distance(check.place().distanceMetres()));
+            node.put("aim", quantities.aim(check.place()));
             node.put("depth_m", Output.rounded(check.depthMetres(), 3));
             node.put("sd_after_m", Output.rounded(check.sdAfterMetres(), 4));
             node.put("words", words.check(check));

@@ -4,11 +4,11 @@ import java.io.PrintWriter;
 import java.util.List;
 import pegbed.model.Peg;
 import pegbed.model.Visit;
-import pegbed.notation.Wording;
 import pegbed.surface.posterior.VisitLevel;
 import pegbed.visits.LevelAnswer;
 import pegbed.visits.LevelAnswer.CheckReading;
 import pegbed.wording.LevelWords;
+import pegbed.wording.Quantities;
 
 /** The answers of {@code pegbed level} in words. */
 public final class LevelText {
@@ -18,18 +18,18 @@ public final class LevelText {
         LevelWords words = new LevelWords(peg);
         Visit today = peg.today();
         out.println(peg.name().title() + ", " + words.visit(peg.visits().size() - 1) + ", "
-                + count(today.readings().size()) + " today"
+                + Quantities.readings(today.readings().size()) + " today"
                 + (today.boardToWaterMetres().isPresent()
                         ? ", board to water "
-                                + Wording.of(peg)
+                                + Quantities.of(peg)
                                         .depth(today.boardToWaterMetres().getAsDouble())
                         : ""));
         for (AfterCheck check : after) {
-            out.println("Added: " + check.echo());
+            out.println("Added: " + check.understood());
             check.answer().against().ifPresent(level -> out.println("  " + words.level(level)));
         }
         if (answer.levels().isEmpty()) {
-            out.println("This is the first visit: its level is the one that later visits are told against.");
+            out.println(LevelWords.FIRST_VISIT);
         }
         if (after.isEmpty() || answer.levels().size() > 1) {
             answer.levels().forEach(level -> out.println(line(level, words)));
@@ -46,7 +46,7 @@ public final class LevelText {
                 out.println("     " + words.why(check));
             }
         } else if (answer.against().isPresent()) {
-            out.println("That is as well as a reading can tell it.");
+            out.println(LevelWords.KNOWN_WELL);
         }
     }
 
@@ -54,9 +54,5 @@ public final class LevelText {
         return level.readings() == 0
                 ? "Nothing that was read on " + words.visit(level.visit()) + " is used."
                 : words.level(level);
-    }
-
-    private static String count(int readings) {
-        return readings + (readings == 1 ? " reading" : " readings");
     }
 }

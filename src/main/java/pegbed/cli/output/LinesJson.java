@@ -9,10 +9,12 @@ import pegbed.findings.Findings;
 import pegbed.findings.FlatSpot;
 import pegbed.findings.Spot;
 import pegbed.findings.SteepestSlope;
-import pegbed.findings.Steepness;
 import pegbed.geometry.Doubts;
+import pegbed.model.Peg;
 import pegbed.model.Place;
 import pegbed.surface.posterior.ReadingCheck;
+import pegbed.wording.FindingWords;
+import pegbed.wording.Steepness;
 
 /** The answers of {@code pegbed lines} in JSON. The keys are a contract. */
 public final class LinesJson {
@@ -26,7 +28,7 @@ public final class LinesJson {
         root.put("learned", findings.map().bottom().learned());
         NeighbouringPegsJson.put(root, findings.map().bottom().lesson());
         root.put("target_m", Output.rounded(findings.targetMetres(), 3));
-        root.set("deepest", deepest(findings.deepest()));
+        root.set("deepest", deepest(findings.map().peg(), findings.deepest()));
         ArrayNode flats = root.putArray("flats");
         findings.flats().forEach(flat -> flats.add(flat(flat)));
         ArrayNode slopes = root.putArray("slopes");
@@ -42,10 +44,10 @@ public final class LinesJson {
         return root;
     }
 
-    private static ObjectNode deepest(Deepest deepest) {
+    private static ObjectNode deepest(Peg peg, Deepest deepest) {
         ObjectNode node = spot(deepest.spot());
         area(node, deepest.area());
-        node.put("settles", deepest.settles());
+        node.put("settles", FindingWords.of(peg).settles(deepest));
         return node;
     }
 
@@ -56,7 +58,7 @@ public final class LinesJson {
         flat.area().ifPresentOrElse(area -> area(node, area), () -> node.put("area_m2", 0));
         flat.circle().ifPresent(circle -> node.put("circle_radius_m", Output.rounded(circle.radiusMetres(), 2)));
         node.put("p", Output.rounded(flat.spot().pFlat(), 3));
-        node.put("words", flat.confidence().words());
+        node.put("words", FindingWords.confidence(flat.confidence()));
         flat.nearestMetres().ifPresent(depth -> node.put("nearest_m", Output.rounded(depth, 3)));
         return node;
     }

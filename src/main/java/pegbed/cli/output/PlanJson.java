@@ -9,6 +9,7 @@ import pegbed.model.ShotGroup;
 import pegbed.plan.Plan;
 import pegbed.plan.PlannedLine;
 import pegbed.plan.Rig;
+import pegbed.wording.FindingWords;
 import pegbed.wording.PlanWords;
 import pegbed.wording.RigWords;
 
@@ -36,7 +37,7 @@ public final class PlanJson {
         LinesJson.spot(node, line.spot());
         node.put("flat_at_m", Output.rounded(line.candidate().flatAtMetres(), 3));
         node.put("area_m2", Output.rounded(line.candidate().areaMetres2(), 2));
-        node.put("words", line.candidate().confidence().words());
+        node.put("words", FindingWords.confidence(line.candidate().confidence()));
         node.put("distance", words.distance(line));
         node.put("direction", words.direction(line));
         node.put("clock", words.clock(line));

@@ -6,6 +6,7 @@ import java.util.List;
 import pegbed.plan.Plan;
 import pegbed.plan.PlannedLine;
 import pegbed.plan.Rig;
+import pegbed.wording.CardWords;
 import pegbed.wording.PlanWords;
 import pegbed.wording.RigWords;
 
@@ -40,7 +41,7 @@ final class PlanText {
         }
         table(rows);
         if (plan.lines().isEmpty()) {
-            out.println("  These readings show no line to fish yet.");
+            out.println("  " + CardWords.NO_LINES);
         }
         for (PlannedLine line : plan.lines()) {
             out.println("  " + line.number() + ": " + words.why(line));

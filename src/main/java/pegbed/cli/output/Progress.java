@@ -6,7 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import pegbed.model.Monitor;
 
-/** Tells on standard error how far long work is, where that is a terminal; else it is silent. */
+/** Shows on standard error how far long work is, where that is a terminal; else it is silent. */
 public final class Progress {
     private static final Path STANDARD_ERROR = Path.of("/proc/self/fd/2");
 
@@ -23,7 +23,7 @@ public final class Progress {
         this.isTerminal = isTerminal;
     }
 
-    /** There is a console, and where the system tells what standard error is, it is a device and no file or pipe. */
+    /** There is a console, and where the system shows what standard error is, it is a device and no file or pipe. */
     @SuppressWarnings("SystemConsoleNull") // From Java 22 on there is always one; the device decides then.
     private static boolean isTerminal() {
         if (System.console() == null) {

@@ -36,10 +36,10 @@ public final class CardDrawing {
     /** How far the paper about the map goes beyond the sheet, so that nothing shows at its edge. */
     private static final double BLEED = 4;
 
-    /** Where letters would have to be smaller, the card leaves out which reading would tell most about each line. */
-    private static final double LEAST_SCALE_FOR_CHECKS = 0.85;
+    /** Where letters would have to be smaller, the card leaves out which reading would settle most about each line. */
+    private static final double MIN_SCALE_FOR_CHECKS = 0.85;
 
-    private static final double LEAST_MAP_HEIGHT = 150;
+    private static final double MIN_MAP_HEIGHT = 150;
     private static final double[] SCALES = {1.12, 1.06, 1, 0.94, 0.88, 0.82, 0.76, 0.70, 0.64, 0.58, 0.52};
 
     /** The map of a card has no soundings and no flats: the lines are what counts. */
@@ -82,14 +82,14 @@ public final class CardDrawing {
     private Drawing sheet() {
         double wished = wishedMapHeight();
         for (double scale : SCALES) {
-            boolean bestChecks = scale >= LEAST_SCALE_FOR_CHECKS;
+            boolean bestChecks = scale >= MIN_SCALE_FOR_CHECKS;
             CardText text = new CardText(plan, measure, scale, bestChecks, MARGIN, WIDTH_POINTS - MARGIN);
             double above = text.above(MARGIN).y();
             double below = text.below(0).y();
             double room = HEIGHT_POINTS - MARGIN - above - below;
             boolean last = scale == SCALES[SCALES.length - 1];
-            double least = scale > 1 ? wished : Math.min(wished, LEAST_MAP_HEIGHT);
-            if (room >= least || last) {
+            double min = scale > 1 ? wished : Math.min(wished, MIN_MAP_HEIGHT);
+            if (room >= min || last) {
                 double height = Math.max(40, Math.min(wished, room));
                 return sheet(text, new Envelope(MARGIN, WIDTH_POINTS - MARGIN, above + 4, above + height));
             }

@@ -1,6 +1,5 @@
 package pegbed.report.card;
 
-import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -16,8 +15,11 @@ import pegbed.report.drawing.Role;
 import pegbed.report.drawing.Stroke;
 import pegbed.report.drawing.TextMeasure;
 import pegbed.report.map.Heading;
+import pegbed.wording.CardWords;
+import pegbed.wording.Caution;
 import pegbed.wording.PlanWords;
 import pegbed.wording.RigWords;
+import pegbed.wording.Sentences;
 
 /** What is written on the A5 card above and below its map. */
 final class CardText {
@@ -39,7 +41,7 @@ final class CardText {
     private final double left;
     private final double right;
 
-    /** @param bestChecks whether it says which reading would tell most about each line */
+    /** @param bestChecks whether it says which reading would settle most about each line */
     CardText(Plan plan, TextMeasure measure, double scale, boolean bestChecks, double left, double right) {
         this.plan = plan;
         peg = plan.findings().map().peg();
@@ -56,10 +58,10 @@ final class CardText {
         Flow flow = new Flow(measure, scale, top);
         flow.paragraph(Role.TITLE, TITLE, left, right, Heading.title(peg));
         flow.paragraph(Role.SUBTITLE, BODY, left, right, Heading.subtitle(peg));
-        if (Cautions.hasOverheadLine(peg)) {
+        Caution.markedLine(peg).ifPresent(warning -> {
             flow.skip(2);
-            flow.paragraph(Role.TITLE, HEAD, left, right, Cautions.of(peg).get(0));
-        }
+            flow.paragraph(Role.TITLE, HEAD, left, right, warning);
+        });
         return flow;
     }
 
@@ -83,9 +85,8 @@ final class CardText {
             flow.paragraph(Role.LEGEND_HEADING, NOTE, left, right, shortfall);
         }
         rule(flow);
-        List<String> cautions = Cautions.of(peg);
-        for (String caution : cautions.subList(Cautions.hasOverheadLine(peg) ? 1 : 0, cautions.size())) {
-            flow.paragraph(Role.CAUTION, CAUTION, left, right, caution);
+        for (Caution caution : Caution.values()) {
+            flow.paragraph(Role.CAUTION, CAUTION, left, right, caution.shortForm());
         }
         return flow;
     }
@@ -99,7 +100,7 @@ final class CardText {
                 HEAD,
                 text,
                 right,
-                PlanWords.capital(words.where(line)) + ": " + words.distance(line),
+                Sentences.capital(words.where(line)) + ": " + words.distance(line),
                 depth);
         String rig = CardWords.towards(words, line) + ". Rig " + line.rig() + ".";
         flow.paragraph(Role.LEGEND_HEADING, BODY, text, right, rig);

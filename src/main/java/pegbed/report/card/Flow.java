@@ -10,7 +10,7 @@ import pegbed.report.drawing.Lettering;
 import pegbed.report.drawing.Role;
 import pegbed.report.drawing.Text;
 import pegbed.report.drawing.TextMeasure;
-import pegbed.report.map.Figures;
+import pegbed.report.map.SingleLine;
 
 /** Text running down a sheet, broken where a line is full. Positions in points, y down. */
 final class Flow {
@@ -18,7 +18,7 @@ final class Flow {
     private static final double LEADING = 1.24;
 
     /** Letters smaller than this can't be read at arm's length (our choice). */
-    private static final double LEAST_LETTERS_POINTS = 5.5;
+    private static final double MIN_LETTERS_POINTS = 5.5;
 
     private final TextMeasure measure;
     private final double scale;
@@ -57,7 +57,7 @@ final class Flow {
     /** Writes words between two edges, in as many lines as they need. */
     void paragraph(Role role, Lettering wanted, double left, double right, String words) {
         Lettering lettering = scaled(wanted);
-        for (String line : lines(Figures.oneLine(words, LONGEST_SIGNS), lettering, right - left)) {
+        for (String line : lines(SingleLine.of(words, LONGEST_SIGNS), lettering, right - left)) {
             y += lettering.sizePoints() * LEADING;
             text(role, lettering, left, baseline(lettering), Text.Align.START, line);
         }
@@ -67,7 +67,7 @@ final class Flow {
     void headed(Role role, Lettering wanted, double left, double right, String words, String atRight) {
         Lettering lettering = scaled(wanted);
         double rightWidth = measure.widthPoints(atRight, lettering);
-        List<String> lines = lines(Figures.oneLine(words, LONGEST_SIGNS), lettering, right - left - rightWidth - 8);
+        List<String> lines = lines(SingleLine.of(words, LONGEST_SIGNS), lettering, right - left - rightWidth - 8);
         for (int i = 0; i < lines.size(); i++) {
             y += lettering.sizePoints() * LEADING;
             text(role, lettering, left, baseline(lettering), Text.Align.START, lines.get(i));
@@ -94,7 +94,7 @@ final class Flow {
     }
 
     private Lettering scaled(Lettering lettering) {
-        double points = Math.max(LEAST_LETTERS_POINTS, lettering.sizePoints() * scale);
+        double points = Math.max(MIN_LETTERS_POINTS, lettering.sizePoints() * scale);
         return new Lettering(points, lettering.bold(), lettering.italic());
     }
 

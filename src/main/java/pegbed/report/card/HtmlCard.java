@@ -18,8 +18,11 @@ import pegbed.report.map.Heading;
 import pegbed.report.map.MapDrawing;
 import pegbed.report.paint.AwtLetters;
 import pegbed.report.paint.SvgWriter;
+import pegbed.wording.CardWords;
+import pegbed.wording.Caution;
 import pegbed.wording.PlanWords;
 import pegbed.wording.RigWords;
+import pegbed.wording.Sentences;
 
 /**
  * The card as one page of HTML for a phone. It has no script and asks for nothing from elsewhere, and a content security
@@ -57,16 +60,16 @@ final class HtmlCard {
                 .element("h1", "", title)
                 .element("p", "", Heading.subtitle(peg))
                 .raw("</header>\n<main>\n");
-        if (Cautions.hasOverheadLine(peg)) {
-            page.element(
-                    "p", " class=\"warning\" role=\"alert\"", Cautions.of(peg).get(0));
-        }
+        Caution.markedLine(peg).ifPresent(warning -> page.element("p", " class=\"warning\" role=\"alert\"", warning));
         map(title);
         lines();
         rigs();
         shortfalls();
         page.raw("</main>\n<footer>\n").element("h2", "", "Take care").raw("<ul>\n");
-        Cautions.of(peg).forEach(caution -> page.element("li", "", caution));
+        Caution.markedLine(peg).ifPresent(warning -> page.element("li", "", warning));
+        for (Caution caution : Caution.values()) {
+            page.element("li", "", caution.shortForm());
+        }
         return page.raw("</ul>\n</footer>\n</body>\n</html>\n").toString();
     }
 
@@ -103,10 +106,10 @@ final class HtmlCard {
         }
         for (PlannedLine line : plan.lines()) {
             page.raw("<article>\n<h3><b class=\"number\">" + line.number() + "</b> ")
-                    .element("span", "", PlanWords.capital(words.where(line)))
+                    .element("span", "", Sentences.capital(words.where(line)))
                     .element("span", " class=\"depth\"", words.depth(line) + " " + words.plusMinus(line))
                     .raw("</h3>\n");
-            page.element("p", " class=\"far\"", PlanWords.capital(words.distance(line)));
+            page.element("p", " class=\"far\"", Sentences.capital(words.distance(line)));
             page.element("p", "", CardWords.towards(words, line));
             page.element("p", "", "Rig " + line.rig() + ". " + words.order(line));
             for (String warning : words.warnings(line)) {

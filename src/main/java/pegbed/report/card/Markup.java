@@ -1,6 +1,6 @@
 package pegbed.report.card;
 
-import pegbed.report.map.Figures;
+import pegbed.report.map.SingleLine;
 
 /** HTML in the making: markup of the program's own, and texts in which nothing is markup. */
 final class Markup {
@@ -22,7 +22,7 @@ final class Markup {
      */
     Markup element(String name, String attributes, String text) {
         html.append('<').append(name).append(attributes).append('>');
-        escape(Figures.oneLine(text, LONGEST_SIGNS));
+        escape(SingleLine.of(text, LONGEST_SIGNS));
         html.append("</").append(name).append(">\n");
         return this;
     }

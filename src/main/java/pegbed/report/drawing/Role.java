@@ -85,7 +85,7 @@ public enum Role {
     /** Disc under a line's number. */
     LINE_BADGE,
     LINE_NUMBER,
-    /** Ring where the next reading would tell most. */
+    /** Ring where the next reading is worth most. */
     NEXT_READING,
     NEXT_READING_LABEL,
     /** Platform under the angler. */

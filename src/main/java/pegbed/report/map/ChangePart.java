@@ -2,17 +2,17 @@ package pegbed.report.map;
 
 import org.locationtech.jts.geom.Geometry;
 import pegbed.findings.PegMap;
-import pegbed.notation.Wording;
 import pegbed.report.drawing.Frame;
 import pegbed.report.drawing.Layer;
 import pegbed.report.drawing.Lettering;
 import pegbed.report.drawing.Role;
 import pegbed.surface.posterior.BottomChange;
+import pegbed.wording.LevelWords;
 
 /** Places where a later visit shows that the bottom has changed: a toothed ring, and by how much. */
 final class ChangePart {
     /** The ring is no smaller on the sheet, so that a line's own ring does not hide it, points. */
-    private static final double LEAST_POINTS = 18;
+    private static final double MIN_POINTS = 18;
 
     private static final double TOOTH_POINTS = 3.5;
 
@@ -29,7 +29,7 @@ final class ChangePart {
     }
 
     private static double radiusPoints(Composition to) {
-        return Math.max(LEAST_POINTS, BottomChange.HALF_FELT_METRES * to.view.pointsPerMetre());
+        return Math.max(MIN_POINTS, BottomChange.HALF_FELT_METRES * to.view.pointsPerMetre());
     }
 
     static Geometry ring(double radiusPoints, boolean deeper) {
@@ -41,11 +41,11 @@ final class ChangePart {
         if (!to.shows(Layer.CHANGED)) {
             return;
         }
-        Wording wording = Wording.of(map.peg());
+        LevelWords words = new LevelWords(map.peg());
         double above = radiusPoints(to) + TOOTH_POINTS + 6;
         for (BottomChange change : map.bottom().changes()) {
             Composition.Label label = new Composition.Label(
-                    Role.CHANGED_LABEL, Layer.CHANGED, Lettering.bold(10), words(wording, change));
+                    Role.CHANGED_LABEL, Layer.CHANGED, Lettering.bold(10), words.amount(change));
             double x = change.xMetres();
             double y = change.yMetres();
             double side = above - 3 + to.measure.widthPoints(label.words(), label.lettering()) / 2;
@@ -77,10 +77,5 @@ final class ChangePart {
                 return;
             }
         }
-    }
-
-    private static String words(Wording wording, BottomChange change) {
-        return wording.depthToHalfInch(Math.abs(change.deeperMetres()))
-                + (change.deeperMetres() > 0 ? " deeper" : " shallower");
     }
 }

@@ -17,13 +17,14 @@ import pegbed.report.drawing.Lettering;
 import pegbed.report.drawing.Role;
 import pegbed.report.drawing.View;
 import pegbed.surface.contour.Contour;
+import pegbed.wording.DepthFigures;
 
 /** Contours with their labels: along the line, upright, in a gap of it, clear of each other and of other contours. */
 final class ContourPart {
     private static final double STEP_POINTS = 6;
 
     /** A line shorter than so many widths of its label carries none. */
-    private static final double LEAST_WIDTHS = 2.2;
+    private static final double MIN_WIDTHS = 2.2;
 
     /** Labels of one line are so far apart, points; those of a heavier line less. */
     private static final double APART_POINTS = 560;
@@ -107,7 +108,7 @@ final class ContourPart {
                 Role.CONTOUR_LABEL,
                 Layer.CONTOURS,
                 new Lettering(8.5, isIndex(level), false),
-                Figures.depth(ground.contours().get(level).levelMetres(), unit));
+                DepthFigures.depth(ground.contours().get(level).levelMetres(), unit));
         Geometry lines = drawn.get(level);
         List<LineString> longest = new ArrayList<>();
         for (int i = 0; i < lines.getNumGeometries(); i++) {
@@ -127,7 +128,7 @@ final class ContourPart {
         double height = label.lettering().sizePoints() * Lettering.CAP_HEIGHT + 2;
         LineWalk walk = new LineWalk(line);
         double length = walk.length();
-        if (length < LEAST_WIDTHS * width) {
+        if (length < MIN_WIDTHS * width) {
             return;
         }
         List<Seat> seats = new ArrayList<>();

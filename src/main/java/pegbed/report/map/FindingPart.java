@@ -13,13 +13,13 @@ import pegbed.findings.FlatSpot;
 import pegbed.findings.PegMap;
 import pegbed.findings.Zone;
 import pegbed.geometry.Shapes;
-import pegbed.notation.Wording;
 import pegbed.report.drawing.Frame;
 import pegbed.report.drawing.Layer;
 import pegbed.report.drawing.Lettering;
 import pegbed.report.drawing.Role;
 import pegbed.surface.grid.GridFrame;
 import pegbed.surface.posterior.Disc;
+import pegbed.wording.MapWords;
 
 /** The deepest place, the flat spots with their numbers, and the zones. */
 final class FindingPart {
@@ -104,13 +104,13 @@ final class FindingPart {
         if (!to.shows(Layer.DEEPEST) || !knowsDeepest(findings, ground)) {
             return;
         }
-        Wording wording = Wording.of(findings.map().peg());
+        MapWords words = MapWords.of(findings.map().peg());
         var spot = findings.deepest().spot();
         Composition.Label label = new Composition.Label(
                 Role.DEEPEST_LABEL,
                 Layer.DEEPEST,
                 Lettering.bold(11),
-                "deepest " + wording.depth(spot.depthMetres()) + " ± " + wording.depth(spot.sdMetres()));
+                "deepest " + words.shortDepth(spot.depthMetres(), spot.sdMetres()));
         double x = spot.place().xMetres();
         double y = spot.place().yMetres();
         double side = to.measure.widthPoints(label.words(), label.lettering()) / 2 + 13;

@@ -12,6 +12,7 @@ import pegbed.findings.PegMap;
 import pegbed.geometry.Overlay;
 import pegbed.geometry.Shapes;
 import pegbed.model.Units;
+import pegbed.notation.FeetAndInches;
 import pegbed.surface.BottomGrid;
 import pegbed.surface.contour.Contour;
 import pegbed.surface.contour.ContourLevels;
@@ -96,20 +97,20 @@ record Ground(
     }
 
     private static ContourLevels levels(BottomGrid grid, Units.Depth unit) {
-        double least = Double.POSITIVE_INFINITY;
-        double most = 0;
+        double min = Double.POSITIVE_INFINITY;
+        double max = 0;
         for (int i = 0; i < grid.frame().size(); i++) {
             if (grid.isWater(i) && grid.sd().at(i) <= UNKNOWN_METRES) {
-                least = Math.min(least, Math.max(0, grid.depth().at(i)));
-                most = Math.max(most, grid.depth().at(i));
+                min = Math.min(min, Math.max(0, grid.depth().at(i)));
+                max = Math.max(max, grid.depth().at(i));
             }
         }
-        return ContourLevels.between(Math.min(least, most), most, unit);
+        return ContourLevels.between(Math.min(min, max), max, unit);
     }
 
     /** Whether the line of a level is one of the heavier ones: whole feet or half metres, or every fifth step of more. */
     boolean isIndex(double levelMetres, Units.Depth unit) {
-        double usual = unit == Units.Depth.FEET ? 0.3048 : 0.5;
+        double usual = unit == Units.Depth.FEET ? FeetAndInches.FOOT_METRES : 0.5;
         double every = levels.stepMetres() < usual - 1e-9 ? usual : 5 * levels.stepMetres();
         double times = levelMetres / every;
         return Math.abs(times - Math.rint(times)) < 1e-6;
@@ -142,10 +143,10 @@ record Ground(
         return polygons(shape, SPECK_METRES2);
     }
 
-    private static Geometry polygons(Geometry shape, double leastMetres2) {
+    private static Geometry polygons(Geometry shape, double minMetres2) {
         List<Polygon> parts = new ArrayList<>();
         for (int i = 0; i < shape.getNumGeometries(); i++) {
-            if (shape.getGeometryN(i) instanceof Polygon polygon && polygon.getArea() > leastMetres2) {
+            if (shape.getGeometryN(i) instanceof Polygon polygon && polygon.getArea() > minMetres2) {
                 parts.add(polygon);
             }
         }

@@ -7,7 +7,7 @@ import java.util.Locale;
 import pegbed.model.Peg;
 import pegbed.model.PegName;
 import pegbed.model.Visit;
-import pegbed.notation.Wording;
+import pegbed.wording.Quantities;
 
 /** What stands over a picture of a peg. */
 public final class Heading {
@@ -17,7 +17,7 @@ public final class Heading {
 
     /** The peg's name, fit for one line. */
     public static String title(Peg peg) {
-        return Figures.oneLine(peg.name().title());
+        return SingleLine.of(peg.name().title());
     }
 
     /** Venue, date, level and number of readings, such as {@code Mallowfield Pools  ·  2 May 2026  ·  …}. */
@@ -26,13 +26,13 @@ public final class Heading {
         Visit today = peg.today();
         List<String> parts = new ArrayList<>();
         if (!name.venue().isBlank() && !name.water().isBlank()) {
-            parts.add(Figures.oneLine(name.venue()));
+            parts.add(SingleLine.of(name.venue()));
         }
         parts.add(today.start().map(DAY::format).orElse("no date"));
         parts.add(
                 today.boardToWaterMetres().isPresent()
                         ? "board to water "
-                                + Wording.of(peg)
+                                + Quantities.of(peg)
                                         .depth(today.boardToWaterMetres().getAsDouble())
                         : "level not measured");
         int readings = peg.readings().size();

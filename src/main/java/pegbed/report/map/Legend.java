@@ -10,7 +10,6 @@ import pegbed.findings.Findings;
 import pegbed.findings.FlatSpot;
 import pegbed.findings.PegMap;
 import pegbed.model.Units;
-import pegbed.notation.Wording;
 import pegbed.report.drawing.Fill;
 import pegbed.report.drawing.Frame;
 import pegbed.report.drawing.Layer;
@@ -19,6 +18,9 @@ import pegbed.report.drawing.Role;
 import pegbed.report.drawing.Stroke;
 import pegbed.report.drawing.Text;
 import pegbed.report.drawing.TextMeasure;
+import pegbed.wording.DepthFigures;
+import pegbed.wording.FindingWords;
+import pegbed.wording.Quantities;
 
 /** The legends of a sheet: depth bar, doubt, flat spots by number, signs. Each is a block that knows its size. */
 final class Legend {
@@ -37,7 +39,7 @@ final class Legend {
     private final Ground ground;
     private final TextMeasure measure;
     private final Units.Depth unit;
-    private final Wording wording;
+    private final Quantities quantities;
 
     Legend(PegMap map, Findings findings, Ground ground, TextMeasure measure) {
         this.map = map;
@@ -45,7 +47,7 @@ final class Legend {
         this.ground = ground;
         this.measure = measure;
         this.unit = map.peg().units().depth();
-        this.wording = Wording.of(map.peg());
+        this.quantities = Quantities.of(map.peg());
     }
 
     /** What draws a block with its top left corner at a place of the sheet. */
@@ -75,7 +77,7 @@ final class Legend {
         }
         List<Entry> flats = options.layers().contains(Layer.FLATS) ? flats() : List.of();
         if (!flats.isEmpty()) {
-            blocks.add(list("Flat at " + wording.depth(findings.targetMetres()), flats));
+            blocks.add(list("Flat at " + quantities.depth(findings.targetMetres()), flats));
         }
         List<Entry> signs = signs(options);
         if (!signs.isEmpty()) {
@@ -88,7 +90,7 @@ final class Legend {
         int bands = ground.bands().size();
         double swatch = Math.max(16, Math.min(44, BAR_SHARE * sheetWidth / bands));
         return new Block(bands * swatch, HEADING + BAR_HEIGHT + 2 * LINE + 5, (to, x, y) -> {
-            String heading = "Depth and contours, " + Figures.unit(unit);
+            String heading = "Depth and contours, " + DepthFigures.unit(unit);
             text(to, Role.LEGEND_HEADING, x, y + 9, Text.Align.START, HEADINGS, heading);
             double top = y + HEADING;
             for (int i = 0; i < bands; i++) {
@@ -102,7 +104,7 @@ final class Legend {
             for (int i = 1; i < bands; i++) {
                 double at = x + i * swatch;
                 double level = ground.levels().metres().get(i - 1);
-                String words = Figures.depth(level, unit);
+                String words = DepthFigures.depth(level, unit);
                 Lettering letters = ground.isIndex(level, unit) ? HEADINGS : LETTERS;
                 double half = measure.widthPoints(words, letters) / 2;
                 Geometry tick = Symbols.line(at, top, at, top + BAR_HEIGHT + 2.5);
@@ -132,8 +134,8 @@ final class Legend {
     }
 
     private List<Entry> doubts() {
-        String near = wording.depth(Ground.GUESS_METRES);
-        String far = wording.depth(Ground.ROUGH_GUESS_METRES);
+        String near = quantities.depth(Ground.GUESS_METRES);
+        String far = quantities.depth(Ground.ROUGH_GUESS_METRES);
         List<Entry> entries = new ArrayList<>();
         entries.add(new Entry("to about " + near + " or better", (to, x, y) -> veil(to, x, y, 0)));
         entries.add(new Entry("a guess: to about " + far, (to, x, y) -> veil(to, x, y, 1)));
@@ -172,8 +174,8 @@ final class Legend {
             FlatSpot flat = numbered.get(i);
             String number = Integer.toString(i + 1);
             entries.add(new Entry(
-                    flat.zone().words() + ": " + flat.confidence().words() + ", "
-                            + wording.depth(flat.spot().depthMetres()),
+                    flat.zone().words() + ": " + FindingWords.confidence(flat.confidence()) + ", "
+                            + quantities.depth(flat.spot().depthMetres()),
                     (to, x, y) -> {
                         Geometry ring = moved(Symbols.ring(6.2), x + SWATCH / 2, y + 5.2);
                         to.stroke(FindingPart.ring(flat.confidence()), Layer.FURNITURE, Frame.SHEET, ring);
@@ -185,7 +187,8 @@ final class Legend {
         for (FlatSpot flat : findings.flats()) {
             if (flat.confidence() == Confidence.NONE) {
                 String nearest = flat.nearestMetres().isPresent()
-                        ? "none, nearest " + wording.depth(flat.nearestMetres().getAsDouble())
+                        ? "none, nearest "
+                                + quantities.depth(flat.nearestMetres().getAsDouble())
                         : "none";
                 entries.add(new Entry(
                         flat.zone().words() + ": " + nearest,
@@ -258,7 +261,7 @@ final class Legend {
     }
 
     private Entry figure(String words, Role role, Lettering letters) {
-        return figure(words, role, letters, Figures.depth(1.3716, unit));
+        return figure(words, role, letters, DepthFigures.depth(1.3716, unit));
     }
 
     private Entry figure(String words, Role role, Lettering letters, String figure) {

@@ -100,8 +100,8 @@ public final class MapDrawing {
     /**
      * A whole sheet: title, map, legends and caution.
      *
-     * @param widthPoints width of the sheet, {@value Sheet#LEAST_WIDTH_POINTS} points or more
-     * @param heightPoints height of the sheet, {@value Sheet#LEAST_HEIGHT_POINTS} points or more
+     * @param widthPoints width of the sheet, {@value Sheet#MIN_WIDTH_POINTS} points or more
+     * @param heightPoints height of the sheet, {@value Sheet#MIN_HEIGHT_POINTS} points or more
      * @param measure how wide texts come out
      */
     public Drawing sheet(double widthPoints, double heightPoints, TextMeasure measure) {

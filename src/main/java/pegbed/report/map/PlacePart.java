@@ -54,7 +54,7 @@ final class PlacePart {
     static void addNames(Composition to, PegMap map) {
         for (Mark mark : map.peg().marks()) {
             Composition.Label label = new Composition.Label(
-                    Role.MARK_LABEL, Layer.MARKS, Lettering.italic(10.5), Figures.oneLine(mark.name(), LONGEST_NAME));
+                    Role.MARK_LABEL, Layer.MARKS, Lettering.italic(10.5), SingleLine.of(mark.name(), LONGEST_NAME));
             double x = mark.place().xMetres();
             double y = mark.place().yMetres();
             double side = to.measure.widthPoints(label.words(), label.lettering()) / 2 + 9;
@@ -65,7 +65,7 @@ final class PlacePart {
         for (Hazard hazard : map.peg().hazards()) {
             Point middle = middle(hazard);
             String words = hazard.kind() == Hazard.Kind.OTHER && !hazard.note().isBlank()
-                    ? Figures.oneLine(hazard.note(), LONGEST_NAME)
+                    ? SingleLine.of(hazard.note(), LONGEST_NAME)
                     : hazard.kind().word();
             Composition.Label label = new Composition.Label(Role.HAZARD_LABEL, Layer.HAZARDS, Lettering.bold(9), words);
             double x = middle.getX();

@@ -14,6 +14,7 @@ import pegbed.report.drawing.Layer;
 import pegbed.report.drawing.Lettering;
 import pegbed.report.drawing.Role;
 import pegbed.surface.posterior.ReadingCheck;
+import pegbed.wording.DepthFigures;
 
 /**
  * Readings as soundings: the middle of the figure is the place. Where that is taken, a dot marks the place and the
@@ -79,7 +80,7 @@ final class ReadingPart {
         double x = sounding.reading.place().xMetres();
         double y = sounding.reading.place().yMetres();
         boolean doubted = suspicious.contains(sounding.index);
-        String figure = Figures.depth(depth(sounding), map.peg().units().depth());
+        String figure = DepthFigures.depth(depth(sounding), map.peg().units().depth());
         double size = Math.max(8.5, Math.min(11.5, to.view.pointsPerMetre() * 0.33));
         Composition.Label label = doubted
                 ? new Composition.Label(Role.SUSPICIOUS_FIGURE, Layer.READINGS, Lettering.bold(size), figure + "?")

@@ -10,6 +10,7 @@ import pegbed.findings.PegMap;
 import pegbed.geometry.Overlay;
 import pegbed.model.Place;
 import pegbed.model.Units;
+import pegbed.notation.FeetAndInches;
 import pegbed.report.drawing.Frame;
 import pegbed.report.drawing.Layer;
 import pegbed.report.drawing.Lettering;
@@ -17,7 +18,6 @@ import pegbed.report.drawing.Role;
 
 /** Rings at the pole's joints, the rim at reach, and the clock round it. */
 final class RingPart {
-    private static final double FOOT_METRES = 0.3048;
 
     /** Directions in which the rings' labels may stand in a column, the best first (our choice). */
     private static final List<Double> COLUMNS = List.of(
@@ -45,12 +45,12 @@ final class RingPart {
             return;
         }
         double best = 0;
-        long most = -1;
+        long max = -1;
         for (double column : COLUMNS) {
             long free = free(to, map, column);
-            if (free > most) {
+            if (free > max) {
                 best = column;
-                most = free;
+                max = free;
             }
         }
         List<Double> joints = map.peg().pole().jointMetres();
@@ -89,7 +89,7 @@ final class RingPart {
         String words = switch (map.peg().units().distance()) {
             case SECTIONS -> small ? section : section + " · " + inMetres;
             case METRES -> inMetres;
-            case FEET -> Math.round(metres / FOOT_METRES) + " ft";
+            case FEET -> FeetAndInches.wholeFeet(metres);
         };
         if (!small && map.peg().units().distance() != Units.Distance.SECTIONS) {
             words += " · " + section;

@@ -7,7 +7,6 @@ import org.locationtech.jts.geom.Geometry;
 import pegbed.findings.Findings;
 import pegbed.findings.PegMap;
 import pegbed.geometry.Overlay;
-import pegbed.model.Hazard;
 import pegbed.model.Peg;
 import pegbed.report.drawing.Fill;
 import pegbed.report.drawing.Frame;
@@ -17,17 +16,12 @@ import pegbed.report.drawing.Role;
 import pegbed.report.drawing.Stroke;
 import pegbed.report.drawing.Text;
 import pegbed.report.drawing.TextMeasure;
+import pegbed.wording.Caution;
 
 /** What stands about the map on a sheet: title above, legends and caution below, a line round the map. */
 final class Sheet {
-    /** What every picture says. */
-    static final String CAUTION = "For choosing where to fish. Not for navigation, swimming, wading or building.";
-
-    /** What a picture with an overhead line says too (Energy Networks Association guidance to anglers). */
-    static final String LINES_CAUTION = "Keep poles and rods at least 30 m from overhead lines.";
-
-    static final double LEAST_WIDTH_POINTS = 480;
-    static final double LEAST_HEIGHT_POINTS = 400;
+    static final double MIN_WIDTH_POINTS = 480;
+    static final double MIN_HEIGHT_POINTS = 400;
 
     private static final double MARGIN = 14;
     private static final double TITLE_HEIGHT = 42;
@@ -52,8 +46,8 @@ final class Sheet {
             double widthPoints,
             double heightPoints,
             TextMeasure measure) {
-        if (!(widthPoints >= LEAST_WIDTH_POINTS && heightPoints >= LEAST_HEIGHT_POINTS)) {
-            throw new IllegalArgumentException("A map sheet needs " + LEAST_WIDTH_POINTS + " by " + LEAST_HEIGHT_POINTS
+        if (!(widthPoints >= MIN_WIDTH_POINTS && heightPoints >= MIN_HEIGHT_POINTS)) {
+            throw new IllegalArgumentException("A map sheet needs " + MIN_WIDTH_POINTS + " by " + MIN_HEIGHT_POINTS
                     + " points at least, not " + widthPoints + " by " + heightPoints + ".");
         }
         this.map = map;
@@ -94,7 +88,8 @@ final class Sheet {
         text(to, Role.TITLE, MARGIN + 16, TITLE, Heading.title(peg));
         text(to, Role.SUBTITLE, MARGIN + 33, SUBTITLE, Heading.subtitle(peg));
         legends(to, area.getMaxY() + ROW_GAP + 2);
-        boolean lines = peg.hazards().stream().anyMatch(hazard -> hazard.kind() == Hazard.Kind.OVERHEAD_LINE);
+        // The warning first: what does not fit is cut off at the end.
+        String caution = Caution.markedLine(peg).map(warning -> warning + " ").orElse("") + Caution.PURPOSE.shortForm();
         to.add(new Text(
                 Role.CAUTION,
                 Layer.CAUTION,
@@ -104,7 +99,7 @@ final class Sheet {
                 Text.Align.START,
                 0,
                 SMALL,
-                fitted(lines ? CAUTION + " " + LINES_CAUTION : CAUTION, SMALL)));
+                fitted(caution, SMALL)));
     }
 
     private void legends(Composition to, double top) {
@@ -130,7 +125,7 @@ final class Sheet {
         String fit = words;
         int signs = words.codePointCount(0, words.length());
         while (signs > 1 && measure.widthPoints(fit, lettering) > width - 2 * MARGIN) {
-            fit = Figures.oneLine(words, --signs);
+            fit = SingleLine.of(words, --signs);
         }
         return fit;
     }

@@ -113,7 +113,7 @@ final class Symbols {
         return polygon(0, -12.5, 3.6, -9, 0, -5.5, -3.6, -9);
     }
 
-    /** What kind of hazard it is, told by its shape. */
+    /** What kind of hazard it is, shown by its shape. */
     static Geometry hazard(Hazard.Kind kind) {
         return switch (kind) {
             case SNAG -> lines(line(-5, -5, 5, 5), line(-5, 5, 5, -5), line(0, -6.5, 0, 6.5));

@@ -37,7 +37,7 @@ public final class AwtLetters implements TextMeasure {
     /** Lines that are laid out already: a map writes the same few words again and again. */
     private static final Map<Words, Line> LINES = new ConcurrentHashMap<>();
 
-    private static final int MOST_LINES = 2000;
+    private static final int MAX_LINES = 2000;
 
     /** Letters as a line. Not for empty words. */
     static Line line(String words, Lettering lettering) {
@@ -48,7 +48,7 @@ public final class AwtLetters implements TextMeasure {
         }
         TextLayout layout = new TextLayout(words, font(lettering), CONTEXT);
         Line line = new Line(layout.getAdvance(), layout.getOutline(null));
-        if (LINES.size() >= MOST_LINES) {
+        if (LINES.size() >= MAX_LINES) {
             LINES.clear();
         }
         LINES.put(key, line);

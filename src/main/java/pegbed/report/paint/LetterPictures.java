@@ -27,7 +27,7 @@ final class LetterPictures {
     private static final int EDGE = 2;
 
     /** So many pixels are kept, 16 MB. */
-    private static final long MOST_PIXELS = 4_000_000;
+    private static final long MAX_PIXELS = 4_000_000;
 
     private static final Map<Letters, Picture> PICTURES = new ConcurrentHashMap<>();
     private static final AtomicLong PIXELS = new AtomicLong();
@@ -87,7 +87,7 @@ final class LetterPictures {
 
     private static void keep(Letters letters, Picture picture) {
         long pixels = (long) picture.image.getWidth() * picture.image.getHeight();
-        if (PIXELS.addAndGet(pixels) > MOST_PIXELS) {
+        if (PIXELS.addAndGet(pixels) > MAX_PIXELS) {
             PICTURES.clear();
             PIXELS.set(pixels);
         }

@@ -13,7 +13,7 @@ import javafx.scene.control.Label;
  * @param content what stands on it; scrolls where the window is too small
  * @param said what stands above the buttons and does not scroll
  * @param buttons its foot; the first one takes Enter
- * @param mostWidth as wide as this where the window is, points
+ * @param maxWidth as wide as this where the window is, points
  * @param opened is run once the sheet stands
  * @param closed is run once it is put away
  */
@@ -23,7 +23,7 @@ record Sheet(
         Node content,
         List<Label> said,
         List<Button> buttons,
-        double mostWidth,
+        double maxWidth,
         Runnable opened,
         Runnable closed) {
     private static final double WIDTH = 660;
@@ -35,21 +35,21 @@ record Sheet(
 
     /** With words that always stand above the buttons. */
     Sheet withSaid(List<Label> words) {
-        return new Sheet(id, title, content, words, buttons, mostWidth, opened, closed);
+        return new Sheet(id, title, content, words, buttons, maxWidth, opened, closed);
     }
 
     /** At most as wide as this, points. */
-    Sheet withMostWidth(double points) {
+    Sheet withMaxWidth(double points) {
         return new Sheet(id, title, content, said, buttons, points, opened, closed);
     }
 
     /** With work for when it stands, such as where the cursor goes. */
     Sheet onOpened(Runnable work) {
-        return new Sheet(id, title, content, said, buttons, mostWidth, work, closed);
+        return new Sheet(id, title, content, said, buttons, maxWidth, work, closed);
     }
 
     /** With work for when it is put away. */
     Sheet onClosed(Runnable work) {
-        return new Sheet(id, title, content, said, buttons, mostWidth, opened, work);
+        return new Sheet(id, title, content, said, buttons, maxWidth, opened, work);
     }
 }

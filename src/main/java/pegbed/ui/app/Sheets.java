@@ -16,6 +16,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import pegbed.ui.controls.Controls;
+import pegbed.wording.Caution;
 
 /**
  * Sheets that lie over the window, one at a time: questions, cautions, the new peg. They keep inside the window, whatever
@@ -32,7 +33,7 @@ final class Sheets extends StackPane {
         setManaged(false);
     }
 
-    /** Told when the last sheet is put away. */
+    /** Run when the last sheet is put away. */
     void onClosed(Runnable listener) {
         closed = listener;
     }
@@ -86,7 +87,7 @@ final class Sheets extends StackPane {
         sheet.getChildren().add(foot);
         sheet.setId(wanted.id());
         sheet.getStyleClass().add("sheet");
-        sheet.setMaxWidth(wanted.mostWidth());
+        sheet.setMaxWidth(wanted.maxWidth());
         sheet.setMaxHeight(USE_PREF_SIZE);
         sheet.setAccessibleRole(javafx.scene.AccessibleRole.DIALOG);
         sheet.setAccessibleText(wanted.title());
@@ -133,11 +134,11 @@ final class Sheets extends StackPane {
     void showCautions() {
         open(() -> {
             VBox list = new VBox(10);
-            for (CautionsSheet.Caution caution : CautionsSheet.ALL) {
+            for (Caution caution : Caution.values()) {
                 Label title = Controls.wrapped("heading");
                 title.setText(caution.title());
                 Label words = Controls.wrapped("plain");
-                words.setText(caution.words());
+                words.setText(caution.longForm());
                 list.getChildren().add(new VBox(2, title, words));
             }
             return Sheet.of(

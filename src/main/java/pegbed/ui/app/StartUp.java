@@ -25,7 +25,7 @@ final class StartUp {
 
     private final OwnerHandover owner;
     private final Future<WindowViewModels> desk;
-    private final Runnable told;
+    private final Runnable firstShown;
     private final CountDownLatch picture = new CountDownLatch(1);
 
     /**
@@ -33,11 +33,11 @@ final class StartUp {
      *
      * @param folder the program's own folder
      * @param toolkit does the owner's work once {@link #takeOver} has returned
-     * @param told is run when the first picture is there
+     * @param firstShown is run when the first picture is there
      * @param files the peg file to open, or none
      */
-    StartUp(Path folder, Executor toolkit, Runnable told, List<String> files) {
-        this.told = told;
+    StartUp(Path folder, Executor toolkit, Runnable firstShown, List<String> files) {
+        this.firstShown = firstShown;
         owner = new OwnerHandover(toolkit);
         desk = owner.bring(() -> {
             ExecutorService painter = WindowViewModels.thread("painter");
@@ -84,7 +84,7 @@ final class StartUp {
     /** The first picture is there; what waited for it goes on. */
     void pictureIsThere() {
         picture.countDown();
-        told.run();
+        firstShown.run();
     }
 
     /** The file that was asked for; else what an earlier run left unsaved, the last file, or the sample. */

@@ -14,8 +14,8 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import pegbed.report.drawing.Layer;
 import pegbed.ui.controls.Controls;
-import pegbed.ui.controls.Texts;
 import pegbed.ui.map.MapPane;
+import pegbed.wording.Sentences;
 
 /** What is done to the peg as a whole. */
 final class TopBar extends HBox {
@@ -127,7 +127,7 @@ final class TopBar extends HBox {
             if (layer == Layer.GROUND || layer == Layer.SEAT || layer == Layer.FURNITURE || layer == Layer.CAUTION) {
                 continue;
             }
-            CheckMenuItem item = new CheckMenuItem(Texts.capital(layer.words()));
+            CheckMenuItem item = new CheckMenuItem(Sentences.capital(layer.words()));
             item.setId("layer-" + layer.name().toLowerCase(java.util.Locale.ROOT));
             item.setSelected(map.shows(layer));
             item.selectedProperty().addListener((property, before, now) -> map.setLayer(layer, now));

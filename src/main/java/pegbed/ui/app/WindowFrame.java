@@ -202,7 +202,7 @@ public final class WindowFrame extends StackPane {
             ShelfSheet sheet = shelfSheet.orElseGet(() -> new ShelfSheet(shelf, files, this::openFromShelf));
             shelfSheet = Optional.of(sheet);
             return Sheet.of("shelf", "Shelf", sheet.content(), sheet.buttons(sheets::close))
-                    .withMostWidth(SHELF_WIDTH)
+                    .withMaxWidth(SHELF_WIDTH)
                     .onOpened(() -> {
                         sheet.focus();
                         shelf.look();
@@ -292,7 +292,7 @@ public final class WindowFrame extends StackPane {
             RigsSheet sheet = new RigsSheet(desk.rigs());
             return Sheet.of("rigs", "Rigs", sheet.content(), sheet.buttons(sheets::close))
                     .withSaid(sheet.said())
-                    .withMostWidth(RigsSheet.WIDTH)
+                    .withMaxWidth(RigsSheet.WIDTH)
                     .onOpened(sheet::focus);
         });
     }

@@ -110,13 +110,13 @@ public record WindowViewModels(
      * @param folder the program's own folder
      * @param executors who does what takes time
      * @param painter paints
-     * @param planner makes plans and tells levels, one after the other
+     * @param planner makes plans and works out levels, one after the other
      * @param guide reckons where to plumb next, which may come a little later than all else
      */
     public static WindowViewModels of(
             Path folder, Session.Executors executors, Executor painter, Executor planner, Executor guide, Clock clock) {
         Session session = new Session(folder.resolve("journals"), executors, clock);
-        // The first to hear of new answers: the map is painted while the others are told.
+        // The first to hear of new answers: the map is painted while the others are called.
         FindingsViewModel findings = new FindingsViewModel(session);
         WindowPreferences remembered = new WindowPreferences(folder);
         NextReadingViewModel next = new NextReadingViewModel(session, guide, executors.owner());

@@ -21,12 +21,12 @@ import pegbed.ui.map.MapViewModel;
 import pegbed.ui.map.Tool;
 
 /**
- * The view for the bank: large buttons, high contrast, no keyboard. Every button is at least {@value #LEAST_POINTS}
+ * The view for the bank: large buttons, high contrast, no keyboard. Every button is at least {@value #MIN_POINTS}
  * points each way, which is 12 mm on a tablet of 10 in with 1280 × 800 points (5.9 points a millimetre).
  */
 public final class BanksideView extends BorderPane {
     /** 12 mm at 5.9 points a millimetre. */
-    public static final double LEAST_POINTS = 72;
+    public static final double MIN_POINTS = 72;
 
     private static final double MIDDLE_POINTS = 170;
 
@@ -45,15 +45,15 @@ public final class BanksideView extends BorderPane {
         wheels.getStyleClass().add("wheels");
         for (int column = 0; column < 5; column++) {
             ColumnConstraints width = new ColumnConstraints();
-            width.setMinWidth(column == 2 ? MIDDLE_POINTS : LEAST_POINTS);
-            width.setPrefWidth(column == 2 ? MIDDLE_POINTS : 1.2 * LEAST_POINTS);
+            width.setMinWidth(column == 2 ? MIDDLE_POINTS : MIN_POINTS);
+            width.setPrefWidth(column == 2 ? MIDDLE_POINTS : 1.2 * MIN_POINTS);
             width.setHgrow(column == 2 ? Priority.ALWAYS : Priority.SOMETIMES);
             width.setHalignment(HPos.CENTER);
             wheels.getColumnConstraints().add(width);
         }
         for (BanksideViewModel.Wheel wheel : BanksideViewModel.Wheel.values()) {
             RowConstraints height = new RowConstraints();
-            height.setMinHeight(LEAST_POINTS);
+            height.setMinHeight(MIN_POINTS);
             height.setVgrow(Priority.ALWAYS);
             height.setValignment(VPos.CENTER);
             wheels.getRowConstraints().add(height);
@@ -145,7 +145,7 @@ public final class BanksideView extends BorderPane {
     private static Button large(String id, String words, Runnable action) {
         Button button = Controls.button(id, words, action);
         button.getStyleClass().add("large");
-        button.setMinSize(LEAST_POINTS, LEAST_POINTS);
+        button.setMinSize(MIN_POINTS, MIN_POINTS);
         button.setMaxSize(Double.MAX_VALUE, Double.MAX_VALUE);
         return button;
     }

@@ -1,7 +1,6 @@
 package pegbed.ui.bankside;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
@@ -14,10 +13,14 @@ import pegbed.model.Peg;
 import pegbed.model.Place;
 import pegbed.model.Reading;
 import pegbed.model.Units;
+import pegbed.notation.Clock;
+import pegbed.notation.FeetAndInches;
+import pegbed.notation.ShortForm;
 import pegbed.session.Session;
 import pegbed.ui.controls.Texts;
 import pegbed.ui.reading.NextReadingViewModel;
 import pegbed.ui.reading.ReadingBoxViewModel;
+import pegbed.wording.Quantities;
 
 /** The large-button view: section, clock, depth and bottom by wheels, no keyboard needed. */
 public final class BanksideViewModel {
@@ -44,7 +47,7 @@ public final class BanksideViewModel {
 
     private static final int PARTS = 3;
     private static final int CLOCK_STEP_MINUTES = 10;
-    private static final int CLOCK_MOST_MINUTES = 180;
+    private static final int CLOCK_MAX_MINUTES = 180;
     private static final List<Bottom> BOTTOMS = List.of(Bottom.values());
 
     private final Session session;
@@ -104,9 +107,9 @@ public final class BanksideViewModel {
                 part = all % PARTS;
             }
             case CLOCK ->
-                minutes = Math.max(
-                        -CLOCK_MOST_MINUTES, Math.min(CLOCK_MOST_MINUTES, minutes + steps * CLOCK_STEP_MINUTES));
-            case DEPTH -> depthSteps = Math.max(0, Math.min(mostDepthSteps(), depthSteps + steps));
+                minutes =
+                        Math.max(-CLOCK_MAX_MINUTES, Math.min(CLOCK_MAX_MINUTES, minutes + steps * CLOCK_STEP_MINUTES));
+            case DEPTH -> depthSteps = Math.max(0, Math.min(maxDepthSteps(), depthSteps + steps));
             case BOTTOM -> bottomIndex = Math.floorMod(bottomIndex + steps, BOTTOMS.size());
         }
         refresh();
@@ -166,28 +169,26 @@ public final class BanksideViewModel {
         return session.peg().units().depth() == Units.Depth.FEET;
     }
 
-    private int mostDepthSteps() {
+    private int maxDepthSteps() {
         return (int) Math.floor(Reading.DEEPEST_METRES / stepMetres());
     }
 
     private double stepMetres() {
-        return feet() ? 0.0254 : 0.02;
+        return feet() ? FeetAndInches.INCH_METRES : 0.02;
     }
 
     /** The line that the wheels stand for, as it would be typed. */
     String line() {
-        int minute = Math.floorMod(minutes, 720);
-        int hour = minute / 60 == 0 ? 12 : minute / 60;
         String offset = part == 0 ? "" : "+" + Texts.number(part * PART_METRES, 1);
         String felt = BOTTOMS.get(bottomIndex) == Bottom.UNKNOWN
                 ? ""
                 : " " + BOTTOMS.get(bottomIndex).word();
-        return "s" + (joint + 1) + offset + " " + hour + ":" + String.format(Locale.ROOT, "%02d", minute % 60) + " "
-                + depthTyped() + felt;
+        return "s" + (joint + 1) + offset + " " + Clock.print(minutes / 2.0, CLOCK_STEP_MINUTES) + " " + depthTyped()
+                + felt;
     }
 
     private String depthTyped() {
-        return feet() ? depthSteps / 12 + "'" + depthSteps % 12 : depthSteps * 2 + "cm";
+        return new ShortForm(session.peg().units(), session.peg().pole(), '.').printDepth(depthSteps * stepMetres());
     }
 
     /** Where the wheels point. */
@@ -226,11 +227,10 @@ public final class BanksideViewModel {
             depthSteps = feet() ? 36 : 50;
         }
         joint = Math.min(joint, peg.pole().jointMetres().size() - 1);
-        depthSteps = Math.min(depthSteps, mostDepthSteps());
+        depthSteps = Math.min(depthSteps, maxDepthSteps());
         section.set((joint + 1) + (part == 0 ? "" : " + " + Texts.number(part * PART_METRES, 1) + " m"));
-        int minute = Math.floorMod(minutes, 720);
-        clock.set((minute / 60 == 0 ? 12 : minute / 60) + ":" + String.format(Locale.ROOT, "%02d", minute % 60));
-        depth.set(feet() ? depthSteps / 12 + " ft " + depthSteps % 12 + " in" : depthSteps * 2 + " cm");
+        clock.set(Clock.print(minutes / 2.0, CLOCK_STEP_MINUTES));
+        depth.set(Quantities.of(peg).depth(depthSteps * stepMetres()));
         bottom.set(
                 BOTTOMS.get(bottomIndex) == Bottom.UNKNOWN
                         ? "not felt"

@@ -29,12 +29,12 @@ public final class CardSheet {
     private final CardViewModel model;
     private final FileChoice files;
     private final ChoiceBox<Printer> printers = new ChoiceBox<>();
-    private final Label told;
+    private final Label message;
 
     public CardSheet(CardViewModel model, FileChoice files) {
         this.model = model;
         this.files = files;
-        told = Controls.telling("card-told", "plain", model.toldProperty());
+        message = Controls.message("card-message", "plain", model.messageProperty());
         printers.setId("card-printer");
         printers.setAccessibleText("Printer");
         printers.setConverter(Controls.chosenBy(Printer::getName));
@@ -48,7 +48,7 @@ public final class CardSheet {
     }
 
     public Node content() {
-        return new VBox(8, told, printers, new StackPane(paper(), picture()));
+        return new VBox(8, message, printers, new StackPane(paper(), picture()));
     }
 
     private Node paper() {
@@ -88,16 +88,16 @@ public final class CardSheet {
         Optional<Image> picture = model.pictureProperty().get();
         Optional<CardViewModel.Printers> known = model.printersProperty().get();
         if (picture.isEmpty() || known.isEmpty()) {
-            model.tell("The card or the printers are not there yet; press again in a moment.");
+            model.show("The card or the printers are not there yet; press again in a moment.");
             return;
         }
         PrinterJob job = printers.getValue() == null ? null : PrinterJob.createPrinterJob(printers.getValue());
         if (job == null) {
-            model.tell("No printer is set up on this computer; save the card as a PDF and print that elsewhere.");
+            model.show("No printer is set up on this computer; save the card as a PDF and print that elsewhere.");
             return;
         }
         // Where the system has a dialog of its own it asks; on Linux the choice above is all there is.
-        if (!job.showPrintDialog(told.getScene().getWindow())) {
+        if (!job.showPrintDialog(message.getScene().getWindow())) {
             job.cancelJob();
             return;
         }
@@ -108,6 +108,6 @@ public final class CardSheet {
         sheet.setFitWidth(page.getPrintableWidth());
         sheet.setFitHeight(page.getPrintableHeight());
         boolean printed = job.printPage(page, sheet) && job.endJob();
-        model.tell(printed ? "Sent to the printer." : "The printer did not take the card; save it as a PDF instead.");
+        model.show(printed ? "Sent to the printer." : "The printer did not take the card; save it as a PDF instead.");
     }
 }

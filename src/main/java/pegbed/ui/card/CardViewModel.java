@@ -56,14 +56,14 @@ public final class CardViewModel {
     private final ReadOnlyObjectWrapper<Optional<Image>> picture = new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ReadOnlyObjectWrapper<Optional<Printers>> printers = new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ReadOnlyBooleanWrapper drawing = new ReadOnlyBooleanWrapper(true);
-    private final ReadOnlyStringWrapper told = new ReadOnlyStringWrapper("");
+    private final ReadOnlyStringWrapper message = new ReadOnlyStringWrapper("");
     private volatile boolean closed;
 
     /**
      * Begins to draw.
      *
      * @param plan what the card shows
-     * @param news told why a card was not saved, if its sheet is no longer there to say it
+     * @param news gets the reason why a card was not saved, if its sheet is no longer there to say it
      */
     public CardViewModel(Plan plan, Helpers helpers, Consumer<String> news) {
         this.plan = plan;
@@ -89,13 +89,13 @@ public final class CardViewModel {
     }
 
     /** What was done last, or why it was not, one sentence; empty if nothing. */
-    ReadOnlyStringProperty toldProperty() {
-        return told.getReadOnlyProperty();
+    ReadOnlyStringProperty messageProperty() {
+        return message.getReadOnlyProperty();
     }
 
     /** Says something about the card. */
-    void tell(String sentence) {
-        told.set(sentence);
+    void show(String sentence) {
+        message.set(sentence);
     }
 
     /** The card is put away: work on it that has not begun is dropped, and what comes of the rest as well. */
@@ -116,7 +116,7 @@ public final class CardViewModel {
         } catch (RuntimeException e) {
             whileOpen(() -> {
                 drawing.set(false);
-                told.set("The card could not be drawn (" + e + ").");
+                message.set("The card could not be drawn (" + e + ").");
             });
         }
     }
@@ -130,11 +130,11 @@ public final class CardViewModel {
 
     /** Saves the card as the kind of file that its name asks for, though the card be put away meanwhile. */
     void save(Path path) {
-        told.set("Saving " + path.getFileName() + " …");
+        message.set("Saving " + path.getFileName() + " …");
         helpers.worker().execute(() -> {
             try {
                 WholeFile.write(path, Card.file(path.getFileName().toString(), plan, Themes.LIGHT));
-                whileOpen(() -> told.set("Saved " + path.getFileName() + "."));
+                whileOpen(() -> message.set("Saved " + path.getFileName() + "."));
             } catch (InputException e) {
                 helpers.owner().execute(() -> refuse(e.getMessage()));
             }
@@ -145,7 +145,7 @@ public final class CardViewModel {
         if (closed) {
             news.accept(why);
         } else {
-            told.set(why);
+            message.set(why);
         }
     }
 

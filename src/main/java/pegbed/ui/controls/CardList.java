@@ -6,7 +6,7 @@ import java.util.function.Supplier;
 import javafx.collections.ObservableList;
 import javafx.scene.Node;
 
-/** Lists of cards that are told new words instead of being made anew, so that a list that changes costs no styling. */
+/** Lists of cards that show new words instead of being made anew, so that a list that changes costs no styling. */
 public final class CardList {
     private CardList() {}
 
@@ -15,12 +15,12 @@ public final class CardList {
      *
      * @param nodes what is shown now
      * @param things one card each
-     * @param kind of the cards that can be told again
+     * @param kind of the cards that can show something else
      * @param fresh makes a card
-     * @param tell tells a card what it shows
+     * @param show tells a card what it shows
      */
     public static <C extends Node, T> void show(
-            ObservableList<Node> nodes, List<T> things, Class<C> kind, Supplier<C> fresh, BiConsumer<C, T> tell) {
+            ObservableList<Node> nodes, List<T> things, Class<C> kind, Supplier<C> fresh, BiConsumer<C, T> show) {
         nodes.removeIf(node -> !kind.isInstance(node));
         if (nodes.size() > things.size()) {
             nodes.remove(things.size(), nodes.size());
@@ -29,7 +29,7 @@ public final class CardList {
             nodes.add(fresh.get());
         }
         for (int i = 0; i < things.size(); i++) {
-            tell.accept(kind.cast(nodes.get(i)), things.get(i));
+            show.accept(kind.cast(nodes.get(i)), things.get(i));
         }
     }
 }

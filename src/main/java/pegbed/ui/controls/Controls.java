@@ -79,7 +79,7 @@ public final class Controls {
     }
 
     /** A wrapping label that takes no room while it has nothing to say. */
-    public static Label telling(String id, String style, ObservableStringValue words) {
+    public static Label message(String id, String style, ObservableStringValue words) {
         Label label = wrapped(style);
         label.setId(id);
         label.textProperty().bind(words);

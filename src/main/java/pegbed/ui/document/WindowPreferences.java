@@ -17,7 +17,7 @@ import java.util.Properties;
  * here is worth a sentence when it can't be read or written; the window then begins as new.
  */
 public final class WindowPreferences {
-    private static final int MOST_RECENT = 8;
+    private static final int MAX_RECENT = 8;
 
     private final Path file;
     private final Properties values = new Properties();
@@ -35,7 +35,7 @@ public final class WindowPreferences {
     /** The files that were open last, the latest first. */
     public List<Path> recent() {
         List<Path> paths = new ArrayList<>();
-        for (int i = 0; i < MOST_RECENT; i++) {
+        for (int i = 0; i < MAX_RECENT; i++) {
             String path = values.getProperty("recent." + i, "");
             try {
                 if (!path.isEmpty()) {
@@ -63,7 +63,7 @@ public final class WindowPreferences {
     }
 
     private void setRecent(List<Path> paths) {
-        for (int i = 0; i < MOST_RECENT; i++) {
+        for (int i = 0; i < MAX_RECENT; i++) {
             values.setProperty("recent." + i, i < paths.size() ? paths.get(i).toString() : "");
         }
         write();

@@ -37,7 +37,7 @@ public final class FindingsView extends ScrollPane {
     }
 
     private void refresh() {
-        CardList.show(list.getChildren(), model.found(), SpotCard.class, SpotCard::new, SpotCard::tell);
+        CardList.show(list.getChildren(), model.found(), SpotCard.class, SpotCard::new, SpotCard::show);
         if (model.found().isEmpty()) {
             Label none = Controls.wrapped("quiet");
             none.setText("The deepest place and the flat spots will stand here.");
@@ -64,7 +64,7 @@ public final class FindingsView extends ScrollPane {
             onTaken(() -> show.accept(place));
         }
 
-        void tell(FindingsViewModel.Found found) {
+        void show(FindingsViewModel.Found found) {
             title.setText(found.title());
             where.setText(found.where());
             what.setText(found.what());

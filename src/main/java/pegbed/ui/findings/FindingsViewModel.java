@@ -18,13 +18,11 @@ import pegbed.findings.Deepest;
 import pegbed.findings.Findings;
 import pegbed.findings.FlatSpot;
 import pegbed.findings.Spot;
-import pegbed.findings.Steepness;
 import pegbed.model.Peg;
 import pegbed.model.Place;
-import pegbed.notation.Wording;
 import pegbed.session.Answer;
 import pegbed.session.Session;
-import pegbed.ui.controls.Texts;
+import pegbed.wording.FindingWords;
 
 /** The deepest place and the flat spots, in words, and how far the answers are. */
 public final class FindingsViewModel {
@@ -147,71 +145,20 @@ public final class FindingsViewModel {
     }
 
     static List<Found> found(Peg peg, Findings findings) {
-        Wording wording = Wording.of(peg);
+        FindingWords words = FindingWords.of(peg);
         List<Found> found = new ArrayList<>();
-        found.add(deepest(findings.deepest(), wording));
+        Deepest deepest = findings.deepest();
+        found.add(found("D", words.deepestCard(deepest), deepest.spot()));
         int number = 1;
         for (FlatSpot flat : findings.flats()) {
-            found.add(flat(number++, flat, wording));
+            String badge = flat.confidence() == Confidence.NONE ? "–" : String.valueOf(number);
+            found.add(found(badge, words.flatCard(flat), flat.spot()));
+            number++;
         }
         return found;
     }
 
-    private static Found deepest(Deepest deepest, Wording wording) {
-        Spot spot = deepest.spot();
-        return new Found(
-                "D",
-                "Deepest, " + wording.depth(spot.depthMetres()),
-                where(spot.place(), wording),
-                ground(spot, wording) + ", about " + area(deepest.area().areaMetres2()) + " of it. "
-                        + deepest.settles(),
-                spot.place());
-    }
-
-    private static Found flat(int number, FlatSpot flat, Wording wording) {
-        Spot spot = flat.spot();
-        String zone = Texts.capital(flat.zone().words());
-        if (flat.confidence() == Confidence.NONE) {
-            String instead = flat.nearestMetres().isPresent()
-                    ? " The nearest depth with one is "
-                            + wording.depth(flat.nearestMetres().getAsDouble()) + "."
-                    : " No depth here has one.";
-            return new Found(
-                    "–",
-                    zone + ": no flat at " + wording.depth(flat.targetMetres()),
-                    "",
-                    instead.strip(),
-                    spot.place());
-        }
-        String size = flat.area()
-                .map(area -> ", " + area(area.areaMetres2()) + " of it")
-                .orElse("");
-        return new Found(
-                String.valueOf(number),
-                zone + ", " + flatness(flat.confidence()) + " at " + wording.depth(spot.depthMetres()),
-                where(spot.place(), wording),
-                ground(spot, wording) + size + ".",
-                spot.place());
-    }
-
-    private static String flatness(Confidence confidence) {
-        return switch (confidence) {
-            case SURE -> "flat for sure";
-            case LIKELY -> "likely flat";
-            default -> "worth a reading";
-        };
-    }
-
-    private static String where(Place place, Wording wording) {
-        return wording.distance(place.distanceMetres()) + ", " + wording.direction(place.angleDegrees()) + ", "
-                + wording.aim(place);
-    }
-
-    private static String ground(Spot spot, Wording wording) {
-        return Texts.capital(Steepness.oneIn(spot.slope())) + ", give or take " + wording.depth(spot.sdMetres());
-    }
-
-    private static String area(double metres2) {
-        return metres2 < 9.5 ? Texts.number(metres2, 1) + " m²" : Texts.number(metres2, 0) + " m²";
+    private static Found found(String badge, FindingWords.Card card, Spot spot) {
+        return new Found(badge, card.title(), card.where(), card.what(), spot.place());
     }
 }

@@ -9,6 +9,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import pegbed.notation.FeetAndInches;
 import pegbed.ui.controls.Controls;
 
 /** The target depth: a slider, a field in the person's unit, and the way back to half the deepest. */
@@ -19,7 +20,7 @@ public final class TargetView extends VBox {
         slider.setId("target");
         slider.setAccessibleText("Target depth");
         slider.maxProperty().bind(model.deepestProperty());
-        slider.setBlockIncrement(0.0254);
+        slider.setBlockIncrement(FeetAndInches.INCH_METRES);
         slider.valueProperty().bindBidirectional(model.metresProperty());
         slider.valueChangingProperty().addListener((property, before, now) -> {
             if (!now) {
@@ -63,6 +64,6 @@ public final class TargetView extends VBox {
         HBox row = new HBox(slider, field, follow);
         row.setAlignment(Pos.CENTER_LEFT);
         row.getStyleClass().add("row");
-        getChildren().addAll(head, row, Controls.telling("target-error", "error-words", model.errorProperty()));
+        getChildren().addAll(head, row, Controls.message("target-error", "error-words", model.errorProperty()));
     }
 }

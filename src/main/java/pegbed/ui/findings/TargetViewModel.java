@@ -11,13 +11,14 @@ import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.property.SimpleDoubleProperty;
 import pegbed.model.InputException;
 import pegbed.model.Units;
+import pegbed.notation.FeetAndInches;
 import pegbed.notation.Line;
 import pegbed.notation.Notation;
 import pegbed.notation.ShortForm;
-import pegbed.notation.Wording;
 import pegbed.session.Answer;
 import pegbed.session.ReadingEdits;
 import pegbed.session.Session;
+import pegbed.wording.Quantities;
 
 /** The depth sought across and in the margins: half the deepest until the person sets it. */
 public final class TargetViewModel {
@@ -135,13 +136,13 @@ public final class TargetViewModel {
         refreshing = true;
         metres.set(now);
         refreshing = false;
-        words.set(Wording.of(session.peg()).depth(now));
+        words.set(Quantities.of(session.peg()).depth(now));
         typed.set(new ShortForm(session.peg().units(), session.peg().pole(), '.').printDepth(rounded(now)));
     }
 
     /** To the half inch or the centimetre, whichever the person says. */
     private double rounded(double depthMetres) {
-        double step = session.peg().units().depth() == Units.Depth.FEET ? 0.0127 : 0.01;
+        double step = session.peg().units().depth() == Units.Depth.FEET ? FeetAndInches.INCH_METRES / 2 : 0.01;
         return Math.round(depthMetres / step) * step;
     }
 

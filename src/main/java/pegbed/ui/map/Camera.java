@@ -58,9 +58,9 @@ public final class Camera {
 
     /** Goes closer by a factor, about a point of the sheet that stays where it is. */
     void zoom(double factor, double xPoints, double yPoints) {
-        double least = fit().pointsPerMetre();
-        double scale = Math.max(least, Math.min(CLOSEST * least, view.pointsPerMetre() * factor));
-        if (scale <= least * 1.001) {
+        double min = fit().pointsPerMetre();
+        double scale = Math.max(min, Math.min(CLOSEST * min, view.pointsPerMetre() * factor));
+        if (scale <= min * 1.001) {
             showAll();
             return;
         }

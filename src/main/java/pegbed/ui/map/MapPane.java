@@ -103,12 +103,12 @@ public final class MapPane extends Region {
         return dark;
     }
 
-    /** Told after a click has filled the reading box. */
+    /** Run after a click has filled the reading box. */
     public void onFilled(Runnable listener) {
         filled = listener;
     }
 
-    /** Told when the next picture is shown, once. */
+    /** Run when the next picture is shown, once. */
     public void onShown(Runnable listener) {
         firstShown = listener;
     }
@@ -343,9 +343,9 @@ public final class MapPane extends Region {
                                 picture.flatMap(MapPicture::image), made.findings(), made.view(), made.bounds()));
         camera.seen(made.view(), made.bounds());
         draw();
-        Runnable told = firstShown;
+        Runnable callback = firstShown;
         firstShown = () -> {};
-        told.run();
+        callback.run();
     }
 
     private void draw() {

@@ -18,12 +18,12 @@ import pegbed.model.Peg;
 import pegbed.model.Place;
 import pegbed.model.Typed;
 import pegbed.notation.ShortForm;
-import pegbed.notation.Wording;
 import pegbed.session.Answer;
 import pegbed.session.Edit;
 import pegbed.session.PlaceEdits;
 import pegbed.session.PlaceEdits.Bank;
 import pegbed.session.Session;
+import pegbed.wording.MapWords;
 
 /** What the pointer does on the map. */
 public final class MapViewModel {
@@ -124,15 +124,14 @@ public final class MapViewModel {
     public void point(Place place) {
         pointer.set(place);
         Peg peg = session.peg();
-        Wording wording = Wording.of(peg);
-        String way = wording.direction(place.angleDegrees()) + ", " + wording.clock(place.angleDegrees());
+        MapWords words = MapWords.of(peg);
+        String distance = new ShortForm(peg.units(), peg.pole(), '.').printDistance(place.distanceMetres());
         Optional<Depth> depth = depth(place);
-        pointerWords.set(wording.distance(place.distanceMetres()) + ", " + way
-                + depth.map(known -> ", " + wording.depth(known.metres()) + " give or take "
-                                + wording.depth(known.sdMetres()))
+        pointerWords.set(words.place(place)
+                + depth.map(known -> ", " + words.depth(known.metres(), known.sdMetres()))
                         .orElse(""));
-        pointerShort.set(new ShortForm(peg.units(), peg.pole(), '.').printDistance(place.distanceMetres()) + ", " + way
-                + depth.map(known -> ", " + wording.depth(known.metres()) + " ± " + wording.depth(known.sdMetres()))
+        pointerShort.set(words.place(distance, place)
+                + depth.map(known -> ", " + words.shortDepth(known.metres(), known.sdMetres()))
                         .orElse(""));
     }
 

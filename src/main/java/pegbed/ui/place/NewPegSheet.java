@@ -82,7 +82,7 @@ public final class NewPegSheet {
                 Controls.button("begin-peg", "Begin this peg", begin), Controls.button("cancel-peg", "Cancel", cancel));
     }
 
-    /** The peg as told; what is wrong is said on the sheet, and then there is none. */
+    /** The peg as typed; what is wrong is said on the sheet, and then there is none. */
     public java.util.Optional<Peg> peg() {
         try {
             Peg named = Peg.EMPTY

@@ -31,7 +31,7 @@ public final class PlaceView extends VBox {
         this.model = model;
         getStyleClass().add("place");
         getChildren()
-                .addAll(peg(), list(), Controls.telling("place-error", "error-words", model.errorProperty()), adding());
+                .addAll(peg(), list(), Controls.message("place-error", "error-words", model.errorProperty()), adding());
     }
 
     private Node peg() {

@@ -83,7 +83,7 @@ public final class PlaceViewModel {
         return error.getReadOnlyProperty();
     }
 
-    /** Told when names, pole, limits or units may have changed. */
+    /** Run when names, pole, limits or units may have changed. */
     void onChange(Runnable listener) {
         listeners.add(listener);
         listener.run();

@@ -52,7 +52,7 @@ public final class PlanView extends ScrollPane {
         free = Controls.button(
                 "free-lines", "Let all free", "No place is fixed or forbidden any more", model::releaseAll);
         free.disableProperty().bind(model.wishedProperty().not());
-        error = Controls.telling("plan-error", "error-words", model.errorProperty());
+        error = Controls.message("plan-error", "error-words", model.errorProperty());
         HBox buttons = new HBox(
                 Controls.button("edit-rigs", "Change rigs", "Floats, hook lengths and shotting (Ctrl+R)", changeRigs),
                 free);
@@ -66,8 +66,8 @@ public final class PlanView extends ScrollPane {
     private void refresh() {
         boolean nothing = model.lines().isEmpty() && model.shortfalls().isEmpty();
         Controls.setShown(none, nothing);
-        CardList.show(lines.getChildren(), model.lines(), LineView.class, LineView::new, LineView::tell);
-        CardList.show(rigs.getChildren(), model.rigs(), RigView.class, RigView::new, RigView::tell);
+        CardList.show(lines.getChildren(), model.lines(), LineView.class, LineView::new, LineView::show);
+        CardList.show(rigs.getChildren(), model.rigs(), RigView.class, RigView::new, RigView::show);
         CardList.show(
                 shortfalls.getChildren(),
                 model.shortfalls(),
@@ -85,7 +85,7 @@ public final class PlanView extends ScrollPane {
             getChildren().addAll(title, what);
         }
 
-        void tell(PlanViewModel.RigCard rig) {
+        void show(PlanViewModel.RigCard rig) {
             title.setText(rig.title());
             what.setText(rig.what());
         }
@@ -104,7 +104,7 @@ public final class PlanView extends ScrollPane {
                 "", "Fix here", "Keeps a line at this place until it is let free", () -> model.fixOrRelease(line()));
         private final Button forbid = Controls.button(
                 "", "Not here", "Keeps lines at least 1 m away from this place", () -> model.forbid(line()));
-        private PlanViewModel.LineCard told;
+        private PlanViewModel.LineCard shown;
 
         LineView() {
             badge.getStyleClass().addAll("badge", "line-badge");
@@ -130,11 +130,11 @@ public final class PlanView extends ScrollPane {
         }
 
         private PlanViewModel.LineCard line() {
-            return told;
+            return shown;
         }
 
-        void tell(PlanViewModel.LineCard line) {
-            told = line;
+        void show(PlanViewModel.LineCard line) {
+            shown = line;
             badge.setText(String.valueOf(line.number()));
             title.setText(line.title());
             where.setText(line.where());

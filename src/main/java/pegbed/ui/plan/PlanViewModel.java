@@ -26,9 +26,9 @@ import pegbed.session.Answer;
 import pegbed.session.Edit;
 import pegbed.session.PlanEdits;
 import pegbed.session.Session;
-import pegbed.ui.controls.Texts;
 import pegbed.wording.PlanWords;
 import pegbed.wording.RigWords;
+import pegbed.wording.Sentences;
 
 /** The lines to fish and their rigs. */
 public final class PlanViewModel {
@@ -187,11 +187,11 @@ public final class PlanViewModel {
                     .collect(Collectors.joining(" "));
             cards.add(new LineCard(
                     line.number(),
-                    Texts.capital(words.where(line)) + ", " + words.depth(line) + ", rig " + line.rig(),
+                    Sentences.capital(words.where(line)) + ", " + words.depth(line) + ", rig " + line.rig(),
                     words.distance(line) + ", " + words.direction(line) + ", " + words.clock(line) + ", "
                             + words.aim(line),
-                    Texts.capital(words.confidence(line)) + ", " + words.slope(line) + ", " + words.doubt(line) + ". "
-                            + words.order(line),
+                    Sentences.capital(words.confidence(line)) + ", " + words.slope(line) + ", " + words.doubt(line)
+                            + ". " + words.order(line),
                     words.why(line) + (checks.isEmpty() ? "" : " " + checks),
                     line.candidate().isFixed(),
                     line.place()));
@@ -210,7 +210,7 @@ public final class PlanViewModel {
                     .collect(Collectors.joining("; "));
             cards.add(new RigCard(
                     "Rig " + rig.number() + " for " + words.lines(rig) + ", float " + words.floatSize(rig),
-                    Texts.capital(marks) + ". " + Texts.capital(words.overdepth(rig)) + "; " + words.travel(rig)
+                    Sentences.capital(marks) + ". " + Sentences.capital(words.overdepth(rig)) + "; " + words.travel(rig)
                             + ". Shot: " + words.shotting(rig) + ". Hook length " + words.hookLength(rig) + "."));
         }
         return cards;

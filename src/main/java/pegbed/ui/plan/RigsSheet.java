@@ -19,8 +19,8 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import pegbed.model.RigTemplate.Ground;
 import pegbed.ui.controls.Controls;
-import pegbed.ui.controls.Texts;
 import pegbed.ui.plan.RigRow.Cell;
+import pegbed.wording.Sentences;
 
 /** How rigs are tied: a row a template, changed in place. */
 public final class RigsSheet {
@@ -46,14 +46,14 @@ public final class RigsSheet {
     private final RigsViewModel model;
     private final GridPane grid = new GridPane();
     private final VBox content = new VBox(10);
-    private final Label told;
+    private final Label message;
     private final List<Map<Cell, TextField>> fields = new ArrayList<>();
     private final ListChangeListener<RigRow> onRows = change -> fill();
 
     public RigsSheet(RigsViewModel model) {
         this.model = model;
         model.open();
-        told = Controls.telling("rigs-told", "plain", model.toldProperty());
+        message = Controls.message("rigs-message", "plain", model.messageProperty());
         grid.getStyleClass().addAll("form", "rigs");
         for (int column = 0; column <= HEADS.size(); column++) {
             ColumnConstraints width = new ColumnConstraints();
@@ -75,7 +75,7 @@ public final class RigsSheet {
     }
 
     public List<Label> said() {
-        return List.of(told);
+        return List.of(message);
     }
 
     public List<Button> buttons(Runnable close) {
@@ -169,15 +169,15 @@ public final class RigsSheet {
         nodes.add(delete);
         int line = 1 + 2 * index;
         grid.addRow(line, nodes.toArray(Node[]::new));
-        Label error = Controls.telling(id + "error", "error-words", row.errorProperty());
-        Label note = Controls.telling(id + "note", "quiet", row.noteProperty());
+        Label error = Controls.message(id + "error", "error-words", row.errorProperty());
+        Label note = Controls.message(id + "note", "quiet", row.noteProperty());
         grid.add(new VBox(error, note), 0, line + 1, nodes.size(), 1);
     }
 
     private TextField field(RigRow row, Cell cell, String id, int number) {
         TextField field = Controls.field(
                 id + cell.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-'),
-                Texts.capital(cell.words()) + " of rig " + number,
+                Sentences.capital(cell.words()) + " of rig " + number,
                 switch (cell) {
                     case NAME -> 7;
                     case SHOTS -> 26;

@@ -29,7 +29,7 @@ public final class RigsViewModel {
     private final Executor disk;
     private final Executor owner;
     private final ObservableList<RigRow> rows = FXCollections.observableArrayList();
-    private final ReadOnlyStringWrapper told = new ReadOnlyStringWrapper("");
+    private final ReadOnlyStringWrapper message = new ReadOnlyStringWrapper("");
     private Optional<Loaded> loaded = Optional.empty();
     private Runnable asked = () -> {};
 
@@ -45,7 +45,7 @@ public final class RigsViewModel {
         this.owner = owner;
     }
 
-    /** Told when the person asks for the sheet. */
+    /** Run when the person asks for the sheet. */
     public void onAsked(Runnable listener) {
         asked = listener;
     }
@@ -60,8 +60,8 @@ public final class RigsViewModel {
     }
 
     /** What came of the last thing that was done, one sentence; empty if nothing is to be said. */
-    ReadOnlyStringProperty toldProperty() {
-        return told.getReadOnlyProperty();
+    ReadOnlyStringProperty messageProperty() {
+        return message.getReadOnlyProperty();
     }
 
     /** Shotting as it can be typed. */
@@ -73,7 +73,7 @@ public final class RigsViewModel {
     void open() {
         Loaded now = new Loaded(session.peg().wishes().rigs().templatesOrUsual(), unit());
         boolean unused = loaded.filter(now::equals).isPresent() && changed(now.templates());
-        told.set(unused ? "These are your changes from before; this peg does not use them yet." : "");
+        message.set(unused ? "These are your changes from before; this peg does not use them yet." : "");
         if (!unused) {
             loaded = Optional.of(now);
             show(now.templates());
@@ -115,19 +115,19 @@ public final class RigsViewModel {
                 pegbed.model.Extras.NONE);
         RigRow row = new RigRow(more, unit());
         rows.add(row);
-        told.set("");
+        message.set("");
         return row;
     }
 
     void delete(RigRow row) {
         rows.remove(row);
-        told.set("");
+        message.set("");
     }
 
     /** Shows the usual templates; nothing uses them until that is asked for. */
     void showUsual() {
         show(RigTemplate.USUAL);
-        told.set("These are the usual rigs; nothing uses them yet.");
+        message.set("These are the usual rigs; nothing uses them yet.");
     }
 
     /** This peg's rigs are tied so: one edit. */
@@ -139,10 +139,10 @@ public final class RigsViewModel {
         try {
             boolean changed = session.edit(PlanEdits.rigs(wanted.get()));
             loaded = Optional.of(new Loaded(taken(), unit()));
-            told.set(changed ? "This peg uses them now; Undo takes that back." : "This peg uses them already.");
+            message.set(changed ? "This peg uses them now; Undo takes that back." : "This peg uses them already.");
             return true;
         } catch (InputException e) {
-            told.set(e.getMessage());
+            message.set(e.getMessage());
             return false;
         }
     }
@@ -161,7 +161,7 @@ public final class RigsViewModel {
                 outcome = "This peg uses them now. New pegs don't: " + e.getMessage();
             }
             String sentence = outcome;
-            owner.execute(() -> told.set(sentence));
+            owner.execute(() -> message.set(sentence));
         });
     }
 
@@ -172,11 +172,11 @@ public final class RigsViewModel {
             right &= row.takeAll();
         }
         if (!right) {
-            told.set(WRONG);
+            message.set(WRONG);
             return Optional.empty();
         }
         if (rows.isEmpty()) {
-            told.set("Add a rig, or take the usual ones.");
+            message.set("Add a rig, or take the usual ones.");
             return Optional.empty();
         }
         List<RigTemplate> templates = taken();

@@ -9,9 +9,10 @@ import javafx.scene.paint.Color;
 import javafx.scene.text.Font;
 import javafx.scene.text.TextAlignment;
 import pegbed.findings.DepthProfile;
-import pegbed.findings.Steepness;
-import pegbed.notation.Wording;
+import pegbed.notation.FeetAndInches;
 import pegbed.ui.controls.Texts;
+import pegbed.wording.Quantities;
+import pegbed.wording.Steepness;
 
 /** Draws a profile: water, bottom, doubt, lips and feet. The depth is drawn larger than the distance. */
 final class ProfileDrawing {
@@ -25,17 +26,17 @@ final class ProfileDrawing {
     private final double width;
     private final double height;
     private final boolean dark;
-    private final Wording wording;
+    private final Quantities quantities;
     private double along0;
     private double alongScale;
     private double depthScale;
 
-    ProfileDrawing(Canvas canvas, boolean dark, Wording wording) {
+    ProfileDrawing(Canvas canvas, boolean dark, Quantities quantities) {
         this.canvas = canvas.getGraphicsContext2D();
         this.width = canvas.getWidth();
         this.height = canvas.getHeight();
         this.dark = dark;
-        this.wording = wording;
+        this.quantities = quantities;
     }
 
     void clear() {
@@ -115,9 +116,9 @@ final class ProfileDrawing {
     private void axes(List<DepthProfile.Point> points, double deepest, double length) {
         canvas.setFill(ink());
         canvas.setTextAlign(TextAlignment.RIGHT);
-        double step = deepest > 1.3 ? 0.6096 : 0.3048;
+        double step = deepest > 1.3 ? 2 * FeetAndInches.FOOT_METRES : FeetAndInches.FOOT_METRES;
         for (double depth = 0; depth <= deepest; depth += step) {
-            canvas.fillText(depth == 0 ? "water" : wording.depth(depth), LEFT - 6, y(depth));
+            canvas.fillText(depth == 0 ? "water" : quantities.depth(depth), LEFT - 6, y(depth));
         }
         canvas.setTextAlign(TextAlignment.CENTER);
         double start = points.get(0).place().distanceMetres();

@@ -74,7 +74,7 @@ public final class ProfileView extends VBox {
     private void draw() {
         List<DepthProfile.Point> points =
                 model.profileProperty().get().map(DepthProfile::points).orElse(List.of());
-        ProfileDrawing drawing = new ProfileDrawing(canvas, dark.get(), model.wording());
+        ProfileDrawing drawing = new ProfileDrawing(canvas, dark.get(), model.quantities());
         drawing.clear();
         if (points.size() > 1) {
             drawing.draw(model.profileProperty().get().orElseThrow());

@@ -2,19 +2,17 @@ package pegbed.ui.profile;
 
 import java.util.Optional;
 import java.util.concurrent.Executor;
-import java.util.stream.Collectors;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import pegbed.findings.DepthProfile;
 import pegbed.findings.PegMap;
-import pegbed.findings.Steepness;
 import pegbed.model.Place;
-import pegbed.notation.Wording;
 import pegbed.session.Answer;
 import pegbed.session.Session;
-import pegbed.ui.controls.Texts;
+import pegbed.wording.ProfileWords;
+import pegbed.wording.Quantities;
 
 /** The bottom along the pointer's direction, or along a line that was drawn. */
 public final class ProfileViewModel {
@@ -93,17 +91,15 @@ public final class ProfileViewModel {
     }
 
     /** The depths in the person's words. */
-    Wording wording() {
-        return Wording.of(session.peg());
+    Quantities quantities() {
+        return Quantities.of(session.peg());
     }
 
     private void refresh() {
         Optional<PegMap> map = session.answer().shown().map(Answer.Ready::map);
-        Wording wording = wording();
-        title.set(drawn.map(course -> "Bottom along the line from "
-                        + wording.direction(course.from().angleDegrees()) + " to "
-                        + wording.direction(course.to().angleDegrees()))
-                .orElse("Bottom " + wording.direction(angleDegrees) + " (" + wording.clock(angleDegrees) + ")"));
+        ProfileWords words = ProfileWords.of(session.peg());
+        title.set(drawn.map(course -> words.between(course.from(), course.to()))
+                .orElseGet(() -> words.towards(angleDegrees)));
         if (map.isEmpty()) {
             asked = "";
             wanted = new Object();
@@ -126,28 +122,9 @@ public final class ProfileViewModel {
             owner.execute(() -> {
                 if (wanted == token) {
                     profile.set(Optional.of(found));
-                    slopes.set(slopes(found));
+                    slopes.set(words.slopes(found));
                 }
             });
         });
-    }
-
-    private String slopes(DepthProfile found) {
-        Wording wording = wording();
-        if (found.points().isEmpty()) {
-            return "There is no water this way.";
-        }
-        if (found.slopes().isEmpty()) {
-            return "No slope steeper than 1 in 3 this way.";
-        }
-        return found.slopes().stream()
-                .map(slope -> Steepness.oneIn(slope.steepest()) + " from " + end(slope.lip(), wording) + " down to "
-                        + end(slope.foot(), wording))
-                .collect(Collectors.joining("; ", "", "."));
-    }
-
-    private static String end(DepthProfile.Point point, Wording wording) {
-        return wording.depth(point.depthMetres()) + " at "
-                + Texts.number(point.place().distanceMetres(), 1) + " m";
     }
 }

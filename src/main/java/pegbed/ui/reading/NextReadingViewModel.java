@@ -10,9 +10,9 @@ import pegbed.findings.PegMap;
 import pegbed.guidance.Guidance;
 import pegbed.guidance.NextReading;
 import pegbed.model.InputException;
-import pegbed.notation.Wording;
 import pegbed.session.Answer;
 import pegbed.session.Session;
+import pegbed.wording.GuidanceWords;
 
 /** Where to plumb next, and why. */
 public final class NextReadingViewModel {
@@ -77,9 +77,7 @@ public final class NextReadingViewModel {
         }
         try {
             NextReading found = Guidance.next(map);
-            String sentence =
-                    (found.stop() ? "Enough, another reading would hardly change the lines; if you like: " : "Next: ")
-                            + found.where(Wording.of(map.peg())) + ". " + found.why();
+            String sentence = GuidanceWords.of(map.peg()).line(found);
             owner.execute(() -> answer(map, Optional.of(found), sentence));
         } catch (InputException nowhereLeft) {
             owner.execute(() -> answer(map, Optional.empty(), nowhereLeft.getMessage()));

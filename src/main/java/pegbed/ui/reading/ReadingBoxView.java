@@ -58,7 +58,7 @@ public final class ReadingBoxView extends VBox {
         model.errorProperty()
                 .addListener((property, before, now) ->
                         echo.pseudoClassStateChanged(javafx.css.PseudoClass.getPseudoClass("wrong"), !now.isEmpty()));
-        Label next = Controls.telling("next", "next", guide.wordsProperty());
+        Label next = Controls.message("next", "next", guide.wordsProperty());
         getChildren().addAll(next, row, echo);
     }
 

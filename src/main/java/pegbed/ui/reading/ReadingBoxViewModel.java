@@ -20,12 +20,13 @@ import pegbed.model.Reading;
 import pegbed.notation.Line;
 import pegbed.notation.Notation;
 import pegbed.notation.ShortForm;
-import pegbed.notation.Wording;
 import pegbed.session.Answer;
 import pegbed.session.Edit;
 import pegbed.session.PlaceEdits;
 import pegbed.session.ReadingEdits;
 import pegbed.session.Session;
+import pegbed.wording.Quantities;
+import pegbed.wording.TypedLineWords;
 
 /** The box into which readings, edges and snags are typed, a line each. */
 public final class ReadingBoxViewModel {
@@ -79,7 +80,7 @@ public final class ReadingBoxViewModel {
         return error.getReadOnlyProperty();
     }
 
-    /** Whether the echo tells of a line that has been added, not of one that stands in the box. */
+    /** Whether the echo is of a line that has been added, not of one that stands in the box. */
     public ReadOnlyBooleanProperty addedProperty() {
         return added.getReadOnlyProperty();
     }
@@ -97,14 +98,14 @@ public final class ReadingBoxViewModel {
         added.set(false);
         recalled = NOT_RECALLING;
         try {
-            echo.set(now.isBlank() ? "" : understood(Notation.of(session.peg()), now));
+            echo.set(now.isBlank() ? "" : understood(session.peg(), now));
         } catch (InputException unfinished) {
             echo.set("");
         }
     }
 
-    private static String understood(Notation notation, String line) throws InputException {
-        return notation.echo(notation.parse(line));
+    private static String understood(Peg peg, String line) throws InputException {
+        return TypedLineWords.of(peg).understood(Notation.of(peg).parse(line));
     }
 
     /**
@@ -120,10 +121,9 @@ public final class ReadingBoxViewModel {
             return false;
         }
         try {
-            Notation notation = Notation.of(session.peg());
-            Line parsed = notation.parse(line);
+            Line parsed = Notation.of(session.peg()).parse(line);
             Edit edit = edit(parsed);
-            String words = notation.echo(parsed) + warning(parsed);
+            String words = TypedLineWords.of(session.peg()).understood(parsed) + warning(parsed);
             addedRevision = NOT_YET;
             kept.set(false);
             session.edit(edit);
@@ -158,9 +158,9 @@ public final class ReadingBoxViewModel {
     private void refuseBeyondReach(Place place) throws InputException {
         double reach = session.peg().pole().reachMetres();
         if (place.distanceMetres() > reach + 0.005) {
-            Wording wording = Wording.of(session.peg());
-            throw new InputException(wording.distance(place.distanceMetres()) + " is beyond the reach of your pole, "
-                    + wording.distance(reach) + "; give a nearer place, or a longer pole under Place.");
+            Quantities quantities = Quantities.of(session.peg());
+            throw new InputException(quantities.distance(place.distanceMetres()) + " is beyond the reach of your pole, "
+                    + quantities.distance(reach) + "; give a nearer place, or a longer pole under Place.");
         }
     }
 

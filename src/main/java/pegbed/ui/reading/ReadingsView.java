@@ -84,13 +84,13 @@ public final class ReadingsView extends VBox {
         Label doubt = Controls.wrapped("warning-words");
         doubt.setId("doubt");
         table.getSelectionModel().selectedItemProperty().addListener((property, before, now) -> {
-            boolean told = now != null && now.suspicious();
-            doubt.setText(told ? "⚠ " + now.doubt() : "");
-            doubt.setManaged(told);
+            boolean suspicious = now != null && now.suspicious();
+            doubt.setText(suspicious ? "⚠ " + now.doubt() : "");
+            doubt.setManaged(suspicious);
         });
         doubt.setManaged(false);
         getChildren()
-                .addAll(table, doubt, Controls.telling("readings-error", "error-words", model.errorProperty()), foot);
+                .addAll(table, doubt, Controls.message("readings-error", "error-words", model.errorProperty()), foot);
     }
 
     private void deleteSelected() {

@@ -15,12 +15,13 @@ import pegbed.model.Reading;
 import pegbed.notation.Line;
 import pegbed.notation.Notation;
 import pegbed.notation.ShortForm;
-import pegbed.notation.Wording;
 import pegbed.session.Answer;
 import pegbed.session.ReadingAt;
 import pegbed.session.ReadingEdits;
 import pegbed.session.Session;
 import pegbed.surface.posterior.ReadingCheck;
+import pegbed.wording.MapWords;
+import pegbed.wording.Quantities;
 
 /** The table of readings. */
 public final class ReadingsViewModel {
@@ -70,8 +71,7 @@ public final class ReadingsViewModel {
         if (!now.equals(rows)) {
             rows.setAll(now);
             long suspicious = now.stream().filter(ReadingRow::suspicious).count();
-            count.set((now.size() == 1 ? "1 reading" : now.size() + " readings")
-                    + (suspicious == 0 ? "" : ", " + suspicious + " to check"));
+            count.set(Quantities.readings(now.size()) + (suspicious == 0 ? "" : ", " + suspicious + " to check"));
         }
     }
 
@@ -79,15 +79,11 @@ public final class ReadingsViewModel {
     private Map<Integer, String> doubts() {
         Map<Integer, String> doubts = new HashMap<>();
         if (session.answer() instanceof Answer.Ready ready) {
-            Wording wording = Wording.of(session.peg());
+            MapWords words = MapWords.of(session.peg());
             int readings = session.peg().readings().size();
             for (ReadingCheck check : ready.map().suspicious()) {
                 if (check.sounding() < readings) {
-                    doubts.put(
-                            check.sounding(),
-                            "The readings about it expect " + wording.depth(Math.max(0, check.expectedMetres()))
-                                    + " here, give or take " + wording.depth(check.expectedSdMetres()) + "; "
-                                    + wording.depth(check.readMetres()) + " was read. Plumb it again or delete it.");
+                    doubts.put(check.sounding(), words.suspiciousHere(check));
                 }
             }
         }

@@ -51,8 +51,8 @@ public final class ShelfSheet {
                         trouble(),
                         question,
                         deeds(),
-                        Controls.telling("shelf-said", "plain", model.saidProperty()),
-                        Controls.telling("shelf-error", "error-words", model.errorProperty()));
+                        Controls.message("shelf-said", "plain", model.saidProperty()),
+                        Controls.message("shelf-error", "error-words", model.errorProperty()));
     }
 
     public Node content() {

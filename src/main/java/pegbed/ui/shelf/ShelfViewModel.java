@@ -15,19 +15,19 @@ import javafx.collections.ObservableList;
 import pegbed.model.InputException;
 import pegbed.model.Peg;
 import pegbed.model.PegName;
-import pegbed.notation.Wording;
 import pegbed.session.Session;
 import pegbed.storage.shelf.Shelf;
 import pegbed.storage.shelf.ShelfFiles;
 import pegbed.storage.shelf.ShelfPeg;
 import pegbed.ui.document.WindowPreferences;
+import pegbed.wording.Quantities;
 
 /** The person's own pegs in a folder: listed, found, and put in order. Nothing of the disk is waited for here. */
 public final class ShelfViewModel {
     /**
      * A peg on the shelf.
      *
-     * @param peg as its file tells it
+     * @param peg as its file has it
      * @param venue where it is; the file's name where the file can't be read
      * @param water the water
      * @param number the peg's number
@@ -199,20 +199,20 @@ public final class ShelfViewModel {
     }
 
     private static Row row(ShelfPeg peg) {
-        Wording wording = Wording.of(Peg.EMPTY.withUnits(peg.units()));
+        Quantities quantities = Quantities.of(Peg.EMPTY.withUnits(peg.units()));
         boolean read = peg.visits() > 0;
         return new Row(
                 peg,
                 read ? peg.name().venue() : peg.file().getFileName().toString(),
                 peg.name().water(),
                 peg.name().number(),
-                peg.lastVisit().map(Wording::day).orElse(""),
+                peg.lastVisit().map(Quantities::day).orElse(""),
                 read ? String.valueOf(peg.readings()) : "",
                 peg.deepestReadingMetres().isPresent()
-                        ? wording.depth(peg.deepestReadingMetres().getAsDouble())
+                        ? quantities.depth(peg.deepestReadingMetres().getAsDouble())
                         : "",
                 peg.boardToWaterMetres().isPresent()
-                        ? wording.depthToHalfInch(peg.boardToWaterMetres().getAsDouble())
+                        ? quantities.depthToHalfInch(peg.boardToWaterMetres().getAsDouble())
                         : "",
                 peg.trouble().orElse(""));
     }
@@ -268,7 +268,7 @@ public final class ShelfViewModel {
         return !open;
     }
 
-    /** What is done to a file; tells what came of it. */
+    /** What is done to a file; returns what came of it. */
     private interface Deed {
         String done() throws InputException;
     }

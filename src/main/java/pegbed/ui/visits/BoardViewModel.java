@@ -9,10 +9,10 @@ import pegbed.model.InputException;
 import pegbed.model.Peg;
 import pegbed.notation.Notation;
 import pegbed.notation.ShortForm;
-import pegbed.notation.Wording;
 import pegbed.session.Session;
 import pegbed.session.VisitEdits;
 import pegbed.ui.controls.Texts;
+import pegbed.wording.Quantities;
 
 /** The field for today's measure from the board on the platform down to the water. */
 public final class BoardViewModel {
@@ -100,7 +100,7 @@ public final class BoardViewModel {
         boolean earlier = peg.visits().stream()
                 .limit(peg.visits().size() - 1)
                 .anyMatch(visit -> visit.boardToWaterMetres().isPresent());
-        return Wording.of(peg).depthToHalfInch(metres) + " (" + Texts.number(metres, 2) + " m)"
+        return Quantities.of(peg).depthToHalfInch(metres) + " (" + Texts.number(metres, 2) + " m)"
                 + (earlier
                         ? ", against the earlier measure."
                         : "; no earlier visit was measured, so it tells the level from the next visit on.");

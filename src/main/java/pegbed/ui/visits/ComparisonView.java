@@ -14,7 +14,7 @@ import javafx.scene.layout.VBox;
 import pegbed.model.Place;
 import pegbed.ui.controls.Controls;
 
-/** Chooses two visits and tells what changed between them; takes no room while there is only one. */
+/** Chooses two visits and shows what changed between them; takes no room while there is only one. */
 final class ComparisonView extends VBox {
     private final ComparisonViewModel model;
 
@@ -43,8 +43,8 @@ final class ComparisonView extends VBox {
                         title,
                         row,
                         compare,
-                        Controls.telling("compare-heading", "plain", model.headingProperty()),
-                        Controls.telling("compare-error", "error-words", model.errorProperty()),
+                        Controls.message("compare-heading", "plain", model.headingProperty()),
+                        Controls.message("compare-error", "error-words", model.errorProperty()),
                         places);
         getStyleClass().add("comparison");
         Controls.shownWhile(this, Bindings.size(model.visits()).greaterThan(1));

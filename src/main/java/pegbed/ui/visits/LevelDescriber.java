@@ -15,7 +15,7 @@ import pegbed.visits.LevelAnswer.CheckReading;
 import pegbed.visits.LevelByReadings;
 import pegbed.wording.LevelWords;
 
-/** Tells levels in words off the owner's thread; only the newest question is answered. */
+/** Puts levels into words off the owner's thread; only the newest question is answered. */
 final class LevelDescriber {
     private final Executor worker;
     private final Executor owner;
@@ -31,7 +31,7 @@ final class LevelDescriber {
      * @param steps the level after each of today's first readings
      * @param changes where the bottom has changed
      */
-    record Told(
+    record Description(
             String level,
             List<String> rows,
             List<VisitsViewModel.Check> checks,
@@ -48,17 +48,17 @@ final class LevelDescriber {
     }
 
     /** Asks about a map; what was asked before is not wanted any more. */
-    void ask(PegMap map, Consumer<Told> answer) {
+    void ask(PegMap map, Consumer<Description> answer) {
         wanted = map;
         worker.execute(() -> {
             if (wanted != map) {
                 return;
             }
             try {
-                Told told = told(map);
+                Description description = describe(map);
                 owner.execute(() -> {
                     if (wanted == map) {
-                        answer.accept(told);
+                        answer.accept(description);
                     }
                 });
             } catch (Monitor.Cancelled overtaken) {
@@ -72,7 +72,7 @@ final class LevelDescriber {
         wanted = null;
     }
 
-    private Told told(PegMap map) {
+    private Description describe(PegMap map) {
         LevelWords words = new LevelWords(map.peg());
         LevelAnswer answer = LevelAnswer.of(map);
         List<VisitsViewModel.Check> checks = new ArrayList<>();
@@ -84,18 +84,18 @@ final class LevelDescriber {
                 .map(change -> new VisitsViewModel.Changed(
                         words.change(change), new Place(change.xMetres(), change.yMetres())))
                 .toList();
-        return new Told(level(answer, words), rows(map, words), checks, steps(map, words), changes);
+        return new Description(level(answer, words), rows(map, words), checks, steps(map, words), changes);
     }
 
     private static String level(LevelAnswer answer, LevelWords words) {
         if (answer.levels().isEmpty()) {
-            return "This is the first visit: its level is the one that later visits are told against.";
+            return LevelWords.FIRST_VISIT;
         }
         return answer.against()
                         .map(words::level)
                         .orElse("Nothing that was read earlier is used, so today's level stands alone.")
                 + (answer.against().isPresent() && answer.checks().isEmpty()
-                        ? " That is as well as a reading can tell it."
+                        ? " " + LevelWords.KNOWN_WELL
                         : "");
     }
 
@@ -124,10 +124,11 @@ final class LevelDescriber {
                 return wanted != map;
             }
         });
-        List<String> told = new ArrayList<>();
+        List<String> description = new ArrayList<>();
         for (int i = 0; i < levels.size(); i++) {
-            told.add(form.printReading(peg.today().readings().get(i)) + ": " + words.stands(levels.get(i)) + ".");
+            description.add(
+                    form.printReading(peg.today().readings().get(i)) + ": " + words.stands(levels.get(i)) + ".");
         }
-        return told;
+        return description;
     }
 }

@@ -6,12 +6,12 @@ import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
-import pegbed.findings.NeighbourFits;
 import pegbed.findings.PegMap;
 import pegbed.model.InputException;
 import pegbed.session.Answer;
 import pegbed.session.PlanEdits;
 import pegbed.session.Session;
+import pegbed.wording.MapWords;
 
 /** What the open peg has from other pegs of the same water, and whether it starts from them. */
 public final class NeighbouringPegsViewModel {
@@ -60,7 +60,7 @@ public final class NeighbouringPegsViewModel {
     private void refresh() {
         boolean alone = session.peg().wishes().byItself();
         Optional<PegMap> map = session.answer().shown().map(Answer.Ready::map);
-        words.set(alone ? "" : map.flatMap(NeighbourFits::sentence).orElse(""));
+        words.set(alone ? "" : map.flatMap(MapWords::neighbours).orElse(""));
         List<String> broken = alone ? List.of() : session.passedOver();
         passedOver.set(String.join(" ", broken));
         byItself.set(alone);

@@ -19,7 +19,7 @@ import javafx.scene.layout.VBox;
 import pegbed.model.Place;
 import pegbed.ui.controls.Card;
 import pegbed.ui.controls.Controls;
-import pegbed.ui.controls.Texts;
+import pegbed.wording.Sentences;
 
 /** Today's visit, what to plumb for its level, where the bottom has changed, and all visits. */
 public final class VisitsView extends ScrollPane {
@@ -58,8 +58,8 @@ public final class VisitsView extends ScrollPane {
                 today(),
                 board(models.board()),
                 dugOut(),
-                Controls.telling("visits-error", "error-words", model.errorProperty()),
-                Controls.telling("level", "heading", model.levelProperty()),
+                Controls.message("visits-error", "error-words", model.errorProperty()),
+                Controls.message("level", "heading", model.levelProperty()),
                 list("The bottom has changed", model.changes(), changed -> new ChangedCard(changed, show)),
                 list("To know it better, plumb here", model.checks(), this::check),
                 list("After each of today's readings", model.steps(), VisitsView::step),
@@ -77,7 +77,7 @@ public final class VisitsView extends ScrollPane {
                     toBox.run();
                 });
         begin.disableProperty().bind(model.whyNotProperty().isNotEmpty());
-        return new VBox(begin, Controls.telling("why-not", "quiet", model.whyNotProperty()));
+        return new VBox(begin, Controls.message("why-not", "quiet", model.whyNotProperty()));
     }
 
     private static Node board(BoardViewModel board) {
@@ -98,7 +98,7 @@ public final class VisitsView extends ScrollPane {
         HBox row = new HBox(name, field);
         row.setAlignment(Pos.CENTER_LEFT);
         row.getStyleClass().add("row");
-        Label error = Controls.telling(
+        Label error = Controls.message(
                 "board-error",
                 "error-words",
                 Bindings.createStringBinding(
@@ -106,7 +106,7 @@ public final class VisitsView extends ScrollPane {
                                 ? ""
                                 : "✗ " + board.errorProperty().get(),
                         board.errorProperty()));
-        return new VBox(row, Controls.telling("board-echo", "quiet", board.echoProperty()), error);
+        return new VBox(row, Controls.message("board-echo", "quiet", board.echoProperty()), error);
     }
 
     /** Takes no room where there is nobody to learn from. */
@@ -123,8 +123,8 @@ public final class VisitsView extends ScrollPane {
         Controls.shownWhile(box, others.offeredProperty());
         return new VBox(
                 heading,
-                Controls.telling("others", "plain", others.wordsProperty()),
-                Controls.telling("others-passed-over", "quiet", others.passedOverProperty()),
+                Controls.message("others", "plain", others.wordsProperty()),
+                Controls.message("others-passed-over", "quiet", others.passedOverProperty()),
                 box);
     }
 
@@ -197,7 +197,7 @@ public final class VisitsView extends ScrollPane {
         HBox first = new HBox(number, day, readings);
         first.getStyleClass().add("row");
         Label level = Controls.wrapped("quiet");
-        level.setText(Texts.capital(row.level()));
+        level.setText(Sentences.capital(row.level()));
         VBox box = new VBox(first, level);
         box.setId("visit-" + row.number());
         box.setFocusTraversable(true);

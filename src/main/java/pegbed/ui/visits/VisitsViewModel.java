@@ -18,14 +18,14 @@ import pegbed.model.InputException;
 import pegbed.model.Peg;
 import pegbed.model.Place;
 import pegbed.model.Visit;
-import pegbed.notation.Wording;
 import pegbed.session.Answer;
 import pegbed.session.Edit;
 import pegbed.session.Session;
 import pegbed.session.VisitEdits;
 import pegbed.wording.LevelWords;
+import pegbed.wording.Quantities;
 
-/** The visits, today's level of the water, what would tell it better, and where the bottom has changed. */
+/** The visits, today's level of the water, what would determine it better, and where the bottom has changed. */
 public final class VisitsViewModel {
     /**
      * A visit.
@@ -71,12 +71,12 @@ public final class VisitsViewModel {
     private final ReadOnlyBooleanWrapper dugOut = new ReadOnlyBooleanWrapper(false);
     private final ReadOnlyBooleanWrapper later = new ReadOnlyBooleanWrapper(false);
     private Optional<PegMap> asked = Optional.empty();
-    private Optional<LevelDescriber.Told> told = Optional.empty();
+    private Optional<LevelDescriber.Description> description = Optional.empty();
     private Peg shownPeg;
 
     /**
-     * @param clock tells when a visit begins
-     * @param worker tells levels
+     * @param clock gives the time at which a visit begins
+     * @param worker works out levels
      * @param owner runs what belongs to the owner's thread
      * @param fill puts a place into the reading box
      */
@@ -94,7 +94,7 @@ public final class VisitsViewModel {
         return rows;
     }
 
-    /** The readings that would tell today's level best; none where it is known well enough. */
+    /** The readings that would determine today's level best; none where it is known well enough. */
     ObservableList<Check> checks() {
         return checks;
     }
@@ -173,7 +173,7 @@ public final class VisitsViewModel {
             boolean otherVisits =
                     shownPeg == null || shownPeg.visits().size() != peg.visits().size();
             shownPeg = peg;
-            told = told.filter(answer -> !otherVisits);
+            description = description.filter(answer -> !otherVisits);
             error.set("");
         }
         Optional<PegMap> map =
@@ -187,7 +187,7 @@ public final class VisitsViewModel {
                         && going.before().isPresent())) {
             asked = Optional.empty();
             teller.forget();
-            told = Optional.empty();
+            description = Optional.empty();
         }
         whyNot.set(VisitEdits.whyNot(peg, now()).orElse(""));
         dugOut.set(peg.today().afresh());
@@ -195,18 +195,18 @@ public final class VisitsViewModel {
         show();
     }
 
-    private void show(LevelDescriber.Told answer) {
-        told = Optional.of(answer)
+    private void show(LevelDescriber.Description answer) {
+        description = Optional.of(answer)
                 .filter(fresh -> fresh.rows().size() == session.peg().visits().size());
         show();
     }
 
     private void show() {
         replace(rows, rows(session.peg()));
-        replace(checks, told.map(LevelDescriber.Told::checks).orElse(List.of()));
-        replace(steps, told.map(LevelDescriber.Told::steps).orElse(List.of()));
-        replace(changes, told.map(LevelDescriber.Told::changes).orElse(List.of()));
-        level.set(told.map(LevelDescriber.Told::level).orElse(""));
+        replace(checks, description.map(LevelDescriber.Description::checks).orElse(List.of()));
+        replace(steps, description.map(LevelDescriber.Description::steps).orElse(List.of()));
+        replace(changes, description.map(LevelDescriber.Description::changes).orElse(List.of()));
+        level.set(description.map(LevelDescriber.Description::level).orElse(""));
     }
 
     private static <T> void replace(ObservableList<T> list, List<T> now) {
@@ -217,21 +217,22 @@ public final class VisitsViewModel {
 
     private List<Row> rows(Peg peg) {
         LevelWords words = new LevelWords(peg);
-        Wording wording = Wording.of(peg);
+        Quantities quantities = Quantities.of(peg);
         List<Row> made = new ArrayList<>();
         for (int v = 0; v < peg.visits().size(); v++) {
             int index = v;
             Visit visit = peg.visits().get(v);
-            String stands = told.map(answer -> answer.rows().get(index)).orElse("");
+            String stands = description.map(answer -> answer.rows().get(index)).orElse("");
             String board = visit.boardToWaterMetres().isPresent()
                     ? "board to water "
-                            + wording.depthToHalfInch(visit.boardToWaterMetres().getAsDouble())
+                            + quantities.depthToHalfInch(
+                                    visit.boardToWaterMetres().getAsDouble())
                     : "";
             int count = visit.readings().size();
             made.add(new Row(
                     v + 1,
                     words.visit(v),
-                    count + (count == 1 ? " reading" : " readings"),
+                    Quantities.readings(count),
                     stands + (stands.isEmpty() || board.isEmpty() ? "" : "; ") + board,
                     visit.afresh()));
         }

@@ -36,6 +36,7 @@ import pegbed.report.drawing.Role;
 import pegbed.report.drawing.Text;
 import pegbed.report.drawing.Themes;
 import pegbed.report.paint.PdfFonts;
+import pegbed.wording.Caution;
 import pegbed.wording.PlanWords;
 import pegbed.wording.RigWords;
 
@@ -71,8 +72,15 @@ class CardTest {
             rig.settings().forEach(setting -> all.add(rigWords.hookToTip(setting)));
         }
         all.addAll(words.shortfalls());
-        all.addAll(Cautions.of(peg));
+        all.addAll(cautions(peg));
         return all;
+    }
+
+    private static List<String> cautions(Peg peg) {
+        List<String> cautions = new ArrayList<>(
+                Stream.of(Caution.values()).map(Caution::shortForm).toList());
+        Caution.markedLine(peg).ifPresent(cautions::add);
+        return cautions;
     }
 
     @ParameterizedTest
@@ -148,7 +156,7 @@ class CardTest {
         assertEquals("http://www.w3.org/2000/svg", svg.getDocumentElement().getNamespaceURI());
         assertInert(svg);
         String text = bare(svg.getDocumentElement().getTextContent());
-        Cautions.of(plan.findings().map().peg()).forEach(caution -> assertTrue(text.contains(bare(caution))));
+        cautions(plan.findings().map().peg()).forEach(caution -> assertTrue(text.contains(bare(caution))));
     }
 
     @Test
@@ -174,9 +182,9 @@ class CardTest {
     @Test
     void anOverheadLineIsShoutedAbout() {
         String html = new String(Card.html(Plans.HOSTILE), java.nio.charset.StandardCharsets.UTF_8);
-        assertTrue(html.contains("class=\"warning\" role=\"alert\">AN OVERHEAD LINE IS MARKED"));
+        assertTrue(html.contains("class=\"warning\" role=\"alert\">OVERHEAD LINE AT THIS PEG"));
         String calm = new String(Card.html(Plans.SAMPLES.get(0)), java.nio.charset.StandardCharsets.UTF_8);
-        assertFalse(calm.contains("AN OVERHEAD LINE IS MARKED"));
+        assertFalse(calm.contains("OVERHEAD LINE AT THIS PEG"));
     }
 
     /** Every text lies on the sheet, however many lines and warnings there are. */

@@ -37,6 +37,7 @@ import pegbed.report.drawing.Stroke;
 import pegbed.report.drawing.Text;
 import pegbed.report.drawing.View;
 import pegbed.report.paint.AwtLetters;
+import pegbed.wording.Caution;
 
 class MapDrawingTest {
     private static final MapDrawing FULL = Pegs.drawing(Pegs.full());
@@ -271,10 +272,11 @@ class MapDrawingTest {
                 Set.copyOf(words(drawing, Role.HAZARD_LABEL)));
         assertEquals(5, drawing.of(Role.HAZARD).size());
         assertEquals(4, drawing.of(Role.HAZARD_OUTLINE).size(), "A hazard without a radius has no outline.");
-        assertTrue(words(drawing, Role.CAUTION).get(0).startsWith(Sheet.CAUTION));
-        assertTrue(words(drawing, Role.CAUTION).get(0).contains("30 m from overhead lines"));
         assertEquals(
-                Sheet.CAUTION,
+                Caution.markedLine(Pegs.full()).orElseThrow() + " " + Caution.PURPOSE_SHORT,
+                words(drawing, Role.CAUTION).get(0));
+        assertEquals(
+                Caution.PURPOSE_SHORT,
                 words(sheet(Pegs.drawing(Pegs.withReadings(Pegs.cut(), Pegs.fan(3)))), Role.CAUTION)
                         .get(0));
     }

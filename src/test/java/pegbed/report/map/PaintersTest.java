@@ -27,6 +27,7 @@ import pegbed.report.drawing.Themes;
 import pegbed.report.paint.AwtLetters;
 import pegbed.report.paint.PngWriter;
 import pegbed.report.paint.SvgWriter;
+import pegbed.wording.Caution;
 
 /** The pictures that a map makes: same bytes every time, right colours at some places, well-formed whatever was typed. */
 class PaintersTest {
@@ -129,8 +130,11 @@ class PaintersTest {
     @Test
     void textStaysText() throws Exception {
         List<String> texts = texts(parse(SvgWriter.write(sheet(Pegs.full()), Themes.DARK, "Tansy Cut, peg 9", 1)));
-        assertTrue(texts.containsAll(
-                List.of("Tansy Cut, peg 9", "leaning post", "12", Sheet.CAUTION + " " + Sheet.LINES_CAUTION)));
+        assertTrue(texts.containsAll(List.of(
+                "Tansy Cut, peg 9",
+                "leaning post",
+                "12",
+                Caution.markedLine(Pegs.full()).orElseThrow() + " " + Caution.PURPOSE_SHORT)));
     }
 
     @Test

@@ -154,7 +154,7 @@ class WindowTest extends InScenes {
         assertEquals(18, buttons.size());
         for (Button button : buttons) {
             assertTrue(
-                    button.getWidth() >= BanksideView.LEAST_POINTS && button.getHeight() >= BanksideView.LEAST_POINTS,
+                    button.getWidth() >= BanksideView.MIN_POINTS && button.getHeight() >= BanksideView.MIN_POINTS,
                     button.getId() + " is " + button.getWidth() + " by " + button.getHeight());
             assertTrue(button.localToScene(button.getLayoutBounds()).getMaxX()
                     <= scenes.scene().getWidth());
@@ -201,14 +201,14 @@ class WindowTest extends InScenes {
         Path card = folder.resolve("card.pdf");
         scenes.chosen = Optional.of(card);
         scenes.click("#card-save");
-        scenes.waitUntil(() -> scenes.<Label>find("#card-told").getText().equals("Saved card.pdf."));
+        scenes.waitUntil(() -> scenes.<Label>find("#card-message").getText().equals("Saved card.pdf."));
         assertEquals(
                 "%PDF",
                 Files.readString(card, java.nio.charset.StandardCharsets.ISO_8859_1)
                         .substring(0, 4));
         scenes.chosen = Optional.of(folder.resolve("card.doc"));
         scenes.click("#card-save");
-        scenes.waitUntil(() -> scenes.<Label>find("#card-told").getText().startsWith("card.doc must end in .pdf"));
+        scenes.waitUntil(() -> scenes.<Label>find("#card-message").getText().startsWith("card.doc must end in .pdf"));
         assertFalse(Files.exists(folder.resolve("card.doc")));
         scenes.click("#card-close");
         assertFalse(scenes.there("#card-picture"));

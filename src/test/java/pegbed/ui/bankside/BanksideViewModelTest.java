@@ -70,7 +70,7 @@ class BanksideViewModelTest {
         model.turnFar(Wheel.CLOCK, -50);
         assertEquals("9:00", shown(Wheel.CLOCK));
         model.turnFar(Wheel.DEPTH, -50);
-        assertEquals("0 ft 0 in", shown(Wheel.DEPTH));
+        assertEquals("0 in", shown(Wheel.DEPTH));
         model.enter();
         assertFalse(model.wrongProperty().get());
     }

@@ -67,7 +67,7 @@ class CardViewModelTest {
         // A5 at 200 dots an inch.
         assertEquals(
                 148 / 25.4 * 200, card.pictureProperty().get().orElseThrow().getWidth(), 1);
-        assertEquals("", card.toldProperty().get());
+        assertEquals("", card.messageProperty().get());
     }
 
     @Test
@@ -109,17 +109,17 @@ class CardViewModelTest {
     void whatBecameOfSavingIsTold() {
         CardViewModel card = card();
         card.save(folder.resolve("card.svg"));
-        assertEquals("Saving card.svg …", card.toldProperty().get());
+        assertEquals("Saving card.svg …", card.messageProperty().get());
         all(work);
-        assertEquals("Saved card.svg.", card.toldProperty().get());
+        assertEquals("Saved card.svg.", card.messageProperty().get());
         card.save(folder.resolve("none").resolve("card.svg"));
         all(work);
         assertTrue(
-                card.toldProperty().get().contains("card.svg"),
-                card.toldProperty().get());
+                card.messageProperty().get().contains("card.svg"),
+                card.messageProperty().get());
         assertFalse(
-                card.toldProperty().get().startsWith("Saved"),
-                card.toldProperty().get());
+                card.messageProperty().get().startsWith("Saved"),
+                card.messageProperty().get());
         assertEquals(List.of(), news);
     }
 }

@@ -101,7 +101,7 @@ class RigsViewModelTest {
         type(4, Cell.UP_TO, "40m");
         type(5, Cell.TIP_TO_BODY, "2");
         assertFalse(rigs.useForPeg());
-        assertEquals("Put right what is marked first.", rigs.toldProperty().get());
+        assertEquals("Put right what is marked first.", rigs.messageProperty().get());
         List<String> errors =
                 rigs.rows().stream().map(row -> row.errorProperty().get()).toList();
         assertEquals(
@@ -139,7 +139,8 @@ class RigsViewModelTest {
         assertEquals(List.of(), ofThePeg());
         List.copyOf(rigs.rows()).forEach(rigs::delete);
         assertFalse(rigs.useForPeg());
-        assertEquals("Add a rig, or take the usual ones.", rigs.toldProperty().get());
+        assertEquals(
+                "Add a rig, or take the usual ones.", rigs.messageProperty().get());
     }
 
     @Test
@@ -160,11 +161,11 @@ class RigsViewModelTest {
         type(1, Cell.HOOK_LENGTH, "short");
         rigs.open();
         assertEquals("short", text(1, Cell.HOOK_LENGTH));
-        assertTrue(rigs.toldProperty().get().startsWith("These are your changes from before"));
+        assertTrue(rigs.messageProperty().get().startsWith("These are your changes from before"));
         type(1, Cell.HOOK_LENGTH, "6in");
         rigs.useForPeg();
         rigs.open();
-        assertEquals("", rigs.toldProperty().get());
+        assertEquals("", rigs.messageProperty().get());
         assertEquals("6in", text(1, Cell.HOOK_LENGTH));
     }
 
@@ -174,7 +175,7 @@ class RigsViewModelTest {
         rigs.useForNewPegs();
         assertEquals(
                 "This peg uses them now, and new pegs begin with them.",
-                rigs.toldProperty().get());
+                rigs.messageProperty().get());
         assertEquals(new OwnRigs(folder).read(), ofThePeg());
         List<RigTemplate> mine = ofThePeg();
         rigs.begin(Peg.EMPTY, desk.document());
@@ -188,7 +189,8 @@ class RigsViewModelTest {
         Files.writeString(file, "{ \"format\": \"pegbed-peg\", \"version\": 1, \"wi");
         type(0, Cell.HOOK_LENGTH, "7in");
         rigs.useForNewPegs();
-        assertTrue(rigs.toldProperty().get().startsWith("This peg uses them now. New pegs don't: Your own rigs in "));
+        assertTrue(
+                rigs.messageProperty().get().startsWith("This peg uses them now. New pegs don't: Your own rigs in "));
         assertEquals(7 * INCH, ofThePeg().get(0).hookLengthMetres(), 1e-12);
         rigs.begin(Peg.EMPTY, desk.document());
         assertEquals(List.of(), ofThePeg());

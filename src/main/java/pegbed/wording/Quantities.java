@@ -1,4 +1,4 @@
-package pegbed.notation;
+package pegbed.wording;
 
 import java.time.format.DateTimeFormatter;
 import java.time.temporal.TemporalAccessor;
@@ -10,19 +10,21 @@ import pegbed.model.Peg;
 import pegbed.model.Place;
 import pegbed.model.Pole;
 import pegbed.model.Units;
+import pegbed.notation.Clock;
+import pegbed.notation.FeetAndInches;
+import pegbed.notation.Numbers;
+import pegbed.notation.Section;
+import pegbed.notation.Sights;
 
 /**
- * Depths, distances and directions in this person's words, to be shown. All values must be finite. For texts that can
+ * Depths, distances and directions in the person's units and words, to be shown. All values must be finite. For texts that can
  * be typed again see {@link ShortForm}.
  */
-public final class Wording {
+public final class Quantities {
     /** A mark farther to the side than this, in degrees, is no help to aim by (our choice). */
     private static final double WIDEST_AIM_DEGREES = 30;
 
     private static final double JOINT_TOLERANCE_METRES = 0.05;
-
-    /** Quarters of an inch. */
-    private static final String[] FRACTIONS = {"", "¼", "½", "¾"};
 
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM uuuu", Locale.ENGLISH);
 
@@ -31,16 +33,16 @@ public final class Wording {
     private final List<Mark> marks;
     private final Sights sights;
 
-    private Wording(Peg peg) {
+    private Quantities(Peg peg) {
         units = peg.units();
         pole = peg.pole();
         marks = peg.marks();
         sights = new Sights(peg.banks().far());
     }
 
-    /** The words at a peg: its units, pole, marks and far bank. */
-    public static Wording of(Peg peg) {
-        return new Wording(peg);
+    /** The quantities at a peg: its units, pole, marks and far bank. */
+    public static Quantities of(Peg peg) {
+        return new Quantities(peg);
     }
 
     /** A depth in the person's unit: {@code 5 ft 6 in} to the inch, {@code 168 cm}, or {@code 1.68 m}. */
@@ -65,23 +67,10 @@ public final class Wording {
 
     private String depth(double metres, int partsOfInch) {
         return switch (units.depth()) {
-            case FEET -> feetAndInches(metres, partsOfInch);
+            case FEET -> FeetAndInches.words(metres, partsOfInch);
             case CENTIMETRES -> Numbers.print(metres * 100, 0, 0) + " cm";
             case METRES -> Numbers.print(metres, 2, 2) + " m";
         };
-    }
-
-    static String feetAndInches(double metres, int partsOfInch) {
-        long parts = Math.round(Math.abs(metres) / Numbers.INCH_METRES * partsOfInch);
-        String sign = metres < 0 && parts > 0 ? "-" : "";
-        long feet = parts / (12L * partsOfInch);
-        long inches = parts / partsOfInch % 12;
-        String part = FRACTIONS[(int) (parts % partsOfInch * FRACTIONS.length / partsOfInch)];
-        String inchWords = (inches > 0 || part.isEmpty() ? inches : "") + part + " in";
-        if (feet == 0) {
-            return sign + inchWords;
-        }
-        return sign + feet + " ft" + (inches > 0 || !part.isEmpty() ? " " + inchWords : "");
     }
 
     /**
@@ -94,7 +83,7 @@ public final class Wording {
             case SECTIONS ->
                 Section.of(pole, metres, JOINT_TOLERANCE_METRES).print("section ", " ", " m", 1, 1) + " (" + inMetres
                         + ")";
-            case FEET -> feetAndInches(metres, 1) + " (" + inMetres + ")";
+            case FEET -> FeetAndInches.words(metres, 1) + " (" + inMetres + ")";
             case METRES -> inMetres;
         };
     }
@@ -126,7 +115,7 @@ public final class Wording {
         Mark nearest = null;
         double right = Double.POSITIVE_INFINITY;
         for (Mark mark : marks) {
-            double turn = Direction.halfTurn(angle - mark.place().angleDegrees());
+            double turn = Sights.halfTurn(angle - mark.place().angleDegrees());
             OptionalDouble offset = sights.rightOf(mark.place(), angle);
             if (Math.abs(turn) <= WIDEST_AIM_DEGREES
                     && offset.isPresent()
@@ -143,5 +132,34 @@ public final class Wording {
             return "at " + nearest.name();
         }
         return metres + " m " + (right < 0 ? "left" : "right") + " of " + nearest.name();
+    }
+
+    /**
+     * A place: distance, direction, clock and aim, such as {@code section 6 (10.0 m), 20° left (11:20), at white pipe}.
+     */
+    public String place(Place place) {
+        return placeByClock(place) + besideMark(place);
+    }
+
+    /** A comma and what to sight on; empty where no mark is near enough, because the clock says as much. */
+    private String besideMark(Place place) {
+        String aim = aim(place);
+        return aim.startsWith("towards ") ? "" : ", " + aim;
+    }
+
+    /** A place without its mark: distance, direction and clock. */
+    String placeByClock(Place place) {
+        double angle = place.angleDegrees();
+        return distance(place.distanceMetres()) + ", " + direction(angle) + " (" + clock(angle) + ")";
+    }
+
+    /** A probability in whole hundredths: {@code 64 %}. */
+    static String percent(double probability) {
+        return String.format(Locale.ROOT, "%.0f %%", 100 * probability);
+    }
+
+    /** A number of readings: {@code 1 reading}, {@code 12 readings}. */
+    public static String readings(int count) {
+        return count + (count == 1 ? " reading" : " readings");
     }
 }

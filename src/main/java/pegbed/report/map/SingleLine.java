@@ -1,48 +1,21 @@
 package pegbed.report.map;
 
-import java.util.Locale;
-import pegbed.model.Units;
-
-/** Depths as the short figures that stand in the water. */
-public final class Figures {
-    private static final double INCH_METRES = 0.0254;
+/** What a person typed, made fit for one line of a picture. */
+public final class SingleLine {
     private static final int LONGEST = 120;
 
-    private Figures() {}
-
-    /** {@code 4'6} or {@code 9"} to the inch, {@code 137} centimetres, or {@code 1.37} metres. */
-    public static String depth(double metres, Units.Depth unit) {
-        return switch (unit) {
-            case FEET -> feet(metres);
-            case CENTIMETRES -> Long.toString(Math.round(metres * 100));
-            case METRES -> String.format(Locale.ROOT, "%.2f", metres);
-        };
-    }
-
-    private static String feet(double metres) {
-        long inches = Math.round(Math.abs(metres) / INCH_METRES);
-        String sign = metres < 0 && inches > 0 ? "-" : "";
-        return inches < 12 ? sign + inches + "\"" : sign + inches / 12 + "'" + inches % 12;
-    }
-
-    /** What the figures are. */
-    static String unit(Units.Depth unit) {
-        return switch (unit) {
-            case FEET -> "feet'inches";
-            case CENTIMETRES -> "centimetres";
-            case METRES -> "metres";
-        };
-    }
+    private SingleLine() {}
 
     /**
      * What a person typed, made fit for one line: signs that can't be seen or that turn the direction of writing are
      * taken out, and what is longer than {@value #LONGEST} signs is cut short with an ellipsis.
      */
-    public static String oneLine(String typed) {
-        return oneLine(typed, LONGEST);
+    public static String of(String typed) {
+        return of(typed, LONGEST);
     }
 
-    public static String oneLine(String typed, int longest) {
+    /** As {@link #of(String)}, cut short to so many signs, 1 or more. */
+    public static String of(String typed, int longest) {
         StringBuilder clean = new StringBuilder();
         int signs = 0;
         for (int at = 0; at < typed.length() && signs <= longest; at += Character.charCount(typed.codePointAt(at))) {

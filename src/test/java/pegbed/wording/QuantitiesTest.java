@@ -1,4 +1,4 @@
-package pegbed.notation;
+package pegbed.wording;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
@@ -8,13 +8,17 @@ import org.junit.jupiter.params.provider.CsvSource;
 import pegbed.model.Peg;
 import pegbed.model.Place;
 import pegbed.model.Units;
+import pegbed.notation.Line;
+import pegbed.notation.Notation;
+import pegbed.notation.NotationException;
+import pegbed.notation.Pegs;
 
-class WordingTest {
-    private static Wording wording(Units.Depth depth, Units.Distance distance) {
-        return Wording.of(Pegs.with(Pegs.TANSY, depth, distance));
+class QuantitiesTest {
+    private static Quantities at(Units.Depth depth, Units.Distance distance) {
+        return Quantities.of(Pegs.with(Pegs.TANSY, depth, distance));
     }
 
-    private static final Wording USUAL = Wording.of(Pegs.TANSY);
+    private static final Quantities USUAL = Quantities.of(Pegs.TANSY);
 
     @ParameterizedTest
     @CsvSource({
@@ -37,14 +41,10 @@ class WordingTest {
     @Test
     void depthInMetricUnits() {
         assertEquals(
-                "168 cm",
-                wording(Units.Depth.CENTIMETRES, Units.Distance.METRES).depth(1.6764));
-        assertEquals(
-                "1.68 m", wording(Units.Depth.METRES, Units.Distance.METRES).depth(1.6764));
-        assertEquals(
-                "1.70 m", wording(Units.Depth.METRES, Units.Distance.METRES).depth(1.7));
-        assertEquals(
-                "0 cm", wording(Units.Depth.CENTIMETRES, Units.Distance.METRES).depth(-0.001));
+                "168 cm", at(Units.Depth.CENTIMETRES, Units.Distance.METRES).depth(1.6764));
+        assertEquals("1.68 m", at(Units.Depth.METRES, Units.Distance.METRES).depth(1.6764));
+        assertEquals("1.70 m", at(Units.Depth.METRES, Units.Distance.METRES).depth(1.7));
+        assertEquals("0 cm", at(Units.Depth.CENTIMETRES, Units.Distance.METRES).depth(-0.001));
     }
 
     @ParameterizedTest
@@ -58,8 +58,8 @@ class WordingTest {
     })
     void distances(double metres, String sections, String feet, String plain) {
         assertEquals(sections, USUAL.distance(metres));
-        assertEquals(feet, wording(Units.Depth.FEET, Units.Distance.FEET).distance(metres));
-        assertEquals(plain, wording(Units.Depth.FEET, Units.Distance.METRES).distance(metres));
+        assertEquals(feet, at(Units.Depth.FEET, Units.Distance.FEET).distance(metres));
+        assertEquals(plain, at(Units.Depth.FEET, Units.Distance.METRES).distance(metres));
     }
 
     @ParameterizedTest
@@ -92,20 +92,20 @@ class WordingTest {
     @Test
     void withoutAMarkNearbyTheAimIsAClockTime() {
         assertEquals("towards 9:20", USUAL.aim(Place.polar(5, -80)));
-        assertEquals("towards 11:20", Wording.of(Peg.EMPTY).aim(Place.polar(11, -20)));
+        assertEquals("towards 11:20", Quantities.of(Peg.EMPTY).aim(Place.polar(11, -20)));
     }
 
     @Test
     void withoutAFarBankTheAimIsSquareToTheMark() {
-        Wording pond = Wording.of(Peg.EMPTY.withMarks(java.util.List.of(Pegs.mark("gate", 0, 40))));
+        Quantities pond = Quantities.of(Peg.EMPTY.withMarks(java.util.List.of(Pegs.mark("gate", 0, 40))));
 
         assertEquals("2.0 m right of gate", pond.aim(new Place(0.5, 10)));
     }
 
     @Test
     void theWordsOfAnAimCanBeTypedBack() throws NotationException {
-        Place there = NotationTest.reading(Notation.of(Pegs.TANSY), "10 @leaning post-0.8 5'")
-                .place();
+        Line line = Notation.of(Pegs.TANSY).parse("10 @leaning post-0.8 5'");
+        Place there = ((Line.ReadingLine) line).reading().place();
 
         assertEquals("0.8 m left of leaning post", USUAL.aim(there));
     }
@@ -114,5 +114,19 @@ class WordingTest {
     @CsvSource({"0.0191, ¾ in", "0.0125, ½ in", "0.006, ¼ in", "0.0254, 1 in", "0.1207, 4¾ in", "0.3112, 1 ft ¼ in"})
     void smallDepthsToTheQuarterInch(double metres, String words) {
         assertEquals(words, USUAL.depthToQuarterInch(metres));
+    }
+
+    @Test
+    void aPlaceIsDistanceDirectionClockAndAim() {
+        Peg peg = Peg.EMPTY.withMarks(java.util.List.of(Pegs.mark("white pipe", 0, 11.5)));
+
+        assertEquals(
+                "section 6 (10.0 m), straight out (12:00), at white pipe",
+                Quantities.of(peg).place(Place.polar(10, 0)));
+    }
+
+    @Test
+    void whereNoMarkIsNearAPlaceHasNoAim() {
+        assertEquals("section 6 (10.0 m), 80° left (9:20)", USUAL.place(Place.polar(10, -80)));
     }
 }

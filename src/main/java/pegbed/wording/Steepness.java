@@ -1,14 +1,17 @@
-package pegbed.findings;
+package pegbed.wording;
 
 import java.util.Locale;
 
-/** How steepness is said. */
+/** Steepness in words. Slopes are rise over run, 0 or more. */
 public final class Steepness {
+    /** Ground less steep than this is called level: 1 in 50. */
+    static final double LEVEL = 0.02;
+
     private Steepness() {}
 
     /** "1 in N" for a rise over run; "level" below 1 in 50. */
     public static String oneIn(double slope) {
-        if (slope < 0.02) {
+        if (slope < LEVEL) {
             return "level";
         }
         double n = 1 / slope;
@@ -22,7 +25,7 @@ public final class Steepness {
 
     /** "drops 1 ft in N ft", the same in the words of the bank. */
     public static String drops(double slope) {
-        if (slope < 0.02) {
+        if (slope < LEVEL) {
             return "no drop to speak of";
         }
         double n = 1 / slope;

@@ -1,4 +1,4 @@
-package pegbed.report.card;
+package pegbed.wording;
 
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -10,24 +10,19 @@ import pegbed.model.Units;
 import pegbed.plan.Plan;
 import pegbed.plan.PlannedLine;
 import pegbed.plan.Rig;
-import pegbed.wording.PlanWords;
-import pegbed.wording.RigWords;
 
 /** Sentences that the A5 card and the phone's card share. */
-final class CardWords {
-    static final String NO_LINES = "These readings show no line to fish yet.";
+public final class CardWords {
+    /** That there is no line. */
+    public static final String NO_LINES = "These readings show no line to fish yet.";
 
     private CardWords() {}
 
     /** What the signs of the map mean. */
-    static String key(Plan plan) {
+    public static String key(Plan plan) {
         PegMap map = plan.findings().map();
         Peg peg = map.peg();
-        String unit = switch (peg.units().depth()) {
-            case FEET -> "feet'inches";
-            case CENTIMETRES -> "centimetres";
-            case METRES -> "metres";
-        };
+        String unit = DepthFigures.unit(peg.units().depth());
         String rings = peg.units().distance() == Units.Distance.SECTIONS ? "ends of the pole's sections" : "distances";
         return "Contours in " + unit + ". Ring round a line: full sure, dashed likely, dotted worth a reading."
                 + " Hatched: a guess."
@@ -38,7 +33,7 @@ final class CardWords {
     }
 
     /** Clock, degrees and aim: {@code 11:20, 19° left; aim 0.1 m right of leaning post}. */
-    static String towards(PlanWords words, PlannedLine line) {
+    public static String towards(PlanWords words, PlannedLine line) {
         String aim = words.aim(line);
         String direction = words.clock(line) + ", " + words.direction(line);
         // Where no mark is near enough to aim by, the aim is the clock, which stands there already.
@@ -48,7 +43,7 @@ final class CardWords {
     }
 
     /** How the float is set: {@code hook to float tip 3 ft on lines 2, 3 and 4; 2½ in over depth; …}. */
-    static String settings(RigWords words, Rig rig) {
+    public static String settings(RigWords words, Rig rig) {
         Map<String, List<Rig.Setting>> same = rig.settings().stream()
                 .collect(Collectors.groupingBy(words::hookToTip, LinkedHashMap::new, Collectors.toList()));
         String marks = same.entrySet().stream()
