@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.file.Path;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.List;
@@ -21,6 +22,7 @@ import pegbed.model.Monitor;
 import pegbed.model.Peg;
 import pegbed.model.Reading;
 import pegbed.model.Wishes;
+import pegbed.storage.disk.ProgramLog;
 
 class RecomputationTest {
     /** Runs what it is given when it is told to. */
@@ -38,9 +40,10 @@ class RecomputationTest {
     }
 
     private final ByHand worker = new ByHand();
+    private final ProgramLog log = new ProgramLog(Path.of("target", "test-log"));
     private final Session.Executors executors = new Session.Executors(Runnable::run, worker, Runnable::run);
     private final List<Peg> fitted = new ArrayList<>();
-    private final Recomputation work = new Recomputation(this::fit, executors, () -> {}, ready -> {}, () -> {});
+    private final Recomputation work = new Recomputation(this::fit, executors, log, () -> {}, ready -> {}, () -> {});
 
     private PegMap fit(Peg peg, Monitor monitor) throws InputException {
         fitted.add(peg);
@@ -112,7 +115,7 @@ class RecomputationTest {
     void oneReadingMoreIsOnTheMapBeforeAllIsWorkedOutAnew() {
         List<Answer> seen = new ArrayList<>();
         Recomputation[] it = new Recomputation[1];
-        it[0] = new Recomputation(this::fit, executors, () -> seen.add(it[0].answer()), ready -> {}, () -> {});
+        it[0] = new Recomputation(this::fit, executors, log, () -> seen.add(it[0].answer()), ready -> {}, () -> {});
         it[0].request(1, Pegs.plumbed(20));
         worker.next();
         seen.clear();
@@ -139,7 +142,7 @@ class RecomputationTest {
         Recomputation[] it = new Recomputation[1];
         Peg more = Pegs.plumbed(20).withReading(Reading.of(6.2, 12, 1.4));
         Peg aimed = more.withWishes(Wishes.NONE.withTarget(OptionalDouble.of(0.7)));
-        it[0] = new Recomputation(this::fit, executors, () -> aim(it[0], aimed), ready -> {}, () -> {});
+        it[0] = new Recomputation(this::fit, executors, log, () -> aim(it[0], aimed), ready -> {}, () -> {});
         it[0].request(1, Pegs.plumbed(20));
         worker.next();
         it[0].request(2, more);
@@ -182,6 +185,7 @@ class RecomputationTest {
         Recomputation busy = new Recomputation(
                 this::fit,
                 new Session.Executors(owner, worker, Runnable::run),
+                log,
                 () -> {},
                 ready -> found.add(ready.revision()),
                 () -> {});
@@ -211,6 +215,7 @@ class RecomputationTest {
                     return PegMap.of(peg, monitor);
                 },
                 executors,
+                log,
                 () -> {},
                 ready -> {},
                 () -> {});
@@ -273,7 +278,7 @@ class RecomputationTest {
     void progressGoesFromNothingToAll() {
         List<Double> shares = new ArrayList<>();
         Recomputation[] self = new Recomputation[1];
-        self[0] = new Recomputation(this::fit, executors, () -> {}, ready -> {}, () -> shares.add(self[0].progress()));
+        self[0] = new Recomputation(this::fit, executors, log, () -> {}, ready -> {}, () -> shares.add(self[0].progress()));
         self[0].request(1, Pegs.plumbed(8));
         assertEquals(0, self[0].progress());
         worker.next();

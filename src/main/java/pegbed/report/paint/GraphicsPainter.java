@@ -7,7 +7,6 @@ import java.awt.RenderingHints;
 import java.awt.Shape;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Rectangle2D;
-import java.util.Optional;
 import org.locationtech.jts.awt.ShapeWriter;
 import org.locationtech.jts.geom.Envelope;
 import pegbed.report.drawing.Colour;
@@ -27,13 +26,10 @@ public final class GraphicsPainter {
     private final Graphics2D graphics;
     private final Theme theme;
     private final ShapeWriter shapes = new ShapeWriter();
-    /** What is painted, in points. */
-    private final Optional<Rectangle2D> clip;
 
     private GraphicsPainter(Graphics2D graphics, Theme theme) {
         this.graphics = graphics;
         this.theme = theme;
-        clip = Optional.ofNullable(graphics.getClip()).map(Shape::getBounds2D);
         shapes.setRemoveDuplicatePoints(true);
     }
 

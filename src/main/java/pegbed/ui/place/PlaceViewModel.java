@@ -176,7 +176,7 @@ public final class PlaceViewModel {
      * @param name of a mark, else the word of a hazard's kind; not looked at for banks
      * @param typed distance and direction, then an edge's depth or a hazard's radius where known
      */
-    boolean add(Kind kind, String name, String typed) {
+    public boolean add(Kind kind, String name, String typed) {
         return tried(() -> switch (kind) {
             case NEAR_BANK -> PlaceEdits.addBankPoint(Bank.NEAR, edge(typed));
             case FAR_BANK -> PlaceEdits.addBankPoint(Bank.FAR, edge(typed));

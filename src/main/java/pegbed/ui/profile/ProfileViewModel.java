@@ -13,6 +13,7 @@ import pegbed.findings.Steepness;
 import pegbed.model.Place;
 import pegbed.notation.Wording;
 import pegbed.session.Answer;
+import pegbed.session.BackgroundTask;
 import pegbed.session.Session;
 import pegbed.ui.controls.Texts;
 
@@ -27,14 +28,12 @@ public final class ProfileViewModel {
     public record Course(Place from, Place to) {}
 
     private final Session session;
-    private final Executor worker;
-    private final Executor owner;
+    private final BackgroundTask tracing;
     private final ReadOnlyObjectWrapper<Optional<DepthProfile>> profile = new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ReadOnlyStringWrapper title = new ReadOnlyStringWrapper("");
     private final ReadOnlyStringWrapper slopes = new ReadOnlyStringWrapper("");
     private double angleDegrees;
     private Optional<Course> drawn = Optional.empty();
-    private Object wanted = new Object();
     private Object asked = "";
 
     /**
@@ -43,8 +42,7 @@ public final class ProfileViewModel {
      */
     public ProfileViewModel(Session session, Executor worker, Executor owner) {
         this.session = session;
-        this.worker = worker;
-        this.owner = owner;
+        tracing = new BackgroundTask("The profile could not be worked out", worker, owner, session.log());
         session.onChange(this::refresh);
         refresh();
     }
@@ -58,7 +56,7 @@ public final class ProfileViewModel {
         return title.getReadOnlyProperty();
     }
 
-    /** The slopes that it meets, in words. */
+    /** The slopes that it meets, or why there is no profile, in words. */
     ReadOnlyStringProperty slopesProperty() {
         return slopes.getReadOnlyProperty();
     }
@@ -106,9 +104,8 @@ public final class ProfileViewModel {
                 .orElse("Bottom " + wording.direction(angleDegrees) + " (" + wording.clock(angleDegrees) + ")"));
         if (map.isEmpty()) {
             asked = "";
-            wanted = new Object();
-            profile.set(Optional.empty());
-            slopes.set("");
+            tracing.cancel();
+            show(Optional.empty(), "");
             return;
         }
         Object question = java.util.List.of(System.identityHashCode(map.get()), angleDegrees, drawn);
@@ -116,20 +113,18 @@ public final class ProfileViewModel {
             return;
         }
         asked = question;
-        Object token = new Object();
-        wanted = token;
         double angle = angleDegrees;
         Optional<Course> line = drawn;
-        worker.execute(() -> {
-            DepthProfile found = line.map(course -> DepthProfile.between(map.get(), course.from(), course.to()))
-                    .orElseGet(() -> DepthProfile.towards(map.get(), angle));
-            owner.execute(() -> {
-                if (wanted == token) {
-                    profile.set(Optional.of(found));
-                    slopes.set(slopes(found));
-                }
-            });
-        });
+        tracing.latest(
+                monitor -> line.map(course -> DepthProfile.between(map.get(), course.from(), course.to()))
+                        .orElseGet(() -> DepthProfile.towards(map.get(), angle)),
+                new BackgroundTask.Outcome<DepthProfile>(
+                        found -> show(Optional.of(found), slopes(found)), why -> show(Optional.empty(), why)));
+    }
+
+    private void show(Optional<DepthProfile> found, String words) {
+        profile.set(found);
+        slopes.set(words);
     }
 
     private String slopes(DepthProfile found) {

@@ -16,6 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import pegbed.model.InputException;
 import pegbed.plan.Plan;
+import pegbed.storage.disk.ProgramLog;
 import pegbed.ui.app.Desks;
 import pegbed.ui.app.SamplePegFiles;
 
@@ -44,10 +45,15 @@ class CardViewModelTest {
     private CardViewModel card() {
         return new CardViewModel(
                 plan,
-                new CardViewModel.Helpers(work::add, seeking::add, Runnable::run, () -> {
-                    looks++;
-                    return NONE;
-                }),
+                new CardViewModel.Helpers(
+                        work::add,
+                        seeking::add,
+                        Runnable::run,
+                        () -> {
+                            looks++;
+                            return NONE;
+                        },
+                        new ProgramLog(folder)),
                 news::add);
     }
 
