@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
@@ -13,7 +15,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.Executor;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import pegbed.findings.PegMap;
 import pegbed.model.BankPoint;
 import pegbed.model.Banks;
@@ -40,10 +44,16 @@ class RecomputationTest {
     }
 
     private final ByHand worker = new ByHand();
-    private final ProgramLog log = new ProgramLog(Path.of("target", "test-log"));
+    private ProgramLog log;
     private final Session.Executors executors = new Session.Executors(Runnable::run, worker, Runnable::run);
     private final List<Peg> fitted = new ArrayList<>();
-    private final Recomputation work = new Recomputation(this::fit, executors, log, () -> {}, ready -> {}, () -> {});
+    private Recomputation work;
+
+    @BeforeEach
+    void work(@TempDir Path folder) {
+        log = new ProgramLog(folder);
+        work = new Recomputation(this::fit, executors, log, () -> {}, ready -> {}, () -> {});
+    }
 
     private PegMap fit(Peg peg, Monitor monitor) throws InputException {
         fitted.add(peg);
@@ -306,5 +316,27 @@ class RecomputationTest {
         work.request(0, Pegs.plumbed(9));
         late.run();
         assertEquals(new Answer.Computing(0, Optional.empty()), work.answer());
+    }
+
+    @Test
+    void aFitThatBreaksIsSaidWithTheLogsNameAndTheLogHoldsItsTrace() throws IOException {
+        Recomputation broken = new Recomputation(
+                (peg, monitor) -> {
+                    throw new IllegalStateException("a matrix that is none");
+                },
+                executors,
+                log,
+                () -> {},
+                ready -> {},
+                () -> {});
+        broken.request(1, Pegs.plumbed(8));
+        worker.next();
+        assertEquals(
+                "The bottom could not be worked out, so undo the last change; what went wrong is in the log " + log.file()
+                        + ".",
+                assertInstanceOf(Answer.Failed.class, broken.answer()).why());
+        String text = Files.readString(log.file());
+        assertTrue(text.contains("IllegalStateException: a matrix that is none"), text);
+        assertTrue(text.contains("at pegbed.session.RecomputationTest"), text);
     }
 }

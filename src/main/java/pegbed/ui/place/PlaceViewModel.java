@@ -33,7 +33,7 @@ import pegbed.ui.controls.Texts;
 /** The place in forms: banks, marks, hazards, limits, the pole, the names and the units. */
 public final class PlaceViewModel {
     /** What a row of the list is. */
-    enum Kind {
+    public enum Kind {
         NEAR_BANK("near bank"),
         FAR_BANK("far bank"),
         MARK("mark"),

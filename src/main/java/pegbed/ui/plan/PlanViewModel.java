@@ -112,7 +112,7 @@ public final class PlanViewModel {
     }
 
     /** Why the last wish was refused, or why there are no lines, in words; empty if all is well. */
-    ReadOnlyStringProperty errorProperty() {
+    public ReadOnlyStringProperty errorProperty() {
         return error.getReadOnlyProperty();
     }
 

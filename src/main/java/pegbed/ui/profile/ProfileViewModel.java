@@ -57,7 +57,7 @@ public final class ProfileViewModel {
     }
 
     /** The slopes that it meets, or why there is no profile, in words. */
-    ReadOnlyStringProperty slopesProperty() {
+    public ReadOnlyStringProperty slopesProperty() {
         return slopes.getReadOnlyProperty();
     }
 

@@ -58,12 +58,12 @@ public final class ComparisonViewModel {
     }
 
     /** What the comparison shows, one sentence; empty while nothing was compared. */
-    ReadOnlyStringProperty headingProperty() {
+    public ReadOnlyStringProperty headingProperty() {
         return heading.getReadOnlyProperty();
     }
 
     /** Why the visits can't be compared, one sentence; empty if nothing is wrong. */
-    ReadOnlyStringProperty errorProperty() {
+    public ReadOnlyStringProperty errorProperty() {
         return error.getReadOnlyProperty();
     }
 

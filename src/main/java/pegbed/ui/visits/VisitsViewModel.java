@@ -121,7 +121,7 @@ public final class VisitsViewModel {
     }
 
     /** Why the last change was refused, or why no levels are known, in words; empty if all is well. */
-    ReadOnlyStringProperty errorProperty() {
+    public ReadOnlyStringProperty errorProperty() {
         return error.getReadOnlyProperty();
     }
 

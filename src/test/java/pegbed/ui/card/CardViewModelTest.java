@@ -128,4 +128,39 @@ class CardViewModelTest {
                 card.toldProperty().get());
         assertEquals(List.of(), news);
     }
+
+    @Test
+    void printersThatCannotBeFoundAreNotWaitedForAndTheLogIsNamed() throws java.io.IOException {
+        ProgramLog log = new ProgramLog(folder);
+        CardViewModel card = new CardViewModel(
+                plan,
+                new CardViewModel.Helpers(
+                        work::add,
+                        Runnable::run,
+                        Runnable::run,
+                        () -> {
+                            throw new IllegalStateException("no spooler");
+                        },
+                        log),
+                news::add);
+        assertEquals(
+                "The printers could not be found; what went wrong is in the log " + log.file() + ".",
+                card.toldProperty().get());
+        assertEquals(Optional.of(NONE), card.printersProperty().get());
+        assertTrue(java.nio.file.Files.readString(log.file()).contains("IllegalStateException: no spooler"));
+    }
+
+    @Test
+    void aCardThatCannotBeDrawnIsNotWaitedFor() throws java.io.IOException {
+        ProgramLog log = new ProgramLog(folder);
+        CardViewModel card = new CardViewModel(
+                null,
+                new CardViewModel.Helpers(Runnable::run, seeking::add, Runnable::run, () -> NONE, log),
+                news::add);
+        assertEquals(
+                "The card could not be drawn; what went wrong is in the log " + log.file() + ".",
+                card.toldProperty().get());
+        assertFalse(card.drawingProperty().get());
+        assertTrue(java.nio.file.Files.readString(log.file()).contains("NullPointerException"));
+    }
 }

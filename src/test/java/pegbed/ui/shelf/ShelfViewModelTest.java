@@ -178,4 +178,21 @@ class ShelfViewModelTest {
                 "No peg file lies in this folder or in the folders in it.",
                 slow.countProperty().get());
     }
+
+    @Test
+    void aFolderThatCannotBeLookedAtIsNotWaitedForAndTheLogIsNamed() throws IOException {
+        ShelfViewModel failing = new ShelfViewModel(
+                session,
+                new WindowPreferences(folder.resolve("own")),
+                work -> {
+                    throw new java.util.concurrent.RejectedExecutionException("closed");
+                },
+                Runnable::run);
+        failing.choose(folder);
+        assertEquals(
+                "The folder could not be looked at; what went wrong is in the log " + session.log().file() + ".",
+                failing.errorProperty().get());
+        assertFalse(failing.lookingProperty().get());
+        assertTrue(Files.readString(session.log().file()).contains("RejectedExecutionException: closed"));
+    }
 }
