@@ -21,8 +21,7 @@ public final class Entry {
         }
         if (line instanceof Line.EdgeLine edge) {
             Banks banks = peg.banks();
-            return peg.withBanks(
-                    Shoreline.nearest(banks, edge.point().place()).with(banks, edge.point()));
+            return peg.withBanks(Shoreline.nearest(banks, edge.point().place()).with(banks, edge.point()));
         }
         List<Hazard> hazards = new ArrayList<>(peg.hazards());
         hazards.add(((Line.SnagLine) line).hazard());

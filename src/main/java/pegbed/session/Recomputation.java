@@ -40,6 +40,7 @@ final class Recomputation {
     private Answer answer = new Answer.NothingYet(Optional.empty());
     /** Set by the owner, looked at by the workers too. */
     private volatile Request newest;
+
     private double progress;
     private int document;
 
@@ -196,8 +197,7 @@ final class Recomputation {
     /** Makes a picture of a place of which too little is known to find anything; what is missing is said all the same. */
     private Optional<Answer.Ready> drawPlace(Request request, Monitor monitor) {
         try {
-            PegMap map = fitting.fit(
-                    MissingInputs.drawable(bottomOf(request.peg)), new Progress(request, monitor));
+            PegMap map = fitting.fit(MissingInputs.drawable(bottomOf(request.peg)), new Progress(request, monitor));
             return Optional.of(found(request, map, monitor));
         } catch (InputException noPicture) {
             return Optional.empty();

@@ -65,8 +65,9 @@ class ShorelineTest {
     void aNamedBankStandsUnlessAnIslandIsNearest() {
         Banks banks = new Banks(NEAR, FAR, List.of(RING));
         assertEquals(Shoreline.FAR, Shoreline.named(banks, new Place(5, 3), Shoreline.FAR));
-        assertEquals(Shoreline.Kind.ISLAND, Shoreline.named(banks, new Place(0, 6.5), Shoreline.FAR)
-                .kind());
+        assertEquals(
+                Shoreline.Kind.ISLAND,
+                Shoreline.named(banks, new Place(0, 6.5), Shoreline.FAR).kind());
     }
 
     /** Every bank with every one of its points taken out gets it back in its place. */
@@ -75,7 +76,11 @@ class ShorelineTest {
             List<BankPoint> without = new ArrayList<>(bank);
             BankPoint point = without.remove(i);
             assertEquals(
-                    bank, Shoreline.NEAR.with(new Banks(without, List.of(), List.of()), point).near(), "point " + i);
+                    bank,
+                    Shoreline.NEAR
+                            .with(new Banks(without, List.of(), List.of()), point)
+                            .near(),
+                    "point " + i);
         }
     }
 
@@ -98,7 +103,21 @@ class ShorelineTest {
     @Test
     void theSecondPointOfABankLiesToItsLeftOrRight() {
         Banks one = new Banks(points(2, 0.5), List.of(), List.of());
-        assertEquals(-3, Shoreline.NEAR.with(one, BankPoint.at(-3, 1)).near().get(0).place().xMetres());
-        assertEquals(5, Shoreline.NEAR.with(one, BankPoint.at(5, 1)).near().get(1).place().xMetres());
+        assertEquals(
+                -3,
+                Shoreline.NEAR
+                        .with(one, BankPoint.at(-3, 1))
+                        .near()
+                        .get(0)
+                        .place()
+                        .xMetres());
+        assertEquals(
+                5,
+                Shoreline.NEAR
+                        .with(one, BankPoint.at(5, 1))
+                        .near()
+                        .get(1)
+                        .place()
+                        .xMetres());
     }
 }

@@ -288,7 +288,8 @@ class RecomputationTest {
     void progressGoesFromNothingToAll() {
         List<Double> shares = new ArrayList<>();
         Recomputation[] self = new Recomputation[1];
-        self[0] = new Recomputation(this::fit, executors, log, () -> {}, ready -> {}, () -> shares.add(self[0].progress()));
+        self[0] = new Recomputation(
+                this::fit, executors, log, () -> {}, ready -> {}, () -> shares.add(self[0].progress()));
         self[0].request(1, Pegs.plumbed(8));
         assertEquals(0, self[0].progress());
         worker.next();
@@ -332,8 +333,8 @@ class RecomputationTest {
         broken.request(1, Pegs.plumbed(8));
         worker.next();
         assertEquals(
-                "The bottom could not be worked out, so undo the last change; what went wrong is in the log " + log.file()
-                        + ".",
+                "The bottom could not be worked out, so undo the last change; what went wrong is in the log "
+                        + log.file() + ".",
                 assertInstanceOf(Answer.Failed.class, broken.answer()).why());
         String text = Files.readString(log.file());
         assertTrue(text.contains("IllegalStateException: a matrix that is none"), text);

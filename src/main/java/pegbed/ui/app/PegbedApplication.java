@@ -40,8 +40,7 @@ public final class PegbedApplication extends Application {
         StartUp beginning = begun;
         WindowViewModels desk = beginning.takeOver();
         Session session = desk.session();
-        Thread.setDefaultUncaughtExceptionHandler(
-                new UncaughtErrors(session.log(), Platform::runLater, session::fail));
+        Thread.setDefaultUncaughtExceptionHandler(new UncaughtErrors(session.log(), Platform::runLater, session::fail));
         Path home = Path.of(System.getProperty("user.home", "."));
         boolean dark = desk.remembered().dark().orElseGet(() -> SystemTheme.dark(home, System.getenv()));
         WindowFrame frame = dressed(stage, desk, new SystemFileChoice(() -> stage), dark);

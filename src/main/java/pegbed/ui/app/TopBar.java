@@ -50,7 +50,10 @@ final class TopBar extends HBox {
                         gap,
                         view(map),
                         Controls.button(
-                                "bankside", "At the bank", "Large buttons for wet hands (" + Keys.LARGE_BUTTONS.words() + ")", frame::toBankside),
+                                "bankside",
+                                "At the bank",
+                                "Large buttons for wet hands (" + Keys.LARGE_BUTTONS.words() + ")",
+                                frame::toBankside),
                         Controls.button(
                                 "cautions-open", "⚠ Cautions", "Power lines, lightning, water", frame::showCautions));
     }

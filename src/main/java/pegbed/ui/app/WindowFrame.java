@@ -122,29 +122,29 @@ public final class WindowFrame extends StackPane {
         if (sheets.isOpen()) {
             return;
         }
-        Keys.pressed(Keys.Where.WINDOW, event).flatMap(key -> action(key, event)).ifPresent(action -> {
-            action.run();
-            event.consume();
-        });
+        Keys.pressed(Keys.Where.WINDOW, event)
+                .flatMap(key -> action(key, event))
+                .ifPresent(action -> {
+                    action.run();
+                    event.consume();
+                });
     }
 
     private Optional<Runnable> action(Keys key, KeyEvent event) {
-        Runnable action =
-                switch (key) {
-                    case UNDO -> desk.document()::undo;
-                    case REDO -> desk.document()::redo;
-                    case SAVE -> this::save;
-                    case SAVE_AS -> this::saveAs;
-                    case OPEN -> this::chooseAndOpen;
-                    case SHELF -> this::showShelf;
-                    case NEW_PEG -> this::newPeg;
-                    case CARD -> this::showCard;
-                    case RIGS -> this::showRigs;
-                    case LARGE_BUTTONS -> bankside.isPresent() ? this::toMain : this::toBankside;
-                    case BACK_TO_BOX ->
-                        bankside.isPresent() && event.getCode() == KeyCode.ESCAPE ? null : this::focusBox;
-                    default -> null;
-                };
+        Runnable action = switch (key) {
+            case UNDO -> desk.document()::undo;
+            case REDO -> desk.document()::redo;
+            case SAVE -> this::save;
+            case SAVE_AS -> this::saveAs;
+            case OPEN -> this::chooseAndOpen;
+            case SHELF -> this::showShelf;
+            case NEW_PEG -> this::newPeg;
+            case CARD -> this::showCard;
+            case RIGS -> this::showRigs;
+            case LARGE_BUTTONS -> bankside.isPresent() ? this::toMain : this::toBankside;
+            case BACK_TO_BOX -> bankside.isPresent() && event.getCode() == KeyCode.ESCAPE ? null : this::focusBox;
+            default -> null;
+        };
         return Optional.ofNullable(action);
     }
 

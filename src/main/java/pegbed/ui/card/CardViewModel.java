@@ -86,11 +86,10 @@ public final class CardViewModel {
                     show(Optional.empty());
                     told.set(why);
                 }));
-        seeking.latest(
-                monitor -> helpers.finding().get(), new BackgroundTask.Outcome<Printers>(this::found, why -> {
-                    found(new Printers(List.of(), Optional.empty()));
-                    told.set(why);
-                }));
+        seeking.latest(monitor -> helpers.finding().get(), new BackgroundTask.Outcome<Printers>(this::found, why -> {
+            found(new Printers(List.of(), Optional.empty()));
+            told.set(why);
+        }));
     }
 
     /** The card, to be looked at; empty while it is being drawn. */

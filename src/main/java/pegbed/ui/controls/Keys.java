@@ -43,8 +43,7 @@ public enum Keys {
     PUT_POINT(Where.MAP, "put a point at the pointer's place", bare(KeyCode.INSERT)),
     TAKE_NEXT(Where.MAP, "take hold of the next point, mark or hazard", bare(KeyCode.PAGE_DOWN)),
     TAKE_PREVIOUS(Where.MAP, "take hold of the one before", bare(KeyCode.PAGE_UP)),
-    DELETE_POINT(
-            Where.MAP, "take away what is taken hold of", bare(KeyCode.DELETE), bare(KeyCode.BACK_SPACE)),
+    DELETE_POINT(Where.MAP, "take away what is taken hold of", bare(KeyCode.DELETE), bare(KeyCode.BACK_SPACE)),
     CLOSER(Where.MAP, "go closer", bare(KeyCode.PLUS), bare(KeyCode.EQUALS), bare(KeyCode.ADD)),
     FARTHER(Where.MAP, "go farther", bare(KeyCode.MINUS), bare(KeyCode.SUBTRACT)),
     SHOW_ALL(Where.MAP, "show all", bare(KeyCode.DIGIT0), bare(KeyCode.NUMPAD0), bare(KeyCode.HOME)),

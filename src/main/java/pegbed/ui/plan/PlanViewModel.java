@@ -161,7 +161,8 @@ public final class PlanViewModel {
         planning.latest(
                 monitor -> {
                     Plan made = Plan.of(wanted.findings(), wanted.wishes());
-                    return new Made(made, lines(made), rigs(made), PlanWords.of(made).shortfalls());
+                    return new Made(
+                            made, lines(made), rigs(made), PlanWords.of(made).shortfalls());
                 },
                 new BackgroundTask.Outcome<>(this::show, this::fail));
     }

@@ -92,8 +92,7 @@ public final class ComparisonViewModel {
                             .toList();
                     return new Compared(words.compared(comparison), found);
                 },
-                new BackgroundTask.Outcome<>(
-                        found -> show(found, ""), why -> show(new Compared("", List.of()), why)));
+                new BackgroundTask.Outcome<>(found -> show(found, ""), why -> show(new Compared("", List.of()), why)));
     }
 
     /** What a comparison shows, and where the bottom differs. */

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.OffsetDateTime;
 import java.util.concurrent.Executor;
 import java.util.concurrent.RejectedExecutionException;
 import org.junit.jupiter.api.BeforeEach;
@@ -14,6 +15,7 @@ import org.junit.jupiter.api.io.TempDir;
 import pegbed.model.InputException;
 import pegbed.session.Answer;
 import pegbed.session.Session;
+import pegbed.session.VisitEdits;
 import pegbed.ui.plan.PlanViewModel;
 import pegbed.ui.profile.ProfileViewModel;
 import pegbed.ui.reading.NextReadingViewModel;
@@ -54,34 +56,38 @@ class FailingTasksTest {
     @Test
     void theNextReading() throws IOException {
         NextReadingViewModel next = new NextReadingViewModel(session, FAILING, Runnable::run);
-        assertLogged("The next reading could not be worked out", next.wordsProperty().get());
+        assertLogged(
+                "The next reading could not be worked out", next.wordsProperty().get());
     }
 
     @Test
     void theProfile() throws IOException {
         ProfileViewModel profile = new ProfileViewModel(session, FAILING, Runnable::run);
-        assertLogged("The profile could not be worked out", profile.slopesProperty().get());
+        assertLogged(
+                "The profile could not be worked out", profile.slopesProperty().get());
     }
 
     @Test
     void theLevels() throws IOException {
         VisitsViewModel visits = new VisitsViewModel(session, Desks.CLOCK, FAILING, Runnable::run, place -> {});
-        assertLogged("The levels could not be worked out", visits.errorProperty().get());
+        assertLogged(
+                "The levels could not be worked out", visits.errorProperty().get());
     }
 
     @Test
     void theComparison() throws IOException, InputException {
         ComparisonViewModel comparison = new ComparisonViewModel(session, FAILING, Runnable::run);
-        session.edit(pegbed.session.VisitEdits.begin(session.peg(), java.time.OffsetDateTime.now(Desks.CLOCK)));
+        session.edit(VisitEdits.begin(session.peg(), OffsetDateTime.now(Desks.CLOCK)));
         comparison.compare();
-        assertLogged("The visits could not be compared", comparison.errorProperty().get());
+        assertLogged(
+                "The visits could not be compared", comparison.errorProperty().get());
         assertEquals("", comparison.headingProperty().get());
     }
 
     @Test
     void theAnswersAndTheDisk() throws IOException, InputException {
-        Session failing =
-                new Session(folder.resolve("journals"), new Session.Executors(Runnable::run, FAILING, FAILING), Desks.CLOCK);
+        Session failing = new Session(
+                folder.resolve("journals"), new Session.Executors(Runnable::run, FAILING, FAILING), Desks.CLOCK);
         failing.begin(SamplePegFiles.first());
         assertLogged("It could not be opened, so the peg that was open stays", failing.trouble());
         Answer.Failed failed = (Answer.Failed) failing.answer();
@@ -101,7 +107,9 @@ class FailingTasksTest {
         uncaught.uncaughtException(Thread.currentThread(), new IllegalStateException("nobody caught this"));
         String words = desk.document().newsProperty().get();
         assertEquals(
-                "Something did not work as it should; what went wrong is in the log " + own.log().file() + ".", words);
+                "Something did not work as it should; what went wrong is in the log "
+                        + own.log().file() + ".",
+                words);
         assertTrue(Files.readString(own.log().file()).contains("IllegalStateException: nobody caught this"));
         desk.document().dismissNews();
         assertEquals("", desk.document().newsProperty().get());

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayDeque;
@@ -130,7 +131,7 @@ class CardViewModelTest {
     }
 
     @Test
-    void printersThatCannotBeFoundAreNotWaitedForAndTheLogIsNamed() throws java.io.IOException {
+    void printersThatCannotBeFoundAreNotWaitedForAndTheLogIsNamed() throws IOException {
         ProgramLog log = new ProgramLog(folder);
         CardViewModel card = new CardViewModel(
                 plan,
@@ -147,11 +148,11 @@ class CardViewModelTest {
                 "The printers could not be found; what went wrong is in the log " + log.file() + ".",
                 card.toldProperty().get());
         assertEquals(Optional.of(NONE), card.printersProperty().get());
-        assertTrue(java.nio.file.Files.readString(log.file()).contains("IllegalStateException: no spooler"));
+        assertTrue(Files.readString(log.file()).contains("IllegalStateException: no spooler"));
     }
 
     @Test
-    void aCardThatCannotBeDrawnIsNotWaitedFor() throws java.io.IOException {
+    void aCardThatCannotBeDrawnIsNotWaitedFor() throws IOException {
         ProgramLog log = new ProgramLog(folder);
         CardViewModel card = new CardViewModel(
                 null,
@@ -161,6 +162,6 @@ class CardViewModelTest {
                 "The card could not be drawn; what went wrong is in the log " + log.file() + ".",
                 card.toldProperty().get());
         assertFalse(card.drawingProperty().get());
-        assertTrue(java.nio.file.Files.readString(log.file()).contains("NullPointerException"));
+        assertTrue(Files.readString(log.file()).contains("NullPointerException"));
     }
 }

@@ -31,7 +31,8 @@ class KeysTest {
 
     @Test
     void aKeyMeansWhatItsTableSaysWhereItIsPressed() {
-        assertEquals(Optional.of(Keys.OLDER_LINE), Keys.pressed(Keys.Where.BOX, press(KeyCode.UP, false, false, false)));
+        assertEquals(
+                Optional.of(Keys.OLDER_LINE), Keys.pressed(Keys.Where.BOX, press(KeyCode.UP, false, false, false)));
         assertEquals(Optional.of(Keys.POINT_OUT), Keys.pressed(Keys.Where.MAP, press(KeyCode.UP, false, false, false)));
         assertEquals(Optional.of(Keys.PAN_OUT), Keys.pressed(Keys.Where.MAP, press(KeyCode.UP, false, true, false)));
         assertEquals(Optional.empty(), Keys.pressed(Keys.Where.MAP, press(KeyCode.UP, false, false, true)));

@@ -35,7 +35,9 @@ class EdgeEntryTest {
 
     /** A near bank with a bay to the left, and a headland that doubles back, a far bank, and an island. */
     private static final Banks HEADLAND_AND_ISLAND = new Banks(
-            points(-13, 0.6, -11, 0.5, -12, -3, -9, -4, -8, -2, -9, 0.5, -6, 0.5, -5, 3, -6, 5, -3, 5, -2, 3, -3, 0.5, 0, 0.5, 9, 0.7),
+            points(
+                    -13, 0.6, -11, 0.5, -12, -3, -9, -4, -8, -2, -9, 0.5, -6, 0.5, -5, 3, -6, 5, -3, 5, -2, 3, -3, 0.5,
+                    0, 0.5, 9, 0.7),
             points(-11, 13.2, 0, 13, 11, 13.3),
             List.of(points(3, 7, 5, 7, 5, 9, 3, 9)));
 
@@ -101,7 +103,9 @@ class EdgeEntryTest {
     }
 
     private static Place place(String edge) throws InputException {
-        return ((Line.EdgeLine) Notation.of(Peg.EMPTY).parse("edge " + edge)).point().place();
+        return ((Line.EdgeLine) Notation.of(Peg.EMPTY).parse("edge " + edge))
+                .point()
+                .place();
     }
 
     /** A desk that answers nothing. */

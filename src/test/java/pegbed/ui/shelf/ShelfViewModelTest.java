@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
+import java.util.concurrent.RejectedExecutionException;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -182,17 +183,18 @@ class ShelfViewModelTest {
     @Test
     void aFolderThatCannotBeLookedAtIsNotWaitedForAndTheLogIsNamed() throws IOException {
         ShelfViewModel failing = new ShelfViewModel(
-                session,
-                new WindowPreferences(folder.resolve("own")),
+                desk.session(),
+                new WindowPreferences(home.resolve("own")),
                 work -> {
-                    throw new java.util.concurrent.RejectedExecutionException("closed");
+                    throw new RejectedExecutionException("closed");
                 },
                 Runnable::run);
-        failing.choose(folder);
+        failing.choose(pegs);
         assertEquals(
-                "The folder could not be looked at; what went wrong is in the log " + session.log().file() + ".",
+                "The folder could not be looked at; what went wrong is in the log "
+                        + desk.session().log().file() + ".",
                 failing.errorProperty().get());
         assertFalse(failing.lookingProperty().get());
-        assertTrue(Files.readString(session.log().file()).contains("RejectedExecutionException: closed"));
+        assertTrue(Files.readString(desk.session().log().file()).contains("RejectedExecutionException: closed"));
     }
 }
