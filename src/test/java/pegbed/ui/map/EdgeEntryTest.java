@@ -61,7 +61,7 @@ class EdgeEntryTest {
     @ParameterizedTest
     @CsvSource({
         "none, 3.5 0; 6.5 80L, NEAR NEAR, 0",
-        "none, 6.5 80L; 3.5 0; 20 10R; 13 0, NEAR NEAR FAR FAR, 0",
+        "none, 6.5 80L; 3.5 0; 13 5L; 13.5 10R, NEAR NEAR FAR FAR, 1",
         "near alone, 3.5 0, NEAR, 2",
         "near alone, 20 10R; 24 0, FAR FAR, 0",
         "headland, 3.5 0, NEAR, 10",
