@@ -46,12 +46,15 @@ public record Shoreline(Kind kind, int island) {
     private static final Place SEAT = new Place(0, 0);
 
     /**
-     * The line that an edge belongs to where none was named: the nearest. The near bank, while it has no point, is taken to
+     * The line that an edge belongs to where none was named: the nearest. The near bank, while it has less than two points, is taken to
      * pass the seat; the far bank, while it has none, to lie 4 m from the place, and 7 m if the place is more than 60°
      * from straight out. Of two that are as near, the near bank comes first, then the far bank.
      */
     public static Shoreline nearest(Banks banks, Place place) {
-        double near = banks.near().isEmpty() ? place.distanceTo(SEAT) : distance(banks.near(), place, false);
+        double near = distance(banks.near(), place, false);
+        if (banks.near().size() < 2) {
+            near = Math.min(near, place.distanceTo(SEAT));
+        }
         double far = banks.far().isEmpty() ? farUnknown(place) : distance(banks.far(), place, false);
         return nearestIsland(banks, place, Math.min(near, far), near <= far ? NEAR : FAR);
     }

@@ -55,6 +55,14 @@ class ShorelineTest {
     }
 
     @Test
+    void theSecondNearPointMayLieFarFromTheFirst() {
+        Banks one = new Banks(points(-6.4, 1.1), List.of(), List.of());
+        assertEquals(Shoreline.NEAR, Shoreline.nearest(one, Place.polar(3.5, 0)));
+        assertEquals(Shoreline.NEAR, Shoreline.nearest(one, Place.polar(5, 80)));
+        assertEquals(Shoreline.FAR, Shoreline.nearest(one, Place.polar(13, 0)));
+    }
+
+    @Test
     void aFarBankAloneDoesNotTakeTheEdgeAtTheSeat() {
         Banks banks = new Banks(List.of(), FAR, List.of());
         assertEquals(Shoreline.NEAR, nearest(banks, 0, 0.5));
