@@ -46,9 +46,9 @@ public record Shoreline(Kind kind, int island) {
     private static final Place SEAT = new Place(0, 0);
 
     /**
-     * The line that an edge belongs to where none was named: the nearest. The near bank, while it has less than two points, is taken to
-     * pass the seat; the far bank, while it has none, to lie 4 m from the place, and 7 m if the place is more than 60°
-     * from straight out. Of two that are as near, the near bank comes first, then the far bank.
+     * The line that an edge belongs to where none was named: the nearest. The near bank, while it has less than two
+     * points, is taken to pass the seat; the far bank, while it has none, to lie 4 m from the place, and 7 m if the place
+     * is more than 60° from straight out. Of two that are as near, the near bank comes first, then the far bank.
      */
     public static Shoreline nearest(Banks banks, Place place) {
         double near = distance(banks.near(), place, false);
