@@ -5,6 +5,8 @@ import java.time.Instant;
 import pegbed.cli.ClassPreloading;
 import pegbed.cli.Cli;
 import pegbed.model.InputException;
+import pegbed.storage.disk.Folders;
+import pegbed.storage.disk.ProgramLog;
 import pegbed.ui.app.Window;
 
 /** Where the program starts. */
@@ -15,6 +17,7 @@ public final class Pegbed {
     private static final String TELL = "pegbed.tell-start";
 
     public static void main(String[] args) {
+        Thread.setDefaultUncaughtExceptionHandler(new Uncaught());
         System.exit(Window.isMeant(args) ? window(args) : command(args));
     }
 
@@ -30,6 +33,21 @@ public final class Pegbed {
         } catch (InputException e) {
             System.err.println(e.getMessage());
             return 2;
+        } catch (RuntimeException | Error e) {
+            System.err.println(report("The window could not begin", e));
+            return 2;
+        }
+    }
+
+    private static String report(String what, Throwable error) {
+        return new ProgramLog(Folders.own()).report(what, error);
+    }
+
+    /** Errors that nobody caught, on whatever thread; the window takes another, which shows them. */
+    private static final class Uncaught implements Thread.UncaughtExceptionHandler {
+        @Override
+        public void uncaughtException(Thread thread, Throwable error) {
+            System.err.println(report("Something did not work as it should", error));
         }
     }
 

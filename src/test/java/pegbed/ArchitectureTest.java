@@ -97,7 +97,7 @@ class ArchitectureTest {
             .whereLayer("table")
             .mayOnlyBeAccessedByLayers("session", "ui", "cli", "bench")
             .whereLayer("disk")
-            .mayOnlyBeAccessedByLayers("shelf", "table", "session", "ui", "cli", "bench")
+            .mayOnlyBeAccessedByLayers("shelf", "table", "session", "ui", "cli", "bench", "start")
             .whereLayer("peg file")
             .mayOnlyBeAccessedByLayers("disk", "shelf", "table", "session", "ui", "cli", "bench")
             .whereLayer("notation")

@@ -9,23 +9,27 @@ import java.util.Map;
 import java.util.function.Supplier;
 import pegbed.model.InputException;
 import pegbed.storage.disk.Folders;
+import pegbed.storage.disk.ProgramLog;
 import pegbed.wording.Caution;
 import pegbed.wording.Sentences;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 
 /**
- * The command line. Exit status: 0 done, 1 the answer is no, 2 bad input with one sentence on standard error.
+ * The command line. Exit status: 0 done, 1 the answer is no, 2 bad input, or an error of the program's own, with a
+ * sentence on standard error.
  */
 @Command(
         name = "pegbed",
         mixinStandardHelpOptions = true,
-        version = "pegbed 0.1.0",
+        versionProvider = Version.class,
         description = "Maps the bottom of a fishing peg from plumbed readings.",
         footer = {"", Caution.PURPOSE_SHORT})
 public final class Cli {
     /** Bad input. */
     public static final int BAD_INPUT = 2;
+
+    private static final String FAILURE = "This command stopped at an error of the program's own";
 
     /** The answer is no. */
     public static final int NO = 1;
@@ -70,7 +74,11 @@ public final class Cli {
      * @param ownFolder the program's own folder, see {@link Folders}
      */
     public static int run(String[] args, PrintStream out, PrintStream err, Path ownFolder) {
-        CommandLine line = lineFor(args, ownFolder);
+        return run(lineFor(args, ownFolder), args, out, err, ownFolder);
+    }
+
+    /** Runs one command of a command line; an error that nobody expected is in the log, which a sentence names. */
+    static int run(CommandLine line, String[] args, PrintStream out, PrintStream err, Path ownFolder) {
         line.setOut(new PrintWriter(out, true, StandardCharsets.UTF_8));
         line.setErr(new PrintWriter(err, true, StandardCharsets.UTF_8));
         line.setParameterExceptionHandler((e, words) -> {
@@ -85,11 +93,22 @@ public final class Cli {
                 command.getErr().println(e.getMessage());
                 return BAD_INPUT;
             }
-            throw e;
+            return unexpected(e, command.getErr(), ownFolder);
         });
-        int status = line.execute(args);
+        int status;
+        try {
+            status = line.execute(args);
+        } catch (Throwable e) {
+            status = unexpected(e, line.getErr(), ownFolder);
+        }
         line.getOut().flush();
         return status;
+    }
+
+    private static int unexpected(Throwable e, PrintWriter err, Path ownFolder) {
+        err.println(new ProgramLog(ownFolder).report(FAILURE, e));
+        err.flush();
+        return BAD_INPUT;
     }
 
     /** Knows the command that is asked for alone, which is much quicker than all of them; or all, to list or to refuse. */

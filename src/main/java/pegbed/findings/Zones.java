@@ -140,11 +140,6 @@ public final class Zones {
         return fishable[index] && (distance(x, y) <= MARGIN_REACH || isWithin(WIDEST, x, y));
     }
 
-    /** y of the track's deepest line in a column, metres; NaN where there is none. */
-    public double trackAt(int column) {
-        return track[column];
-    }
-
     /** The nodes of a zone that may be fished, in rising order. Shared, not to be changed. */
     public int[] nodes(Zone zone) {
         return nodes.get(zone);

@@ -1,12 +1,10 @@
 package pegbed.session;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
-import java.util.OptionalDouble;
 import java.util.function.Consumer;
+import pegbed.geometry.Shoreline;
 import pegbed.model.BankPoint;
-import pegbed.model.Banks;
 import pegbed.model.Extras;
 import pegbed.model.Hazard;
 import pegbed.model.Limits;
@@ -24,39 +22,29 @@ public final class PlaceEdits {
 
     /** One of the two banks. */
     public enum Bank {
-        NEAR("near bank"),
-        FAR("far bank");
+        NEAR(Shoreline.NEAR),
+        FAR(Shoreline.FAR);
 
-        private final String words;
+        private final Shoreline line;
 
-        Bank(String words) {
-            this.words = words;
+        Bank(Shoreline line) {
+            this.line = line;
         }
 
-        public String words() {
-            return words;
-        }
-
-        /** The points of this bank. */
-        public List<BankPoint> of(Banks banks) {
-            return this == NEAR ? banks.near() : banks.far();
-        }
-
-        private Banks in(Banks banks, List<BankPoint> points) {
-            return this == NEAR
-                    ? new Banks(points, banks.far(), banks.islands())
-                    : new Banks(banks.near(), points, banks.islands());
+        private String words() {
+            return line.kind().words();
         }
     }
 
-    /** A further point of a bank, put in its order from left to right. */
+    /**
+     * A further point of a bank, put in its order along it; it is an island's where that is nearer than either bank
+     * ({@link Shoreline#named}).
+     */
     public static Edit addBankPoint(Bank bank, BankPoint point) {
-        return Edit.of(
-                "Add " + bank.words() + " point",
-                peg -> points(peg, bank, points -> {
-                    points.add(point);
-                    points.sort(Comparator.comparingDouble(p -> p.place().xMetres()));
-                }));
+        return Edit.of("Add " + bank.words() + " point", peg -> {
+            Shoreline line = Shoreline.named(peg.banks(), point.place(), bank.line);
+            return peg.withBanks(line.with(peg.banks(), point));
+        });
     }
 
     /** Moves a point of a bank; what was typed for it no longer holds. A drag is undone as one. */
@@ -92,31 +80,13 @@ public final class PlaceEdits {
 
     /** A whole bank at once. */
     public static Edit bank(Bank bank, List<BankPoint> points) {
-        return Edit.of("Set " + bank.words(), peg -> peg.withBanks(bank.in(peg.banks(), points)));
-    }
-
-    /**
-     * Which bank a point of the water's edge belongs to: the one whose points are nearer; while there are too few, the
-     * near bank if it is within 3 m of the seat or more than 60° to the side and within 7 m, else the far bank.
-     */
-    public static Bank bankFor(Peg peg, Place place) {
-        OptionalDouble near = nearest(peg.banks().near(), place);
-        OptionalDouble far = nearest(peg.banks().far(), place);
-        if (near.isPresent() && far.isPresent()) {
-            return near.getAsDouble() <= far.getAsDouble() ? Bank.NEAR : Bank.FAR;
-        }
-        boolean beside = Math.abs(place.angleDegrees()) > 60 && place.distanceMetres() <= 7;
-        return place.distanceMetres() <= 3 || beside ? Bank.NEAR : Bank.FAR;
-    }
-
-    private static OptionalDouble nearest(List<BankPoint> points, Place place) {
-        return points.stream().mapToDouble(p -> p.place().distanceTo(place)).min();
+        return Edit.of("Set " + bank.words(), peg -> peg.withBanks(bank.line.in(peg.banks(), points)));
     }
 
     private static Peg points(Peg peg, Bank bank, Consumer<List<BankPoint>> change) {
-        List<BankPoint> points = new ArrayList<>(bank.of(peg.banks()));
+        List<BankPoint> points = new ArrayList<>(bank.line.of(peg.banks()));
         change.accept(points);
-        return peg.withBanks(bank.in(peg.banks(), points));
+        return peg.withBanks(bank.line.in(peg.banks(), points));
     }
 
     public static Edit addMark(String name, Place place) {

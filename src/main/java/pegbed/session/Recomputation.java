@@ -2,6 +2,7 @@ package pegbed.session;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.concurrent.Executor;
 import java.util.function.Consumer;
 import pegbed.findings.Findings;
 import pegbed.findings.PegMap;
@@ -9,6 +10,7 @@ import pegbed.model.InputException;
 import pegbed.model.Monitor;
 import pegbed.model.Peg;
 import pegbed.model.Wishes;
+import pegbed.storage.disk.ProgramLog;
 
 /**
  * Keeps the answers in step with the peg. The newest request wins: older work is cancelled, and what it yields is not
@@ -26,19 +28,26 @@ final class Recomputation {
     /** Progress is reported in steps of this share. */
     private static final double STEP = 0.05;
 
+    private static final String FAILURE = "The bottom could not be worked out, so undo the last change";
+
     private final Fitting fitting;
-    private final Session.Executors executors;
+    private final Executor owner;
+    private final BackgroundTask first;
+    private final BackgroundTask afterwards;
     private final Runnable changed;
     private final Consumer<Answer.Ready> found;
     private final Runnable progressed;
     private Answer answer = new Answer.NothingYet(Optional.empty());
-    private Request newest;
+    /** Set by the owner, looked at by the workers too. */
+    private volatile Request newest;
+
     private double progress;
     private int document;
 
     /**
      * @param fitting the work
      * @param executors who does it
+     * @param log keeps errors that nobody expected
      * @param changed run on the owner's thread when the answer has changed
      * @param found gets new answers on the worker's thread, before the owner has them
      * @param progressed run on the owner's thread when the work has gone on
@@ -46,15 +55,18 @@ final class Recomputation {
     Recomputation(
             Fitting fitting,
             Session.Executors executors,
+            ProgramLog log,
             Runnable changed,
             Consumer<Answer.Ready> found,
             Runnable progressed) {
         this.fitting = fitting;
-        this.executors = executors;
+        owner = executors.owner();
+        first = new BackgroundTask(FAILURE, executors.worker(), owner, log);
+        afterwards = new BackgroundTask(FAILURE, executors.afterwards(), owner, log);
         this.changed = changed;
         this.found = found;
         this.progressed = progressed;
-        newest = new Request(-1, Peg.EMPTY);
+        newest = new Request(-1, Peg.EMPTY, document);
     }
 
     Answer answer() {
@@ -68,38 +80,61 @@ final class Recomputation {
 
     /** Another peg altogether: its answers have nothing to do with the old ones. */
     void forget() {
-        newest.cancelled = true;
+        stop();
         document++;
-        newest = new Request(-1, Peg.EMPTY);
+        newest = new Request(-1, Peg.EMPTY, document);
         answer = new Answer.NothingYet(Optional.empty());
+    }
+
+    private void stop() {
+        first.cancel();
+        afterwards.cancel();
     }
 
     /** The peg has changed. */
     void request(long revision, Peg peg) {
-        newest.cancelled = true;
-        newest = new Request(revision, peg);
+        stop();
+        Request request = new Request(revision, peg, document);
+        newest = request;
         progress = 0;
         Optional<Answer> missing = MissingInputs.of(peg);
         if (missing.isPresent()) {
             Optional<Answer.Ready> old = answer.picture();
             answer = old.isPresent() ? MissingInputs.with(missing.get(), old.get()) : missing.get();
             changed.run();
-            Request lacking = newest;
-            executors.worker().execute(() -> drawPlace(lacking, missing.get()));
+            // Who heard of it may have asked for something newer.
+            if (request == newest) {
+                first.latest(
+                        monitor -> drawPlace(request, monitor),
+                        outcome(request, place -> place.ifPresent(drawn -> showPlace(missing.get(), drawn))));
+            }
             return;
         }
         Optional<Answer.Ready> before = answer.shown();
         answer = new Answer.Computing(revision, before);
-        Request request = newest;
         Optional<PegMap> known = before.map(Answer.Ready::map).filter(map -> !map.isProvisional());
-        executors.worker().execute(() -> work(request, known));
+        Optional<PegMap> sameBottom = known.filter(map -> bottomOf(map.peg()).equals(bottomOf(peg)));
+        if (sameBottom.isPresent()) {
+            // Quick, and worth showing though overtaken, as the steps of a drag are.
+            first.run(
+                    monitor -> publishLater(request, sameBottom.get().withPeg(peg), monitor),
+                    outcome(request, published -> {}));
+        } else {
+            first.latest(
+                    monitor -> work(request, known, monitor),
+                    outcome(request, soon -> soon.ifPresent(shown -> showMeanwhile(request, shown))));
+        }
         changed.run();
+    }
+
+    private <T> BackgroundTask.Outcome<T> outcome(Request request, Consumer<T> done) {
+        return new BackgroundTask.Outcome<>(done, why -> fail(request, why));
     }
 
     /** Stops the running work; the old answers stay, marked as old. */
     void cancel() {
         if (answer instanceof Answer.Computing computing) {
-            newest.cancelled = true;
+            stop();
             answer = new Answer.Failed(
                     computing.revision(), "Stopped; change anything to work it out again.", computing.before());
             changed.run();
@@ -111,63 +146,40 @@ final class Recomputation {
         return peg.withWishes(Wishes.NONE.withByItself(peg.wishes().byItself()));
     }
 
-    private void work(Request request, Optional<PegMap> known) {
-        Optional<PegMap> sameBottom = known.filter(map -> bottomOf(map.peg()).equals(bottomOf(request.peg)));
-        if (sameBottom.isPresent()) {
-            workOut(request, () -> sameBottom.get().withPeg(request.peg));
-        } else if (!shownMeanwhile(request, known)) {
-            fit(request);
+    /** Finds the answers, or those in which one reading more was added to what was known before, to be shown meanwhile. */
+    private Optional<Answer.Ready> work(Request request, Optional<PegMap> known, Monitor monitor)
+            throws InputException {
+        Optional<PegMap> more = withOneMore(request, known);
+        if (more.isPresent()) {
+            return Optional.of(found(request, more.get(), monitor));
         }
+        fit(request, monitor);
+        return Optional.empty();
     }
 
-    /** Shows one reading more on what was known before, and works all out anew afterwards. */
-    private boolean shownMeanwhile(Request request, Optional<PegMap> known) {
-        if (request.cancelled || known.isEmpty()) {
-            return false;
-        }
+    private static Optional<PegMap> withOneMore(Request request, Optional<PegMap> known) {
         try {
-            Optional<PegMap> more = known.get().withOneMore(request.peg);
-            more.map(map -> found(request, map))
-                    .ifPresent(soon -> executors.owner().execute(() -> {
-                        showMeanwhile(request, soon);
-                        executors.afterwards().execute(() -> fit(request));
-                    }));
-            return more.isPresent();
+            return known.isPresent() ? known.get().withOneMore(request.peg) : Optional.empty();
         } catch (InputException | RuntimeException saidByTheWorkItself) {
-            return false;
+            return Optional.empty();
         }
     }
 
-    private void fit(Request request) {
-        if (!request.cancelled) {
-            workOut(request, () -> fitting.fit(request.peg, request));
-        }
+    private Answer.Ready fit(Request request, Monitor monitor) throws InputException {
+        monitor.check();
+        return publishLater(request, fitting.fit(request.peg, new Progress(request, monitor)), monitor);
     }
 
-    /** Brings a map. */
-    private interface Bringing {
-        PegMap bring() throws InputException;
+    /** Also what was overtaken: it may be newer than what is shown. */
+    private Answer.Ready publishLater(Request request, PegMap map, Monitor monitor) {
+        Answer.Ready ready = found(request, map, monitor);
+        owner.execute(() -> publish(request, ready));
+        return ready;
     }
 
-    private void workOut(Request request, Bringing bringing) {
-        try {
-            Answer.Ready ready = found(request, bringing.bring());
-            executors.owner().execute(() -> publish(request, ready));
-        } catch (Monitor.Cancelled nobodyWantsIt) {
-            // A newer request is on its way.
-        } catch (InputException e) {
-            executors.owner().execute(() -> fail(request, e.getMessage()));
-        } catch (RuntimeException e) {
-            executors
-                    .owner()
-                    .execute(() ->
-                            fail(request, "The bottom could not be worked out (" + e + "); undo the last change."));
-        }
-    }
-
-    private Answer.Ready found(Request request, PegMap map) {
+    private Answer.Ready found(Request request, PegMap map, Monitor monitor) {
         Answer.Ready ready = new Answer.Ready(request.revision, map, Findings.of(map, OptionalDouble.empty()));
-        if (!request.cancelled) {
+        if (request == newest && !monitor.cancelled()) {
             found.accept(ready);
         }
         return ready;
@@ -175,29 +187,26 @@ final class Recomputation {
 
     /** The newest reading is on the map before all is worked out anew. */
     private void showMeanwhile(Request request, Answer.Ready soon) {
+        answer = new Answer.Computing(request.revision, Optional.of(soon));
+        changed.run();
         if (request == newest && answer instanceof Answer.Computing) {
-            answer = new Answer.Computing(request.revision, Optional.of(soon));
-            changed.run();
+            afterwards.latest(monitor -> fit(request, monitor), outcome(request, published -> {}));
         }
     }
 
-    /** Makes a picture of a place of which too little is known to find anything. */
-    private void drawPlace(Request request, Answer lack) {
-        if (request.cancelled) {
-            return;
-        }
+    /** Makes a picture of a place of which too little is known to find anything; what is missing is said all the same. */
+    private Optional<Answer.Ready> drawPlace(Request request, Monitor monitor) {
         try {
-            PegMap map = fitting.fit(MissingInputs.drawable(bottomOf(request.peg)), request);
-            Answer.Ready place = found(request, map);
-            executors.owner().execute(() -> {
-                if (request == newest) {
-                    answer = MissingInputs.with(lack, place);
-                    changed.run();
-                }
-            });
-        } catch (Monitor.Cancelled | InputException noPicture) {
-            // What is missing is said all the same.
+            PegMap map = fitting.fit(MissingInputs.drawable(bottomOf(request.peg)), new Progress(request, monitor));
+            return Optional.of(found(request, map, monitor));
+        } catch (InputException noPicture) {
+            return Optional.empty();
         }
+    }
+
+    private void showPlace(Answer lack, Answer.Ready place) {
+        answer = MissingInputs.with(lack, place);
+        changed.run();
     }
 
     private void publish(Request request, Answer.Ready ready) {
@@ -205,7 +214,7 @@ final class Recomputation {
             answer = ready;
             progress = 1;
             changed.run();
-        } else if (request.inDocument == document
+        } else if (request.document == document
                 && answer instanceof Answer.Computing computing
                 && computing
                         .before()
@@ -223,17 +232,29 @@ final class Recomputation {
         }
     }
 
-    /** One wish for answers; work for it stops once it is cancelled. */
-    private final class Request implements Monitor {
+    /** One wish for answers. */
+    private static final class Request {
         private final long revision;
         private final Peg peg;
-        private final int inDocument = document;
-        private volatile boolean cancelled;
+        private final int document;
         private volatile double reported;
 
-        Request(long revision, Peg peg) {
+        Request(long revision, Peg peg, int document) {
             this.revision = revision;
             this.peg = peg;
+            this.document = document;
+        }
+    }
+
+    /** Tells the owner how far the work for a wish is. */
+    private final class Progress implements Monitor {
+        private final Request request;
+        private final Monitor monitor;
+        private volatile double reported;
+
+        Progress(Request request, Monitor monitor) {
+            this.request = request;
+            this.monitor = monitor;
         }
 
         @Override
@@ -242,8 +263,8 @@ final class Recomputation {
                 return;
             }
             reported = share;
-            executors.owner().execute(() -> {
-                if (this == newest && answer instanceof Answer.Computing) {
+            owner.execute(() -> {
+                if (request == newest && answer instanceof Answer.Computing) {
                     progress = share;
                     progressed.run();
                 }
@@ -252,7 +273,7 @@ final class Recomputation {
 
         @Override
         public boolean cancelled() {
-            return cancelled;
+            return monitor.cancelled();
         }
     }
 }

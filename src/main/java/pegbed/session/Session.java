@@ -10,6 +10,7 @@ import java.util.concurrent.Executor;
 import java.util.function.Consumer;
 import pegbed.model.InputException;
 import pegbed.model.Peg;
+import pegbed.storage.disk.ProgramLog;
 
 /**
  * One window's work: the open peg with its edits, the answers to it, and its place on the disk. The one owner of all
@@ -18,7 +19,9 @@ import pegbed.model.Peg;
 public final class Session {
     private final InstantSource clock;
     private final Executor owner;
-    private final Executor disk;
+    private final ProgramLog log;
+    private final BackgroundTask disk;
+    private final BackgroundTask opening;
     private final Filing filing;
     private final NeighbouringPegSource beside;
     private final Recomputation recomputation;
@@ -30,6 +33,7 @@ public final class Session {
     private long keptRevision;
     private String trouble = "";
     private String news = "";
+    private String failure = "";
     private boolean changedByAnother;
 
     /**
@@ -51,7 +55,7 @@ public final class Session {
     }
 
     /**
-     * @param journals the folder in which edits are kept between saves
+     * @param journals the folder in which edits are kept between saves; the log of errors is written beside it
      * @param executors who does what takes time
      * @param clock shows which steps belong to one burst
      */
@@ -76,11 +80,16 @@ public final class Session {
         this.beside = beside;
         this.clock = clock;
         this.owner = executors.owner();
-        this.disk = executors.disk();
+        log = new ProgramLog(journals.toAbsolutePath().normalize().resolveSibling(""));
+        disk = new BackgroundTask(
+                "The disk's work was not done, so save under another name", executors.disk(), owner, log);
+        opening = new BackgroundTask(
+                "It could not be opened, so the peg that was open stays", executors.disk(), owner, log);
         filing = new Filing(journals);
         recomputation = new Recomputation(
                 fitting,
                 executors,
+                log,
                 this::callListeners,
                 ready -> foundListeners.forEach(listener -> listener.accept(ready)),
                 () -> List.copyOf(progressListeners).forEach(Runnable::run));
@@ -163,6 +172,27 @@ public final class Session {
         return news;
     }
 
+    /** Keeps errors that nobody expected. */
+    public ProgramLog log() {
+        return log;
+    }
+
+    /** What went wrong in the program itself, for the person; empty if nothing or if it was read. */
+    public String failure() {
+        return failure;
+    }
+
+    /** Something went wrong in the program itself, and there is no better place to say so. */
+    public void fail(String words) {
+        failure = words;
+        callListeners();
+    }
+
+    /** The failure was read. */
+    public void dismissFailure() {
+        failure = "";
+    }
+
     /** Files of other pegs beside the peg's own that could not be read, a sentence each. */
     public List<String> passedOver() {
         return beside.passedOver();
@@ -239,29 +269,20 @@ public final class Session {
     }
 
     private void onDisk(DiskWork work, Runnable done, Consumer<String> refused) {
-        disk.execute(() -> {
-            String refusal = refusal(work);
-            owner.execute(() -> {
-                if (refusal.isEmpty()) {
-                    done.run();
-                } else {
-                    refused.accept(refusal);
-                }
-                callListeners();
-            });
-        });
-    }
-
-    /** Does the work; why it could not be done, one sentence, whatever went wrong; empty if it is done. */
-    private static String refusal(DiskWork work) {
-        try {
-            work.run();
-            return "";
-        } catch (InputException e) {
-            return e.getMessage();
-        } catch (RuntimeException e) {
-            return "The disk's work was not done (" + e + "); save under another name.";
-        }
+        disk.run(
+                monitor -> {
+                    work.run();
+                    return "";
+                },
+                new BackgroundTask.Outcome<>(
+                        nothing -> {
+                            done.run();
+                            callListeners();
+                        },
+                        refusal -> {
+                            refused.accept(refusal);
+                            callListeners();
+                        }));
     }
 
     /** Begins with a peg that has no file. */
@@ -279,17 +300,12 @@ public final class Session {
 
     /** Takes up a peg that an earlier run left without saving; else does what is to be done without one. */
     public void takeUpLeftBehind(Runnable otherwise) {
-        disk.execute(() -> {
-            try {
-                Optional<Filing.Arrival> left = filing.leftBehind();
-                owner.execute(() -> left.ifPresentOrElse(this::take, otherwise));
-            } catch (InputException e) {
-                owner.execute(() -> {
-                    trouble = e.getMessage();
+        opening.run(
+                monitor -> filing.leftBehind(),
+                new BackgroundTask.Outcome<>(left -> left.ifPresentOrElse(this::take, otherwise), why -> {
+                    trouble = why;
                     otherwise.run();
-                });
-            }
-        });
+                }));
     }
 
     /** Work on the disk that brings a peg. */
@@ -298,29 +314,17 @@ public final class Session {
     }
 
     private void arrive(Bringing bringing, Consumer<String> refused) {
-        disk.execute(() -> {
-            try {
-                Filing.Arrival arrival = bringing.bring();
-                owner.execute(() -> take(arrival));
-            } catch (InputException e) {
-                refuse(refused, e.getMessage());
-            } catch (RuntimeException e) {
-                refuse(refused, "It could not be opened (" + e + "); the peg that was open stays.");
-            }
-        });
-    }
-
-    private void refuse(Consumer<String> refused, String sentence) {
-        owner.execute(() -> {
-            refused.accept(sentence);
+        opening.run(monitor -> bringing.bring(), new BackgroundTask.Outcome<>(this::take, why -> {
+            refused.accept(why);
             callListeners();
-        });
+        }));
     }
 
     private void take(Filing.Arrival arrival) {
         open = new OpenPeg(arrival.peg(), arrival.saved(), clock);
         file = arrival.file();
         news = arrival.news();
+        failure = "";
         keptRevision = open.revision();
         trouble = "";
         changedByAnother = false;
@@ -367,15 +371,16 @@ public final class Session {
     /** Looks whether another window or program has changed the file. */
     public void lookForOtherChanges() {
         OpenPeg of = open;
-        disk.execute(() -> {
-            boolean changed = filing.changedByAnother();
-            owner.execute(() -> {
-                if (of == open && changed != changedByAnother) {
-                    changedByAnother = changed;
-                    callListeners();
-                }
-            });
-        });
+        disk.run(
+                monitor -> filing.changedByAnother(),
+                new BackgroundTask.Outcome<>(
+                        changed -> {
+                            if (of == open && changed != changedByAnother) {
+                                changedByAnother = changed;
+                                callListeners();
+                            }
+                        },
+                        this::fail));
     }
 
     /** Ends the work. Edits that were not saved are given up only if the person said so; else they stay kept. */

@@ -73,20 +73,6 @@ class EditsTest {
     }
 
     @Test
-    void anEdgeBelongsToTheBankWhosePointsAreNearer() {
-        assertEquals(PlaceEdits.Bank.FAR, PlaceEdits.bankFor(Pegs.bare(), Place.polar(13, 20)));
-        assertEquals(PlaceEdits.Bank.NEAR, PlaceEdits.bankFor(Pegs.bare(), Place.polar(4, 80)));
-    }
-
-    @Test
-    void theFirstEdgesGoByHowFarAndWhichWay() {
-        assertEquals(PlaceEdits.Bank.NEAR, PlaceEdits.bankFor(Peg.EMPTY, Place.polar(3, -80)));
-        assertEquals(PlaceEdits.Bank.NEAR, PlaceEdits.bankFor(Peg.EMPTY, Place.polar(0.5, 0)));
-        assertEquals(PlaceEdits.Bank.FAR, PlaceEdits.bankFor(Peg.EMPTY, Place.polar(13, 0)));
-        assertEquals(PlaceEdits.Bank.FAR, PlaceEdits.bankFor(Peg.EMPTY, Place.polar(14.5, 65)));
-    }
-
-    @Test
     void aHazardMovesWithItsWholeOutline() {
         Hazard reeds = new Hazard(
                 Hazard.Kind.LILIES_OR_REEDS,

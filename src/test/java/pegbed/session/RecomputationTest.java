@@ -6,13 +6,18 @@ import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.Executor;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import pegbed.findings.PegMap;
 import pegbed.model.BankPoint;
 import pegbed.model.Banks;
@@ -21,6 +26,7 @@ import pegbed.model.Monitor;
 import pegbed.model.Peg;
 import pegbed.model.Reading;
 import pegbed.model.Wishes;
+import pegbed.storage.disk.ProgramLog;
 
 class RecomputationTest {
     /** Runs what it is given when it is told to. */
@@ -38,9 +44,16 @@ class RecomputationTest {
     }
 
     private final ByHand worker = new ByHand();
+    private ProgramLog log;
     private final Session.Executors executors = new Session.Executors(Runnable::run, worker, Runnable::run);
     private final List<Peg> fitted = new ArrayList<>();
-    private final Recomputation work = new Recomputation(this::fit, executors, () -> {}, ready -> {}, () -> {});
+    private Recomputation work;
+
+    @BeforeEach
+    void work(@TempDir Path folder) {
+        log = new ProgramLog(folder);
+        work = new Recomputation(this::fit, executors, log, () -> {}, ready -> {}, () -> {});
+    }
 
     private PegMap fit(Peg peg, Monitor monitor) throws InputException {
         fitted.add(peg);
@@ -112,7 +125,7 @@ class RecomputationTest {
     void oneReadingMoreIsOnTheMapBeforeAllIsWorkedOutAnew() {
         List<Answer> seen = new ArrayList<>();
         Recomputation[] it = new Recomputation[1];
-        it[0] = new Recomputation(this::fit, executors, () -> seen.add(it[0].answer()), ready -> {}, () -> {});
+        it[0] = new Recomputation(this::fit, executors, log, () -> seen.add(it[0].answer()), ready -> {}, () -> {});
         it[0].request(1, Pegs.plumbed(20));
         worker.next();
         seen.clear();
@@ -139,7 +152,7 @@ class RecomputationTest {
         Recomputation[] it = new Recomputation[1];
         Peg more = Pegs.plumbed(20).withReading(Reading.of(6.2, 12, 1.4));
         Peg aimed = more.withWishes(Wishes.NONE.withTarget(OptionalDouble.of(0.7)));
-        it[0] = new Recomputation(this::fit, executors, () -> aim(it[0], aimed), ready -> {}, () -> {});
+        it[0] = new Recomputation(this::fit, executors, log, () -> aim(it[0], aimed), ready -> {}, () -> {});
         it[0].request(1, Pegs.plumbed(20));
         worker.next();
         it[0].request(2, more);
@@ -182,6 +195,7 @@ class RecomputationTest {
         Recomputation busy = new Recomputation(
                 this::fit,
                 new Session.Executors(owner, worker, Runnable::run),
+                log,
                 () -> {},
                 ready -> found.add(ready.revision()),
                 () -> {});
@@ -211,6 +225,7 @@ class RecomputationTest {
                     return PegMap.of(peg, monitor);
                 },
                 executors,
+                log,
                 () -> {},
                 ready -> {},
                 () -> {});
@@ -273,7 +288,8 @@ class RecomputationTest {
     void progressGoesFromNothingToAll() {
         List<Double> shares = new ArrayList<>();
         Recomputation[] self = new Recomputation[1];
-        self[0] = new Recomputation(this::fit, executors, () -> {}, ready -> {}, () -> shares.add(self[0].progress()));
+        self[0] = new Recomputation(
+                this::fit, executors, log, () -> {}, ready -> {}, () -> shares.add(self[0].progress()));
         self[0].request(1, Pegs.plumbed(8));
         assertEquals(0, self[0].progress());
         worker.next();
@@ -301,5 +317,27 @@ class RecomputationTest {
         work.request(0, Pegs.plumbed(9));
         late.run();
         assertEquals(new Answer.Computing(0, Optional.empty()), work.answer());
+    }
+
+    @Test
+    void aFitThatBreaksIsSaidWithTheLogsNameAndTheLogHoldsItsTrace() throws IOException {
+        Recomputation broken = new Recomputation(
+                (peg, monitor) -> {
+                    throw new IllegalStateException("a matrix that is none");
+                },
+                executors,
+                log,
+                () -> {},
+                ready -> {},
+                () -> {});
+        broken.request(1, Pegs.plumbed(8));
+        worker.next();
+        assertEquals(
+                "The bottom could not be worked out, so undo the last change; what went wrong is in the log "
+                        + log.file() + ".",
+                assertInstanceOf(Answer.Failed.class, broken.answer()).why());
+        String text = Files.readString(log.file());
+        assertTrue(text.contains("IllegalStateException: a matrix that is none"), text);
+        assertTrue(text.contains("at pegbed.session.RecomputationTest"), text);
     }
 }

@@ -45,11 +45,6 @@ final class Flow {
         y += points * scale;
     }
 
-    /** Goes on further down. */
-    void jumpTo(double other) {
-        y = other;
-    }
-
     void add(Item item) {
         items.add(item);
     }

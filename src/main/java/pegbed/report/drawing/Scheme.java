@@ -51,7 +51,44 @@ record Scheme(
             case SEAT -> land;
             case ANGLER -> ink;
             case HAZARD -> warning;
-            default -> soft;
+            case BANK,
+                    LIMIT,
+                    DOUBT_HATCH,
+                    STRONG_DOUBT_HATCH,
+                    KNOWN_EDGE,
+                    CONTOUR,
+                    INDEX_CONTOUR,
+                    CONTOUR_LABEL,
+                    RING,
+                    RIM,
+                    RING_LABEL,
+                    CLOCK_TICK,
+                    CLOCK_FIGURE,
+                    ZONE_OUTLINE,
+                    ZONE_LABEL,
+                    READING_FIGURE,
+                    EARLIER_READING_FIGURE,
+                    SUSPICIOUS_FIGURE,
+                    CHANGED,
+                    CHANGED_BADGE,
+                    CHANGED_LABEL,
+                    MARK_LABEL,
+                    HAZARD_OUTLINE,
+                    HAZARD_LABEL,
+                    FLAT_NUMBER,
+                    DEEPEST_LABEL,
+                    DEEPEST_AREA,
+                    LINE_PATH,
+                    LINE_NUMBER,
+                    NEXT_READING,
+                    NEXT_READING_LABEL,
+                    SEAT_OUTLINE,
+                    TITLE,
+                    SUBTITLE,
+                    LEGEND_RULE,
+                    LEGEND_LABEL,
+                    LEGEND_HEADING,
+                    CAUTION -> soft;
         };
     }
 
@@ -87,7 +124,37 @@ record Scheme(
             case SEAT, SEAT_OUTLINE -> Pen.of(bank, 1.3);
             case LEGEND_RULE -> Pen.of(soft, 0.7);
             case SCALE_BAR -> Pen.of(ink, 1);
-            default -> Pen.of(ink, 1);
+            case SHEET,
+                    UNKNOWN_WATER,
+                    BEYOND,
+                    DEPTH_BAND,
+                    LAND,
+                    DOUBT_VEIL,
+                    STRONG_DOUBT_VEIL,
+                    CONTOUR_LABEL,
+                    RING_LABEL,
+                    CLOCK_FIGURE,
+                    ZONE_LABEL,
+                    READING_DOT,
+                    READING_FIGURE,
+                    EARLIER_READING_FIGURE,
+                    EARLIER_READING_DOT,
+                    SUSPICIOUS_FIGURE,
+                    CHANGED_LABEL,
+                    MARK_LABEL,
+                    HAZARD_AREA,
+                    HAZARD_LABEL,
+                    FLAT_NUMBER,
+                    DEEPEST_LABEL,
+                    LINE_NUMBER,
+                    NEXT_READING_LABEL,
+                    ANGLER,
+                    TITLE,
+                    SUBTITLE,
+                    PANEL,
+                    LEGEND_LABEL,
+                    LEGEND_HEADING,
+                    CAUTION -> Pen.of(ink, 1);
         };
     }
 
@@ -106,7 +173,52 @@ record Scheme(
             case FLAT_NUMBER, LINE_NUMBER -> plain(paper);
             case DEEPEST_LABEL, NEXT_READING_LABEL -> haloed(accent, 3, 0.85);
             case SUBTITLE, LEGEND_LABEL, CAUTION -> plain(soft);
-            default -> plain(ink);
+            case SHEET,
+                    UNKNOWN_WATER,
+                    BEYOND,
+                    DEPTH_BAND,
+                    LAND,
+                    BANK,
+                    BANK_POINT,
+                    LIMIT,
+                    DOUBT_VEIL,
+                    DOUBT_HATCH,
+                    STRONG_DOUBT_VEIL,
+                    STRONG_DOUBT_HATCH,
+                    KNOWN_EDGE,
+                    CONTOUR,
+                    INDEX_CONTOUR,
+                    RING,
+                    RIM,
+                    CLOCK_TICK,
+                    ZONE_OUTLINE,
+                    READING_DOT,
+                    EARLIER_READING_DOT,
+                    SUSPICIOUS_FRAME,
+                    CHANGED,
+                    CHANGED_BADGE,
+                    MARK,
+                    HAZARD_AREA,
+                    HAZARD_OUTLINE,
+                    HAZARD,
+                    FLAT_SURE,
+                    FLAT_LIKELY,
+                    FLAT_WORTH_A_READING,
+                    FLAT_BADGE,
+                    DEEPEST,
+                    DEEPEST_BADGE,
+                    DEEPEST_AREA,
+                    LINE_PATH,
+                    LINE_BADGE,
+                    NEXT_READING,
+                    SEAT,
+                    SEAT_OUTLINE,
+                    ANGLER,
+                    TITLE,
+                    PANEL,
+                    LEGEND_RULE,
+                    LEGEND_HEADING,
+                    SCALE_BAR -> plain(ink);
         };
     }
 

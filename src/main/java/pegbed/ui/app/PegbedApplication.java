@@ -7,6 +7,7 @@ import javafx.application.Platform;
 import javafx.geometry.Rectangle2D;
 import javafx.stage.Screen;
 import javafx.stage.Stage;
+import pegbed.session.Session;
 import pegbed.storage.disk.Folders;
 import pegbed.ui.controls.FileChoice;
 import pegbed.ui.controls.PeriodicTask;
@@ -38,6 +39,8 @@ public final class PegbedApplication extends Application {
     public void start(Stage stage) {
         StartUp beginning = begun;
         WindowViewModels desk = beginning.takeOver();
+        Session session = desk.session();
+        Thread.setDefaultUncaughtExceptionHandler(new UncaughtErrors(session.log(), Platform::runLater, session::fail));
         Path home = Path.of(System.getProperty("user.home", "."));
         boolean dark = desk.remembered().dark().orElseGet(() -> SystemTheme.dark(home, System.getenv()));
         WindowFrame frame = dressed(stage, desk, new SystemFileChoice(() -> stage), dark);

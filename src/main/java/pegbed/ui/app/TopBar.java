@@ -8,12 +8,13 @@ import javafx.scene.control.Label;
 import javafx.scene.control.MenuButton;
 import javafx.scene.control.MenuItem;
 import javafx.scene.control.SeparatorMenuItem;
-import javafx.scene.input.KeyCombination;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import pegbed.report.drawing.Layer;
 import pegbed.ui.controls.Controls;
+import pegbed.ui.controls.Keys;
+import pegbed.ui.controls.Texts;
 import pegbed.ui.map.MapPane;
 import pegbed.wording.Sentences;
 
@@ -42,7 +43,7 @@ final class TopBar extends HBox {
         getChildren()
                 .addAll(
                         file(),
-                        Controls.button("save", "Save", "Saves the peg (Ctrl+S)", frame::save),
+                        Controls.button("save", "Save", "Saves the peg (" + Keys.SAVE.words() + ")", frame::save),
                         undo(),
                         redo(),
                         title,
@@ -50,7 +51,10 @@ final class TopBar extends HBox {
                         gap,
                         view(map),
                         Controls.button(
-                                "bankside", "At the bank", "Large buttons for wet hands (F8)", frame::toBankside),
+                                "bankside",
+                                "At the bank",
+                                "Large buttons for wet hands (" + Keys.LARGE_BUTTONS.words() + ")",
+                                frame::toBankside),
                         Controls.button(
                                 "cautions-open", "⚠ Cautions", "Power lines, lightning, water", frame::showCautions));
     }
@@ -67,32 +71,35 @@ final class TopBar extends HBox {
     private void fill(MenuButton menu) {
         menu.getItems()
                 .setAll(
-                        item("New peg", "Shortcut+N", frame::newPeg),
-                        item("Open", "Shortcut+O", frame::chooseAndOpen),
-                        item("Shelf…", "Shortcut+Shift+O", frame::showShelf),
-                        item("Open the sample peg", "", frame::openSample),
+                        item("New peg", Keys.NEW_PEG, frame::newPeg),
+                        item("Open", Keys.OPEN, frame::chooseAndOpen),
+                        item("Shelf…", Keys.SHELF, frame::showShelf),
+                        item("Open the sample peg", frame::openSample),
                         new SeparatorMenuItem(),
-                        item("Save", "Shortcut+S", frame::save),
-                        item("Save as", "Shortcut+Shift+S", frame::saveAs),
-                        item("Bring in readings from a table", "", frame::bringIn),
+                        item("Save", Keys.SAVE, frame::save),
+                        item("Save as", Keys.SAVE_AS, frame::saveAs),
+                        item("Bring in readings from a table", frame::bringIn),
                         new SeparatorMenuItem(),
-                        item("Rigs", "Shortcut+R", frame::showRigs),
-                        item("Card", "Shortcut+P", frame::showCard));
+                        item("Rigs", Keys.RIGS, frame::showRigs),
+                        item("Card", Keys.CARD, frame::showCard));
         if (!desk.document().recent().isEmpty()) {
             menu.getItems().add(new SeparatorMenuItem());
             for (Path path : desk.document().recent()) {
-                MenuItem item = item(path.getFileName().toString(), "", () -> frame.open(path));
+                MenuItem item = item(path.getFileName().toString(), () -> frame.open(path));
                 item.setMnemonicParsing(false);
                 menu.getItems().add(item);
             }
         }
     }
 
-    private MenuItem item(String words, String keys, Runnable action) {
+    private MenuItem item(String words, Keys keys, Runnable action) {
+        MenuItem item = item(words, action);
+        item.setAccelerator(keys.accelerator());
+        return item;
+    }
+
+    private MenuItem item(String words, Runnable action) {
         MenuItem item = new MenuItem(words);
-        if (!keys.isEmpty()) {
-            item.setAccelerator(KeyCombination.valueOf(keys));
-        }
         item.setOnAction(event -> action.run());
         // The keys of a menu work wherever the cursor is; under a sheet they must not.
         item.disableProperty().bind(frame.sheetOpenProperty());
@@ -101,7 +108,7 @@ final class TopBar extends HBox {
 
     private Button undo() {
         Button button = Controls.button("undo", "Undo", desk.document()::undo);
-        Controls.tip(button, desk.document().undoProperty().concat(" (Ctrl+Z)"));
+        Controls.tip(button, desk.document().undoProperty().concat(" (" + Keys.UNDO.words() + ")"));
         button.disableProperty().bind(desk.document().undoProperty().isEmpty());
         button.accessibleTextProperty()
                 .bind(javafx.beans.binding.Bindings.concat(
@@ -111,7 +118,7 @@ final class TopBar extends HBox {
 
     private Button redo() {
         Button button = Controls.button("redo", "Redo", desk.document()::redo);
-        Controls.tip(button, desk.document().redoProperty().concat(" (Ctrl+Shift+Z)"));
+        Controls.tip(button, desk.document().redoProperty().concat(" (" + Keys.REDO.words() + ")"));
         button.disableProperty().bind(desk.document().redoProperty().isEmpty());
         button.accessibleTextProperty()
                 .bind(javafx.beans.binding.Bindings.concat(

@@ -12,8 +12,6 @@ import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
-import javafx.scene.input.KeyCodeCombination;
-import javafx.scene.input.KeyCombination;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
@@ -28,6 +26,7 @@ import pegbed.ui.card.CardSheet;
 import pegbed.ui.card.CardViewModel;
 import pegbed.ui.controls.Controls;
 import pegbed.ui.controls.FileChoice;
+import pegbed.ui.controls.Keys;
 import pegbed.ui.place.NewPegSheet;
 import pegbed.ui.plan.RigsSheet;
 import pegbed.ui.shelf.ShelfSheet;
@@ -65,7 +64,8 @@ public final class WindowFrame extends StackPane {
                 WindowViewModels.thread("card"),
                 WindowViewModels.thread("printers"),
                 Platform::runLater,
-                CardViewModel.Printers::find);
+                CardViewModel.Printers::find,
+                desk.session().log());
         main = new MainView(desk);
         main.darkProperty().bind(dark);
         bar = new TopBar(this, desk, main.map());
@@ -122,42 +122,30 @@ public final class WindowFrame extends StackPane {
         if (sheets.isOpen()) {
             return;
         }
-        Runnable action = null;
-        if (is(event, KeyCode.Z)) {
-            action = desk.document()::undo;
-        } else if (isShifted(event, KeyCode.Z) || is(event, KeyCode.Y)) {
-            action = desk.document()::redo;
-        } else if (is(event, KeyCode.S)) {
-            action = this::save;
-        } else if (isShifted(event, KeyCode.S)) {
-            action = this::saveAs;
-        } else if (is(event, KeyCode.O)) {
-            action = this::chooseAndOpen;
-        } else if (isShifted(event, KeyCode.O)) {
-            action = this::showShelf;
-        } else if (is(event, KeyCode.N)) {
-            action = this::newPeg;
-        } else if (is(event, KeyCode.P)) {
-            action = this::showCard;
-        } else if (is(event, KeyCode.R)) {
-            action = this::showRigs;
-        } else if (event.getCode() == KeyCode.F8) {
-            action = bankside.isPresent() ? this::toMain : this::toBankside;
-        } else if (event.getCode() == KeyCode.F6 || (event.getCode() == KeyCode.ESCAPE && bankside.isEmpty())) {
-            action = this::focusBox;
-        }
-        if (action != null) {
-            action.run();
-            event.consume();
-        }
+        Keys.pressed(Keys.Where.WINDOW, event)
+                .flatMap(key -> action(key, event))
+                .ifPresent(action -> {
+                    action.run();
+                    event.consume();
+                });
     }
 
-    private static boolean is(KeyEvent event, KeyCode code) {
-        return new KeyCodeCombination(code, KeyCombination.SHORTCUT_DOWN).match(event);
-    }
-
-    private static boolean isShifted(KeyEvent event, KeyCode code) {
-        return new KeyCodeCombination(code, KeyCombination.SHORTCUT_DOWN, KeyCombination.SHIFT_DOWN).match(event);
+    private Optional<Runnable> action(Keys key, KeyEvent event) {
+        Runnable action = switch (key) {
+            case UNDO -> desk.document()::undo;
+            case REDO -> desk.document()::redo;
+            case SAVE -> this::save;
+            case SAVE_AS -> this::saveAs;
+            case OPEN -> this::chooseAndOpen;
+            case SHELF -> this::showShelf;
+            case NEW_PEG -> this::newPeg;
+            case CARD -> this::showCard;
+            case RIGS -> this::showRigs;
+            case LARGE_BUTTONS -> bankside.isPresent() ? this::toMain : this::toBankside;
+            case BACK_TO_BOX -> bankside.isPresent() && event.getCode() == KeyCode.ESCAPE ? null : this::focusBox;
+            default -> null;
+        };
+        return Optional.ofNullable(action);
     }
 
     void focusBox() {

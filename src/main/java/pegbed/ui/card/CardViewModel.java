@@ -14,10 +14,11 @@ import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.print.Printer;
 import javafx.scene.image.Image;
-import pegbed.model.InputException;
 import pegbed.plan.Plan;
 import pegbed.report.card.Card;
 import pegbed.report.drawing.Themes;
+import pegbed.session.BackgroundTask;
+import pegbed.storage.disk.ProgramLog;
 import pegbed.storage.disk.WholeFile;
 import pegbed.ui.controls.Pixels;
 
@@ -47,17 +48,25 @@ public final class CardViewModel {
      * @param seeker looks for printers
      * @param owner runs what belongs to the owner's thread
      * @param finding finds the printers
+     * @param log keeps errors that nobody expected
      */
-    public record Helpers(Executor worker, Executor seeker, Executor owner, Supplier<Printers> finding) {}
+    public record Helpers(
+            Executor worker, Executor seeker, Executor owner, Supplier<Printers> finding, ProgramLog log) {
+        private BackgroundTask task(String failure, Executor executor) {
+            return new BackgroundTask(failure, executor, owner, log);
+        }
+    }
 
     private final Plan plan;
-    private final Helpers helpers;
+    private final BackgroundTask drawer;
+    private final BackgroundTask seeking;
+    private final BackgroundTask saving;
     private final Consumer<String> news;
     private final ReadOnlyObjectWrapper<Optional<Image>> picture = new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ReadOnlyObjectWrapper<Optional<Printers>> printers = new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ReadOnlyBooleanWrapper drawing = new ReadOnlyBooleanWrapper(true);
     private final ReadOnlyStringWrapper message = new ReadOnlyStringWrapper("");
-    private volatile boolean closed;
+    private boolean closed;
 
     /**
      * Begins to draw.
@@ -67,10 +76,20 @@ public final class CardViewModel {
      */
     public CardViewModel(Plan plan, Helpers helpers, Consumer<String> news) {
         this.plan = plan;
-        this.helpers = helpers;
         this.news = news;
-        helpers.worker().execute(this::draw);
-        helpers.seeker().execute(this::seek);
+        drawer = helpers.task("The card could not be drawn", helpers.worker());
+        seeking = helpers.task("The printers could not be found", helpers.seeker());
+        saving = helpers.task("The card could not be saved", helpers.worker());
+        drawer.latest(
+                monitor -> Pixels.of(Card.picture(plan, Themes.LIGHT)),
+                new BackgroundTask.Outcome<Image>(drawn -> show(Optional.of(drawn)), why -> {
+                    show(Optional.empty());
+                    message.set(why);
+                }));
+        seeking.latest(monitor -> helpers.finding().get(), new BackgroundTask.Outcome<Printers>(this::found, why -> {
+            found(new Printers(List.of(), Optional.empty()));
+            message.set(why);
+        }));
     }
 
     /** The card, to be looked at; empty while it is being drawn. */
@@ -101,44 +120,28 @@ public final class CardViewModel {
     /** The card is put away: work on it that has not begun is dropped, and what comes of the rest as well. */
     public void close() {
         closed = true;
+        drawer.cancel();
+        seeking.cancel();
     }
 
-    private void draw() {
-        if (closed) {
-            return;
-        }
-        try {
-            Image drawn = Pixels.of(Card.picture(plan, Themes.LIGHT));
-            whileOpen(() -> {
-                drawing.set(false);
-                picture.set(Optional.of(drawn));
-            });
-        } catch (RuntimeException e) {
-            whileOpen(() -> {
-                drawing.set(false);
-                message.set("The card could not be drawn (" + e + ").");
-            });
-        }
+    private void show(Optional<Image> drawn) {
+        drawing.set(false);
+        picture.set(drawn);
     }
 
-    private void seek() {
-        if (!closed) {
-            Printers found = helpers.finding().get();
-            whileOpen(() -> printers.set(Optional.of(found)));
-        }
+    private void found(Printers some) {
+        printers.set(Optional.of(some));
     }
 
     /** Saves the card as the kind of file that its name asks for, though the card be put away meanwhile. */
     void save(Path path) {
         message.set("Saving " + path.getFileName() + " …");
-        helpers.worker().execute(() -> {
-            try {
-                WholeFile.write(path, Card.file(path.getFileName().toString(), plan, Themes.LIGHT));
-                whileOpen(() -> message.set("Saved " + path.getFileName() + "."));
-            } catch (InputException e) {
-                helpers.owner().execute(() -> refuse(e.getMessage()));
-            }
-        });
+        saving.run(
+                monitor -> {
+                    WholeFile.write(path, Card.file(path.getFileName().toString(), plan, Themes.LIGHT));
+                    return "Saved " + path.getFileName() + ".";
+                },
+                new BackgroundTask.Outcome<>(message::set, this::refuse));
     }
 
     private void refuse(String why) {
@@ -147,13 +150,5 @@ public final class CardViewModel {
         } else {
             message.set(why);
         }
-    }
-
-    private void whileOpen(Runnable work) {
-        helpers.owner().execute(() -> {
-            if (!closed) {
-                work.run();
-            }
-        });
     }
 }

@@ -68,8 +68,10 @@ public final class DocumentViewModel {
 
     /** The news was read. */
     public void dismissNews() {
-        dismissed = news.get();
+        // The same failure, should it come again, is said again.
+        dismissed = session.failure().isEmpty() ? news.get() : "";
         refusal = "";
+        session.dismissFailure();
         refresh();
     }
 
@@ -177,6 +179,9 @@ public final class DocumentViewModel {
         }
         if (!session.trouble().isEmpty()) {
             return session.trouble();
+        }
+        if (!session.failure().isEmpty()) {
+            return session.failure();
         }
         if (session.changedByAnother()) {
             return "Another window or program has changed this peg's file; open it again, or save under another name.";

@@ -5,6 +5,7 @@ import pegbed.findings.Findings;
 import pegbed.findings.PegMap;
 import pegbed.report.map.MapDrawing;
 import pegbed.report.map.MapOptions;
+import pegbed.session.BackgroundTask;
 import pegbed.session.Session;
 
 /**
@@ -12,18 +13,33 @@ import pegbed.session.Session;
  * be busy: what is drawn depends on neither window nor theme.
  */
 public final class BackgroundDrawing {
+    private final Session session;
     private final Executor painter;
     /** Belongs to the painter's thread. */
     private MapDrawing drawing;
 
     /** @param painter draws, one piece after the other */
     public BackgroundDrawing(Session session, Executor painter) {
+        this.session = session;
         this.painter = painter;
-        session.onFound(ready -> painter.execute(() -> drawing(ready.map(), ready.findings(), MapOptions.USUAL)));
+        // What fails here fails once more when the picture is asked for, and is said then.
+        session.onFound(ready -> painter.execute(() -> {
+            try {
+                drawing(ready.map(), ready.findings(), MapOptions.USUAL);
+            } catch (RuntimeException saidLater) {
+                drawing = null;
+            }
+        }));
     }
 
-    Executor painter() {
-        return painter;
+    /** Painting off the owner's thread. */
+    BackgroundTask painting(Executor owner) {
+        return new BackgroundTask("The map could not be painted", painter, owner, session.log());
+    }
+
+    /** Says why there is no picture. */
+    void fail(String why) {
+        session.fail(why);
     }
 
     /** The drawing of a map, for the painter's thread; what was drawn before is not drawn again. */

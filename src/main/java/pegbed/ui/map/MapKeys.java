@@ -2,6 +2,7 @@ package pegbed.ui.map;
 
 import javafx.scene.input.KeyEvent;
 import pegbed.model.Place;
+import pegbed.ui.controls.Keys;
 
 /** The map by keyboard. */
 final class MapKeys {
@@ -23,39 +24,29 @@ final class MapKeys {
         if (event.isAltDown() || event.isMetaDown()) {
             return;
         }
-        boolean used = event.isControlDown() ? pan(event) : act(event);
-        if (used) {
+        if (Keys.pressed(Keys.Where.MAP, event).filter(this::act).isPresent()) {
             event.consume();
         }
     }
 
-    private boolean pan(KeyEvent event) {
-        switch (event.getCode()) {
-            case LEFT -> pane.moved(camera -> camera.pan(PAN_POINTS, 0));
-            case RIGHT -> pane.moved(camera -> camera.pan(-PAN_POINTS, 0));
-            case UP -> pane.moved(camera -> camera.pan(0, PAN_POINTS));
-            case DOWN -> pane.moved(camera -> camera.pan(0, -PAN_POINTS));
-            default -> {
-                return false;
-            }
-        }
-        return true;
-    }
-
-    private boolean act(KeyEvent event) {
-        switch (event.getCode()) {
-            case LEFT -> move(-1, 0);
-            case RIGHT -> move(1, 0);
-            case UP -> move(0, 1);
-            case DOWN -> move(0, -1);
-            case PLUS, ADD, EQUALS -> pane.moved(camera -> camera.zoomMiddle(ZOOM));
-            case MINUS, SUBTRACT -> pane.moved(camera -> camera.zoomMiddle(1 / ZOOM));
-            case DIGIT0, NUMPAD0, HOME -> pane.moved(Camera::showAll);
-            case PAGE_DOWN -> model.takeNext(1);
-            case PAGE_UP -> model.takeNext(-1);
-            case ENTER, SPACE -> pane.useAt(model.pointerProperty().get());
-            case INSERT -> model.add(model.pointerProperty().get());
-            case DELETE, BACK_SPACE -> model.deleteSelected();
+    private boolean act(Keys key) {
+        switch (key) {
+            case PAN_LEFT -> pane.moved(camera -> camera.pan(PAN_POINTS, 0));
+            case PAN_RIGHT -> pane.moved(camera -> camera.pan(-PAN_POINTS, 0));
+            case PAN_OUT -> pane.moved(camera -> camera.pan(0, PAN_POINTS));
+            case PAN_IN -> pane.moved(camera -> camera.pan(0, -PAN_POINTS));
+            case POINT_LEFT -> move(-1, 0);
+            case POINT_RIGHT -> move(1, 0);
+            case POINT_OUT -> move(0, 1);
+            case POINT_IN -> move(0, -1);
+            case CLOSER -> pane.moved(camera -> camera.zoomMiddle(ZOOM));
+            case FARTHER -> pane.moved(camera -> camera.zoomMiddle(1 / ZOOM));
+            case SHOW_ALL -> pane.moved(Camera::showAll);
+            case TAKE_NEXT -> model.takeNext(1);
+            case TAKE_PREVIOUS -> model.takeNext(-1);
+            case USE_POINTER -> pane.useAt(model.pointerProperty().get());
+            case PUT_POINT -> model.add(model.pointerProperty().get());
+            case DELETE_POINT -> model.deleteSelected();
             default -> {
                 return false;
             }

@@ -19,6 +19,7 @@ import pegbed.report.map.MapDrawing;
 import pegbed.report.map.MapOptions;
 import pegbed.report.paint.AwtLetters;
 import pegbed.report.paint.PngWriter;
+import pegbed.session.BackgroundTask;
 import pegbed.ui.controls.Pixels;
 
 /**
@@ -75,9 +76,11 @@ final class MapPainting {
 
     private final BackgroundDrawing ahead;
     private final Executor owner;
+    private final BackgroundTask painting;
     private final Consumer<MapPicture> finished;
     private volatile Wish newest;
     private Wish delivered;
+    private boolean failed;
     /** Belongs to the painter's thread. */
     private Wish painted;
 
@@ -90,18 +93,25 @@ final class MapPainting {
         this.ahead = ahead;
         this.owner = owner;
         this.finished = finished;
+        painting = ahead.painting(owner);
     }
 
     /** Asks for a picture. */
     void paint(Wish wish) {
         newest = wish;
-        ahead.painter().execute(() -> work(wish));
+        failed = false;
+        painting.latest(
+                monitor -> {
+                    work(wish);
+                    return wish;
+                },
+                new BackgroundTask.Outcome<>(painted -> {}, why -> {
+                    failed = true;
+                    ahead.fail(why);
+                }));
     }
 
     private void work(Wish wish) {
-        if (wish != newest) {
-            return;
-        }
         MapOptions options = new MapOptions(wish.layers());
         MapDrawing drawing = ahead.drawing(wish.map(), wish.findings(), options);
         View view = wish.showAll() ? fitted(drawing, wish.view()) : wish.view();
@@ -130,6 +140,7 @@ final class MapPainting {
         return wish.plan().isPresent() ? drawing.with(wish.plan().get()) : drawing;
     }
 
+    /** Also what was overtaken meanwhile: while the map is dragged, each picture is overtaken. */
     private void deliver(Wish wish, MapPicture picture) {
         owner.execute(() -> {
             delivered = wish;
@@ -142,9 +153,9 @@ final class MapPainting {
         return Optional.ofNullable(delivered).map(Wish::findings);
     }
 
-    /** Whether the newest wish has been painted and shown. */
+    /** Whether the newest wish has been painted and shown, or can't be. */
     boolean idle() {
-        return delivered == newest;
+        return failed || delivered == newest;
     }
 
     private static View fitted(MapDrawing drawing, View size) {

@@ -11,7 +11,6 @@ import javafx.scene.control.TableColumn;
 import javafx.scene.control.TableView;
 import javafx.scene.control.TextField;
 import javafx.scene.control.cell.TextFieldTableCell;
-import javafx.scene.input.KeyCode;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
@@ -21,6 +20,7 @@ import pegbed.model.Hazard;
 import pegbed.model.PegName;
 import pegbed.model.Units;
 import pegbed.ui.controls.Controls;
+import pegbed.ui.controls.Keys;
 
 /** The place in forms. */
 public final class PlaceView extends VBox {
@@ -144,7 +144,7 @@ public final class PlaceView extends VBox {
         table.getColumns().add(name);
         table.getColumns().add(where);
         table.setOnKeyPressed(event -> {
-            if (event.getCode() == KeyCode.DELETE && table.getEditingCell() == null) {
+            if (Keys.DELETE_ROW.matches(event) && table.getEditingCell() == null) {
                 deleteSelected();
                 event.consume();
             }

@@ -33,7 +33,7 @@ import pegbed.ui.controls.Texts;
 /** The place in forms: banks, marks, hazards, limits, the pole, the names and the units. */
 public final class PlaceViewModel {
     /** What a row of the list is. */
-    enum Kind {
+    public enum Kind {
         NEAR_BANK("near bank"),
         FAR_BANK("far bank"),
         MARK("mark"),
@@ -176,7 +176,7 @@ public final class PlaceViewModel {
      * @param name of a mark, else the word of a hazard's kind; not looked at for banks
      * @param typed distance and direction, then an edge's depth or a hazard's radius where known
      */
-    boolean add(Kind kind, String name, String typed) {
+    public boolean add(Kind kind, String name, String typed) {
         return tried(() -> switch (kind) {
             case NEAR_BANK -> PlaceEdits.addBankPoint(Bank.NEAR, edge(typed));
             case FAR_BANK -> PlaceEdits.addBankPoint(Bank.FAR, edge(typed));

@@ -23,6 +23,7 @@ import pegbed.plan.Plan;
 import pegbed.plan.PlannedLine;
 import pegbed.plan.Rig;
 import pegbed.session.Answer;
+import pegbed.session.BackgroundTask;
 import pegbed.session.Edit;
 import pegbed.session.PlanEdits;
 import pegbed.session.Session;
@@ -60,9 +61,11 @@ public final class PlanViewModel {
     /** What a plan depends on. */
     private record Question(Findings findings, Wishes wishes) {}
 
+    /** A plan with its words. */
+    private record Made(Plan plan, List<LineCard> lines, List<RigCard> rigs, List<String> shortfalls) {}
+
     private final Session session;
-    private final Executor worker;
-    private final Executor owner;
+    private final BackgroundTask planning;
     private final ObservableList<LineCard> lines = FXCollections.observableArrayList();
     private final ObservableList<RigCard> rigs = FXCollections.observableArrayList();
     private final ObservableList<String> shortfalls = FXCollections.observableArrayList();
@@ -70,6 +73,7 @@ public final class PlanViewModel {
     private final ReadOnlyStringWrapper error = new ReadOnlyStringWrapper("");
     private final ReadOnlyObjectWrapper<Optional<Plan>> plan = new ReadOnlyObjectWrapper<>(Optional.empty());
     private Optional<Question> asked = Optional.empty();
+    private String failure = "";
 
     /**
      * @param worker makes plans
@@ -77,8 +81,7 @@ public final class PlanViewModel {
      */
     public PlanViewModel(Session session, Executor worker, Executor owner) {
         this.session = session;
-        this.worker = worker;
-        this.owner = owner;
+        planning = new BackgroundTask("The lines could not be worked out", worker, owner, session.log());
         session.onChange(this::refresh);
         refresh();
     }
@@ -108,8 +111,8 @@ public final class PlanViewModel {
         return wished.getReadOnlyProperty();
     }
 
-    /** Why the last wish was refused, one sentence; empty if it was not. */
-    ReadOnlyStringProperty errorProperty() {
+    /** Why the last wish was refused, or why there are no lines, in words; empty if all is well. */
+    public ReadOnlyStringProperty errorProperty() {
         return error.getReadOnlyProperty();
     }
 
@@ -145,10 +148,8 @@ public final class PlanViewModel {
                 session.answer().shown().map(Answer.Ready::findings).map(findings -> new Question(findings, wishes));
         if (question.isEmpty()) {
             asked = question;
-            lines.clear();
-            rigs.clear();
-            shortfalls.clear();
-            plan.set(Optional.empty());
+            planning.cancel();
+            clear();
             return;
         }
         // Findings that are being replaced need no plan of their own.
@@ -157,20 +158,36 @@ public final class PlanViewModel {
         }
         asked = question;
         Question wanted = question.get();
-        worker.execute(() -> {
-            Plan made = Plan.of(wanted.findings(), wanted.wishes());
-            List<LineCard> lineCards = lines(made);
-            List<RigCard> rigCards = rigs(made);
-            List<String> missing = PlanWords.of(made).shortfalls();
-            owner.execute(() -> {
-                if (asked.filter(now -> now == wanted).isPresent()) {
-                    lines.setAll(lineCards);
-                    rigs.setAll(rigCards);
-                    shortfalls.setAll(missing);
-                    plan.set(Optional.of(made));
-                }
-            });
-        });
+        planning.latest(
+                monitor -> {
+                    Plan made = Plan.of(wanted.findings(), wanted.wishes());
+                    return new Made(
+                            made, lines(made), rigs(made), PlanWords.of(made).shortfalls());
+                },
+                new BackgroundTask.Outcome<>(this::show, this::fail));
+    }
+
+    private void show(Made made) {
+        lines.setAll(made.lines());
+        rigs.setAll(made.rigs());
+        shortfalls.setAll(made.shortfalls());
+        plan.set(Optional.of(made.plan()));
+        if (error.get().equals(failure)) {
+            error.set("");
+        }
+    }
+
+    private void fail(String why) {
+        clear();
+        failure = why;
+        error.set(why);
+    }
+
+    private void clear() {
+        lines.clear();
+        rigs.clear();
+        shortfalls.clear();
+        plan.set(Optional.empty());
     }
 
     private boolean same(Question question) {

@@ -12,6 +12,7 @@ import pegbed.model.Peg;
 import pegbed.model.RigTemplate;
 import pegbed.model.Units;
 import pegbed.notation.Shotting;
+import pegbed.session.BackgroundTask;
 import pegbed.session.PlanEdits;
 import pegbed.session.Session;
 import pegbed.storage.shelf.OwnRigs;
@@ -26,8 +27,7 @@ public final class RigsViewModel {
 
     private final Session session;
     private final OwnRigs own;
-    private final Executor disk;
-    private final Executor owner;
+    private final BackgroundTask disk;
     private final ObservableList<RigRow> rows = FXCollections.observableArrayList();
     private final ReadOnlyStringWrapper message = new ReadOnlyStringWrapper("");
     private Optional<Loaded> loaded = Optional.empty();
@@ -41,8 +41,7 @@ public final class RigsViewModel {
     public RigsViewModel(Session session, OwnRigs own, Executor disk, Executor owner) {
         this.session = session;
         this.own = own;
-        this.disk = disk;
-        this.owner = owner;
+        this.disk = new BackgroundTask("Your own rigs could not be reached", disk, owner, session.log());
     }
 
     /** Run when the person asks for the sheet. */
@@ -153,16 +152,13 @@ public final class RigsViewModel {
             return;
         }
         List<RigTemplate> kept = session.peg().wishes().rigs().templates();
-        disk.execute(() -> {
-            String outcome = "This peg uses them now, and new pegs begin with them.";
-            try {
-                own.save(kept);
-            } catch (InputException e) {
-                outcome = "This peg uses them now. New pegs don't: " + e.getMessage();
-            }
-            String sentence = outcome;
-            owner.execute(() -> message.set(sentence));
-        });
+        disk.run(
+                monitor -> {
+                    own.save(kept);
+                    return "This peg uses them now, and new pegs begin with them.";
+                },
+                new BackgroundTask.Outcome<>(
+                        message::set, why -> message.set("This peg uses them now. New pegs don't: " + why)));
     }
 
     /** What was typed, the usual ones as an empty list; empty if something is wrong, which is then said. */
@@ -185,22 +181,9 @@ public final class RigsViewModel {
 
     /** Begins a new peg with the person's own rigs; where these can't be read that is said, and it begins without. */
     public void begin(Peg peg, DocumentViewModel document) {
-        disk.execute(() -> {
-            Peg begun = peg;
-            String trouble = "";
-            try {
-                begun = own.into(peg);
-            } catch (InputException e) {
-                trouble = e.getMessage() + " This peg begins with the usual rigs.";
-            }
-            Peg ready = begun;
-            String sentence = trouble;
-            owner.execute(() -> {
-                document.begin(ready);
-                if (!sentence.isEmpty()) {
-                    document.refuse(sentence);
-                }
-            });
-        });
+        disk.run(monitor -> own.into(peg), new BackgroundTask.Outcome<>(document::begin, why -> {
+            document.begin(peg);
+            document.refuse(why + " This peg begins with the usual rigs.");
+        }));
     }
 }

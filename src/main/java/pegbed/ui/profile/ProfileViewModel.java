@@ -10,6 +10,7 @@ import pegbed.findings.DepthProfile;
 import pegbed.findings.PegMap;
 import pegbed.model.Place;
 import pegbed.session.Answer;
+import pegbed.session.BackgroundTask;
 import pegbed.session.Session;
 import pegbed.wording.ProfileWords;
 import pegbed.wording.Quantities;
@@ -25,14 +26,12 @@ public final class ProfileViewModel {
     public record Course(Place from, Place to) {}
 
     private final Session session;
-    private final Executor worker;
-    private final Executor owner;
+    private final BackgroundTask tracing;
     private final ReadOnlyObjectWrapper<Optional<DepthProfile>> profile = new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ReadOnlyStringWrapper title = new ReadOnlyStringWrapper("");
     private final ReadOnlyStringWrapper slopes = new ReadOnlyStringWrapper("");
     private double angleDegrees;
     private Optional<Course> drawn = Optional.empty();
-    private Object wanted = new Object();
     private Object asked = "";
 
     /**
@@ -41,8 +40,7 @@ public final class ProfileViewModel {
      */
     public ProfileViewModel(Session session, Executor worker, Executor owner) {
         this.session = session;
-        this.worker = worker;
-        this.owner = owner;
+        tracing = new BackgroundTask("The profile could not be worked out", worker, owner, session.log());
         session.onChange(this::refresh);
         refresh();
     }
@@ -56,8 +54,8 @@ public final class ProfileViewModel {
         return title.getReadOnlyProperty();
     }
 
-    /** The slopes that it meets, in words. */
-    ReadOnlyStringProperty slopesProperty() {
+    /** The slopes that it meets, or why there is no profile, in words. */
+    public ReadOnlyStringProperty slopesProperty() {
         return slopes.getReadOnlyProperty();
     }
 
@@ -102,9 +100,8 @@ public final class ProfileViewModel {
                 .orElseGet(() -> words.towards(angleDegrees)));
         if (map.isEmpty()) {
             asked = "";
-            wanted = new Object();
-            profile.set(Optional.empty());
-            slopes.set("");
+            tracing.cancel();
+            show(Optional.empty(), "");
             return;
         }
         Object question = java.util.List.of(System.identityHashCode(map.get()), angleDegrees, drawn);
@@ -112,19 +109,17 @@ public final class ProfileViewModel {
             return;
         }
         asked = question;
-        Object token = new Object();
-        wanted = token;
         double angle = angleDegrees;
         Optional<Course> line = drawn;
-        worker.execute(() -> {
-            DepthProfile found = line.map(course -> DepthProfile.between(map.get(), course.from(), course.to()))
-                    .orElseGet(() -> DepthProfile.towards(map.get(), angle));
-            owner.execute(() -> {
-                if (wanted == token) {
-                    profile.set(Optional.of(found));
-                    slopes.set(words.slopes(found));
-                }
-            });
-        });
+        tracing.latest(
+                monitor -> line.map(course -> DepthProfile.between(map.get(), course.from(), course.to()))
+                        .orElseGet(() -> DepthProfile.towards(map.get(), angle)),
+                new BackgroundTask.Outcome<DepthProfile>(
+                        found -> show(Optional.of(found), words.slopes(found)), why -> show(Optional.empty(), why)));
+    }
+
+    private void show(Optional<DepthProfile> found, String words) {
+        profile.set(found);
+        slopes.set(words);
     }
 }

@@ -11,17 +11,17 @@ import pegbed.guidance.Guidance;
 import pegbed.guidance.NextReading;
 import pegbed.model.InputException;
 import pegbed.session.Answer;
+import pegbed.session.BackgroundTask;
 import pegbed.session.Session;
 import pegbed.wording.GuidanceWords;
 
 /** Where to plumb next, and why. */
 public final class NextReadingViewModel {
     private final Session session;
-    private final Executor worker;
-    private final Executor owner;
+    private final BackgroundTask reckoning;
     private final ReadOnlyObjectWrapper<Optional<NextReading>> next = new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ReadOnlyStringWrapper words = new ReadOnlyStringWrapper("");
-    private volatile Optional<PegMap> asked = Optional.empty();
+    private Optional<PegMap> asked = Optional.empty();
 
     /**
      * @param worker reckons
@@ -29,8 +29,7 @@ public final class NextReadingViewModel {
      */
     public NextReadingViewModel(Session session, Executor worker, Executor owner) {
         this.session = session;
-        this.worker = worker;
-        this.owner = owner;
+        reckoning = new BackgroundTask("The next reading could not be worked out", worker, owner, session.log());
         session.onChange(this::refresh);
         refresh();
     }
@@ -51,6 +50,7 @@ public final class NextReadingViewModel {
         if (map.isEmpty()) {
             if (!(session.answer() instanceof Answer.Computing)) {
                 asked = Optional.empty();
+                reckoning.cancel();
                 show(Optional.empty(), "");
             }
             return;
@@ -60,7 +60,11 @@ public final class NextReadingViewModel {
         }
         asked = map;
         PegMap wanted = map.get();
-        worker.execute(() -> reckon(wanted));
+        reckoning.latest(
+                monitor -> reckon(wanted),
+                new BackgroundTask.Outcome<>(
+                        found -> show(Optional.of(found.reading()), found.words()),
+                        why -> show(Optional.empty(), why)));
     }
 
     /** A map that shows the person's own banks. */
@@ -71,23 +75,13 @@ public final class NextReadingViewModel {
                 .filter(map -> map.peg().banks().equals(session.peg().banks()));
     }
 
-    private void reckon(PegMap map) {
-        if (asked.filter(now -> now == map).isEmpty()) {
-            return;
-        }
-        try {
-            NextReading found = Guidance.next(map);
-            String sentence = GuidanceWords.of(map.peg()).line(found);
-            owner.execute(() -> answer(map, Optional.of(found), sentence));
-        } catch (InputException nowhereLeft) {
-            owner.execute(() -> answer(map, Optional.empty(), nowhereLeft.getMessage()));
-        }
-    }
+    /** A reading to take, and where it is and why. */
+    private record Found(NextReading reading, String words) {}
 
-    private void answer(PegMap map, Optional<NextReading> found, String sentence) {
-        if (asked.filter(now -> now == map).isPresent()) {
-            show(found, sentence);
-        }
+    /** @throws InputException if there is nowhere left to plumb */
+    private static Found reckon(PegMap map) throws InputException {
+        NextReading found = Guidance.next(map);
+        return new Found(found, GuidanceWords.of(map.peg()).line(found));
     }
 
     private void show(Optional<NextReading> found, String sentence) {

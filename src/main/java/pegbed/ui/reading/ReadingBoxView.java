@@ -5,12 +5,13 @@ import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
-import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import pegbed.ui.controls.Controls;
+import pegbed.ui.controls.Keys;
 
 /** The reading box with its echo and its error beside it. */
 public final class ReadingBoxView extends VBox {
@@ -22,18 +23,19 @@ public final class ReadingBoxView extends VBox {
         field.setPromptText("distance direction depth, such as 11 20L 4'6 silt");
         field.setAccessibleText("Reading: distance, direction, depth, then bottom and note");
         field.textProperty().bindBidirectional(model.textProperty());
-        field.setOnAction(event -> model.enter());
-        field.addEventFilter(javafx.scene.input.KeyEvent.KEY_PRESSED, event -> {
-            if (event.getCode() == KeyCode.UP) {
-                model.recallOlder();
-            } else if (event.getCode() == KeyCode.DOWN) {
-                model.recallNewer();
-            } else {
-                return;
-            }
-            field.end();
-            event.consume();
-        });
+        field.addEventFilter(
+                KeyEvent.KEY_PRESSED,
+                event -> Keys.pressed(Keys.Where.BOX, event).ifPresent(key -> {
+                    if (key == Keys.ADD_LINE) {
+                        model.enter();
+                    } else if (key == Keys.OLDER_LINE) {
+                        model.recallOlder();
+                    } else {
+                        model.recallNewer();
+                    }
+                    field.end();
+                    event.consume();
+                }));
         HBox.setHgrow(field, Priority.ALWAYS);
         Label name = new Label("Reading");
         name.setLabelFor(field);

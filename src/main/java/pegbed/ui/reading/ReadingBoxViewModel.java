@@ -12,6 +12,7 @@ import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
 import javafx.beans.value.ObservableValue;
+import pegbed.geometry.Shoreline;
 import pegbed.guidance.NextReading;
 import pegbed.model.InputException;
 import pegbed.model.Peg;
@@ -22,8 +23,7 @@ import pegbed.notation.Notation;
 import pegbed.notation.ShortForm;
 import pegbed.session.Answer;
 import pegbed.session.Edit;
-import pegbed.session.PlaceEdits;
-import pegbed.session.ReadingEdits;
+import pegbed.session.LineEdits;
 import pegbed.session.Session;
 import pegbed.wording.Quantities;
 import pegbed.wording.TypedLineWords;
@@ -144,15 +144,12 @@ public final class ReadingBoxViewModel {
     }
 
     private Edit edit(Line line) throws InputException {
+        Peg peg = session.peg();
         if (line instanceof Line.ReadingLine reading) {
             refuseBeyondReach(reading.reading().place());
-            return ReadingEdits.add(stamped(reading.reading()));
+            return LineEdits.add(peg, new Line.ReadingLine(stamped(reading.reading())));
         }
-        if (line instanceof Line.EdgeLine edge) {
-            return PlaceEdits.addBankPoint(
-                    PlaceEdits.bankFor(session.peg(), edge.point().place()), edge.point());
-        }
-        return PlaceEdits.addHazard(((Line.SnagLine) line).hazard());
+        return LineEdits.add(peg, line);
     }
 
     private void refuseBeyondReach(Place place) throws InputException {
@@ -188,7 +185,9 @@ public final class ReadingBoxViewModel {
         }
         if (line instanceof Line.EdgeLine edge) {
             return ", added to the "
-                    + PlaceEdits.bankFor(session.peg(), edge.point().place()).words();
+                    + Shoreline.nearest(session.peg().banks(), edge.point().place())
+                            .kind()
+                            .words();
         }
         return "";
     }

@@ -17,13 +17,13 @@ import javafx.scene.control.TableView;
 import javafx.scene.control.Tooltip;
 import javafx.scene.control.cell.ComboBoxTableCell;
 import javafx.scene.control.cell.TextFieldTableCell;
-import javafx.scene.input.KeyCode;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import pegbed.model.Bottom;
 import pegbed.ui.controls.Controls;
+import pegbed.ui.controls.Keys;
 
 /** The readings, to look over, change and delete. */
 public final class ReadingsView extends VBox {
@@ -65,7 +65,7 @@ public final class ReadingsView extends VBox {
         table.getColumns().add(noteColumn());
         table.setRowFactory(view -> row());
         table.setOnKeyPressed(event -> {
-            if (event.getCode() == KeyCode.DELETE && table.getEditingCell() == null) {
+            if (Keys.DELETE_ROW.matches(event) && table.getEditingCell() == null) {
                 deleteSelected();
                 event.consume();
             }

@@ -15,6 +15,7 @@ import javafx.collections.ObservableList;
 import pegbed.model.InputException;
 import pegbed.model.Peg;
 import pegbed.model.PegName;
+import pegbed.session.BackgroundTask;
 import pegbed.session.Session;
 import pegbed.storage.shelf.Shelf;
 import pegbed.storage.shelf.ShelfFiles;
@@ -54,18 +55,17 @@ public final class ShelfViewModel {
 
     private final Session session;
     private final WindowPreferences remembered;
-    private final Executor worker;
-    private final Executor owner;
+    private final BackgroundTask looking;
+    private final BackgroundTask acting;
     private final StringProperty text = new SimpleStringProperty("");
     private final ObservableList<Row> rows = FXCollections.observableArrayList();
     private final ReadOnlyStringWrapper folderWords = new ReadOnlyStringWrapper("");
     private final ReadOnlyStringWrapper count = new ReadOnlyStringWrapper("");
     private final ReadOnlyStringWrapper said = new ReadOnlyStringWrapper("");
     private final ReadOnlyStringWrapper error = new ReadOnlyStringWrapper("");
-    private final ReadOnlyBooleanWrapper looking = new ReadOnlyBooleanWrapper(false);
+    private final ReadOnlyBooleanWrapper busy = new ReadOnlyBooleanWrapper(false);
     private Optional<Path> folder;
     private Optional<Shelf> shelf = Optional.empty();
-    private int question;
 
     /**
      * @param remembered keeps the folder between runs
@@ -75,8 +75,8 @@ public final class ShelfViewModel {
     public ShelfViewModel(Session session, WindowPreferences remembered, Executor worker, Executor owner) {
         this.session = session;
         this.remembered = remembered;
-        this.worker = worker;
-        this.owner = owner;
+        looking = new BackgroundTask("The folder could not be looked at", worker, owner, session.log());
+        acting = new BackgroundTask("That could not be done", worker, owner, session.log());
         folder = remembered.shelf();
         text.addListener((property, before, now) -> list());
         tellFolder();
@@ -114,7 +114,7 @@ public final class ShelfViewModel {
 
     /** Whether the folder is being looked at. */
     ReadOnlyBooleanProperty lookingProperty() {
-        return looking.getReadOnlyProperty();
+        return busy.getReadOnlyProperty();
     }
 
     /** Looks at another folder, and remembers it. */
@@ -138,42 +138,27 @@ public final class ShelfViewModel {
         if (folder.isEmpty()) {
             return;
         }
-        int asked = ++question;
         Path wanted = folder.get();
         Optional<Shelf> known = shelf;
-        looking.set(true);
+        busy.set(true);
         tellFolder();
-        worker.execute(() -> {
-            try {
-                Shelf found = known.isPresent() ? known.get().refreshed() : Shelf.of(wanted);
-                owner.execute(() -> found(asked, found));
-            } catch (InputException e) {
-                owner.execute(() -> lost(asked, e.getMessage()));
-            }
-        });
+        looking.latest(
+                monitor -> known.isPresent() ? known.get().refreshed() : Shelf.of(wanted),
+                new BackgroundTask.Outcome<>(found -> looked(Optional.of(found)), why -> {
+                    looked(Optional.empty());
+                    error.set(why);
+                }));
     }
 
-    private void found(int asked, Shelf found) {
-        if (asked == question) {
-            shelf = Optional.of(found);
-            looking.set(false);
-            tellFolder();
-            list();
-        }
-    }
-
-    private void lost(int asked, String why) {
-        if (asked == question) {
-            shelf = Optional.empty();
-            looking.set(false);
-            tellFolder();
-            list();
-            error.set(why);
-        }
+    private void looked(Optional<Shelf> found) {
+        shelf = found;
+        busy.set(false);
+        tellFolder();
+        list();
     }
 
     private void tellFolder() {
-        folderWords.set(folder.map(path -> (looking.get() ? "Looking at " : "") + path)
+        folderWords.set(folder.map(path -> (busy.get() ? "Looking at " : "") + path)
                 .orElse("Choose the folder that your peg files are in."));
     }
 
@@ -276,14 +261,16 @@ public final class ShelfViewModel {
     private void act(Deed deed) {
         said.set("");
         error.set("");
-        worker.execute(() -> {
-            try {
-                String sentence = deed.done();
-                owner.execute(() -> said.set(sentence));
-            } catch (InputException e) {
-                owner.execute(() -> error.set(e.getMessage()));
-            }
-            owner.execute(this::refresh);
-        });
+        acting.run(
+                monitor -> deed.done(),
+                new BackgroundTask.Outcome<>(
+                        sentence -> {
+                            said.set(sentence);
+                            refresh();
+                        },
+                        why -> {
+                            error.set(why);
+                            refresh();
+                        }));
     }
 }

@@ -9,10 +9,9 @@ import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.property.SimpleIntegerProperty;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
-import pegbed.model.InputException;
-import pegbed.model.Monitor;
 import pegbed.model.Peg;
 import pegbed.model.Wishes;
+import pegbed.session.BackgroundTask;
 import pegbed.session.Session;
 import pegbed.visits.VisitComparison;
 import pegbed.wording.LevelWords;
@@ -20,8 +19,7 @@ import pegbed.wording.LevelWords;
 /** Two visits beside each other: what silted up and what was dug out. */
 public final class ComparisonViewModel {
     private final Session session;
-    private final Executor worker;
-    private final Executor owner;
+    private final BackgroundTask comparing;
     private final IntegerProperty earlier = new SimpleIntegerProperty(-1);
     private final IntegerProperty later = new SimpleIntegerProperty(-1);
     private final ObservableList<String> visits = FXCollections.observableArrayList();
@@ -30,7 +28,6 @@ public final class ComparisonViewModel {
     private final ReadOnlyStringWrapper error = new ReadOnlyStringWrapper("");
     private Peg seen;
     private Peg shown = Peg.EMPTY;
-    private int question;
 
     /**
      * @param worker compares
@@ -38,8 +35,7 @@ public final class ComparisonViewModel {
      */
     public ComparisonViewModel(Session session, Executor worker, Executor owner) {
         this.session = session;
-        this.worker = worker;
-        this.owner = owner;
+        comparing = new BackgroundTask("The visits could not be compared", worker, owner, session.log());
         earlier.addListener((property, before, now) -> clear());
         later.addListener((property, before, now) -> clear());
         session.onChange(this::refresh);
@@ -62,12 +58,12 @@ public final class ComparisonViewModel {
     }
 
     /** What the comparison shows, one sentence; empty while nothing was compared. */
-    ReadOnlyStringProperty headingProperty() {
+    public ReadOnlyStringProperty headingProperty() {
         return heading.getReadOnlyProperty();
     }
 
     /** Why the visits can't be compared, one sentence; empty if nothing is wrong. */
-    ReadOnlyStringProperty errorProperty() {
+    public ReadOnlyStringProperty errorProperty() {
         return error.getReadOnlyProperty();
     }
 
@@ -86,33 +82,31 @@ public final class ComparisonViewModel {
             error.set("Choose an earlier visit first and a later one second.");
             return;
         }
-        int asked = question;
         heading.set("Comparing …");
-        worker.execute(() -> {
-            try {
-                VisitComparison comparison = VisitComparison.of(peg, from, to, Monitor.NONE);
-                LevelWords words = new LevelWords(peg);
-                List<VisitsViewModel.Changed> found = comparison.places().stream()
-                        .map(place -> new VisitsViewModel.Changed(words.changed(place), place.middle()))
-                        .toList();
-                owner.execute(() -> show(asked, words.compared(comparison), found, ""));
-            } catch (InputException e) {
-                owner.execute(() -> show(asked, "", List.of(), e.getMessage()));
-            }
-        });
+        comparing.latest(
+                monitor -> {
+                    VisitComparison comparison = VisitComparison.of(peg, from, to, monitor);
+                    LevelWords words = new LevelWords(peg);
+                    List<VisitsViewModel.Changed> found = comparison.places().stream()
+                            .map(place -> new VisitsViewModel.Changed(words.changed(place), place.middle()))
+                            .toList();
+                    return new Compared(words.compared(comparison), found);
+                },
+                new BackgroundTask.Outcome<>(found -> show(found, ""), why -> show(new Compared("", List.of()), why)));
     }
 
-    private void show(int asked, String words, List<VisitsViewModel.Changed> found, String why) {
-        if (asked == question) {
-            heading.set(words);
-            places.setAll(found);
-            error.set(why);
-        }
+    /** What a comparison shows, and where the bottom differs. */
+    private record Compared(String words, List<VisitsViewModel.Changed> places) {}
+
+    private void show(Compared compared, String why) {
+        heading.set(compared.words());
+        places.setAll(compared.places());
+        error.set(why);
     }
 
     /** What was compared holds no more. */
     private void clear() {
-        question++;
+        comparing.cancel();
         heading.set("");
         error.set("");
         places.clear();

@@ -3,12 +3,13 @@ package pegbed.ui.visits;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Executor;
-import java.util.function.Consumer;
 import pegbed.findings.PegMap;
 import pegbed.model.Monitor;
 import pegbed.model.Peg;
 import pegbed.model.Place;
 import pegbed.notation.ShortForm;
+import pegbed.session.BackgroundTask;
+import pegbed.storage.disk.ProgramLog;
 import pegbed.surface.posterior.VisitLevel;
 import pegbed.visits.LevelAnswer;
 import pegbed.visits.LevelAnswer.CheckReading;
@@ -17,10 +18,8 @@ import pegbed.wording.LevelWords;
 
 /** Puts levels into words off the owner's thread; only the newest question is answered. */
 final class LevelDescriber {
-    private final Executor worker;
-    private final Executor owner;
+    private final BackgroundTask describing;
     private final LevelByReadings steps = new LevelByReadings();
-    private volatile PegMap wanted;
 
     /**
      * What is known of the levels of a map.
@@ -41,38 +40,23 @@ final class LevelDescriber {
     /**
      * @param worker does the work, one piece after the other
      * @param owner gets the answers
+     * @param log keeps errors that nobody expected
      */
-    LevelDescriber(Executor worker, Executor owner) {
-        this.worker = worker;
-        this.owner = owner;
+    LevelDescriber(Executor worker, Executor owner, ProgramLog log) {
+        describing = new BackgroundTask("The levels could not be worked out", worker, owner, log);
     }
 
     /** Asks about a map; what was asked before is not wanted any more. */
-    void ask(PegMap map, Consumer<Description> answer) {
-        wanted = map;
-        worker.execute(() -> {
-            if (wanted != map) {
-                return;
-            }
-            try {
-                Description description = describe(map);
-                owner.execute(() -> {
-                    if (wanted == map) {
-                        answer.accept(description);
-                    }
-                });
-            } catch (Monitor.Cancelled overtaken) {
-                // A newer question waits.
-            }
-        });
+    void ask(PegMap map, BackgroundTask.Outcome<Description> outcome) {
+        describing.latest(monitor -> describe(map, monitor), outcome);
     }
 
     /** Nothing is wanted any more. */
     void forget() {
-        wanted = null;
+        describing.cancel();
     }
 
-    private Description describe(PegMap map) {
+    private Description describe(PegMap map, Monitor monitor) {
         LevelWords words = new LevelWords(map.peg());
         LevelAnswer answer = LevelAnswer.of(map);
         List<VisitsViewModel.Check> checks = new ArrayList<>();
@@ -84,7 +68,7 @@ final class LevelDescriber {
                 .map(change -> new VisitsViewModel.Changed(
                         words.change(change), new Place(change.xMetres(), change.yMetres())))
                 .toList();
-        return new Description(level(answer, words), rows(map, words), checks, steps(map, words), changes);
+        return new Description(level(answer, words), rows(map, words), checks, steps(map, words, monitor), changes);
     }
 
     private static String level(LevelAnswer answer, LevelWords words) {
@@ -110,20 +94,10 @@ final class LevelDescriber {
         return rows;
     }
 
-    private List<String> steps(PegMap map, LevelWords words) {
+    private List<String> steps(PegMap map, LevelWords words, Monitor monitor) {
         Peg peg = map.peg();
         ShortForm form = new ShortForm(peg.units(), peg.pole(), '.');
-        List<VisitLevel> levels = steps.of(map, new Monitor() {
-            @Override
-            public void progress(double share) {
-                // Nobody looks.
-            }
-
-            @Override
-            public boolean cancelled() {
-                return wanted != map;
-            }
-        });
+        List<VisitLevel> levels = steps.of(map, monitor);
         List<String> description = new ArrayList<>();
         for (int i = 0; i < levels.size(); i++) {
             description.add(

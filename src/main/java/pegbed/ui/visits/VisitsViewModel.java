@@ -19,6 +19,7 @@ import pegbed.model.Peg;
 import pegbed.model.Place;
 import pegbed.model.Visit;
 import pegbed.session.Answer;
+import pegbed.session.BackgroundTask;
 import pegbed.session.Edit;
 import pegbed.session.Session;
 import pegbed.session.VisitEdits;
@@ -84,7 +85,7 @@ public final class VisitsViewModel {
         this.session = session;
         this.clock = clock;
         this.fill = fill;
-        teller = new LevelDescriber(worker, owner);
+        teller = new LevelDescriber(worker, owner, session.log());
         session.onChange(this::refresh);
         refresh();
     }
@@ -119,8 +120,8 @@ public final class VisitsViewModel {
         return whyNot.getReadOnlyProperty();
     }
 
-    /** Why the last change was refused, one sentence; empty if it was not. */
-    ReadOnlyStringProperty errorProperty() {
+    /** Why the last change was refused, or why no levels are known, in words; empty if all is well. */
+    public ReadOnlyStringProperty errorProperty() {
         return error.getReadOnlyProperty();
     }
 
@@ -181,7 +182,7 @@ public final class VisitsViewModel {
         if (map.isPresent()
                 && asked.filter(before -> before.differsInWishesOnly(map.get())).isEmpty()) {
             asked = map;
-            teller.ask(map.get(), this::show);
+            teller.ask(map.get(), new BackgroundTask.Outcome<>(this::show, this::fail));
         } else if (map.isEmpty()
                 && !(session.answer() instanceof Answer.Computing going
                         && going.before().isPresent())) {
@@ -195,9 +196,14 @@ public final class VisitsViewModel {
         show();
     }
 
+    private void fail(String why) {
+        description = Optional.empty();
+        show();
+        error.set(why);
+    }
+
     private void show(LevelDescriber.Description answer) {
-        description = Optional.of(answer)
-                .filter(fresh -> fresh.rows().size() == session.peg().visits().size());
+        description = Optional.of(answer)                .filter(fresh -> fresh.rows().size() == session.peg().visits().size());
         show();
     }
 

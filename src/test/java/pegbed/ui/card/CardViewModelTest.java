@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayDeque;
@@ -16,6 +17,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import pegbed.model.InputException;
 import pegbed.plan.Plan;
+import pegbed.storage.disk.ProgramLog;
 import pegbed.ui.app.Desks;
 import pegbed.ui.app.SamplePegFiles;
 
@@ -44,10 +46,15 @@ class CardViewModelTest {
     private CardViewModel card() {
         return new CardViewModel(
                 plan,
-                new CardViewModel.Helpers(work::add, seeking::add, Runnable::run, () -> {
-                    looks++;
-                    return NONE;
-                }),
+                new CardViewModel.Helpers(
+                        work::add,
+                        seeking::add,
+                        Runnable::run,
+                        () -> {
+                            looks++;
+                            return NONE;
+                        },
+                        new ProgramLog(folder)),
                 news::add);
     }
 
@@ -121,5 +128,40 @@ class CardViewModelTest {
                 card.messageProperty().get().startsWith("Saved"),
                 card.messageProperty().get());
         assertEquals(List.of(), news);
+    }
+
+    @Test
+    void printersThatCannotBeFoundAreNotWaitedForAndTheLogIsNamed() throws IOException {
+        ProgramLog log = new ProgramLog(folder);
+        CardViewModel card = new CardViewModel(
+                plan,
+                new CardViewModel.Helpers(
+                        work::add,
+                        Runnable::run,
+                        Runnable::run,
+                        () -> {
+                            throw new IllegalStateException("no spooler");
+                        },
+                        log),
+                news::add);
+        assertEquals(
+                "The printers could not be found; what went wrong is in the log " + log.file() + ".",
+                card.toldProperty().get());
+        assertEquals(Optional.of(NONE), card.printersProperty().get());
+        assertTrue(Files.readString(log.file()).contains("IllegalStateException: no spooler"));
+    }
+
+    @Test
+    void aCardThatCannotBeDrawnIsNotWaitedFor() throws IOException {
+        ProgramLog log = new ProgramLog(folder);
+        CardViewModel card = new CardViewModel(
+                null,
+                new CardViewModel.Helpers(Runnable::run, seeking::add, Runnable::run, () -> NONE, log),
+                news::add);
+        assertEquals(
+                "The card could not be drawn; what went wrong is in the log " + log.file() + ".",
+                card.toldProperty().get());
+        assertFalse(card.drawingProperty().get());
+        assertTrue(Files.readString(log.file()).contains("NullPointerException"));
     }
 }

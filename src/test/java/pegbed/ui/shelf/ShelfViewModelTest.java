@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
+import java.util.concurrent.RejectedExecutionException;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -177,5 +178,23 @@ class ShelfViewModelTest {
         assertEquals(
                 "No peg file lies in this folder or in the folders in it.",
                 slow.countProperty().get());
+    }
+
+    @Test
+    void aFolderThatCannotBeLookedAtIsNotWaitedForAndTheLogIsNamed() throws IOException {
+        ShelfViewModel failing = new ShelfViewModel(
+                desk.session(),
+                new WindowPreferences(home.resolve("own")),
+                work -> {
+                    throw new RejectedExecutionException("closed");
+                },
+                Runnable::run);
+        failing.choose(pegs);
+        assertEquals(
+                "The folder could not be looked at; what went wrong is in the log "
+                        + desk.session().log().file() + ".",
+                failing.errorProperty().get());
+        assertFalse(failing.lookingProperty().get());
+        assertTrue(Files.readString(desk.session().log().file()).contains("RejectedExecutionException: closed"));
     }
 }

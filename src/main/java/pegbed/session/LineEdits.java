@@ -1,0 +1,23 @@
+package pegbed.session;
+
+import pegbed.geometry.Shoreline;
+import pegbed.model.Peg;
+import pegbed.notation.Entry;
+import pegbed.notation.Line;
+
+/** A typed line as an edit; what it makes of a peg is {@link Entry}'s. */
+public final class LineEdits {
+    private LineEdits() {}
+
+    /** Adds what was typed. */
+    public static Edit add(Peg peg, Line line) {
+        return Edit.of("Add " + what(peg, line), before -> Entry.in(before, line));
+    }
+
+    private static String what(Peg peg, Line line) {
+        if (line instanceof Line.EdgeLine edge) {
+            return Shoreline.nearest(peg.banks(), edge.point().place()).kind().words() + " point";
+        }
+        return line instanceof Line.SnagLine snag ? snag.hazard().kind().word() : "reading";
+    }
+}
