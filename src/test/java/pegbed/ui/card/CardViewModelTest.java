@@ -146,7 +146,7 @@ class CardViewModelTest {
                 news::add);
         assertEquals(
                 "The printers could not be found; what went wrong is in the log " + log.file() + ".",
-                card.toldProperty().get());
+                card.messageProperty().get());
         assertEquals(Optional.of(NONE), card.printersProperty().get());
         assertTrue(Files.readString(log.file()).contains("IllegalStateException: no spooler"));
     }
@@ -160,7 +160,7 @@ class CardViewModelTest {
                 news::add);
         assertEquals(
                 "The card could not be drawn; what went wrong is in the log " + log.file() + ".",
-                card.toldProperty().get());
+                card.messageProperty().get());
         assertFalse(card.drawingProperty().get());
         assertTrue(Files.readString(log.file()).contains("NullPointerException"));
     }
