@@ -187,7 +187,7 @@ class LakeCrossLinesTest {
     /** The bottom's own doubt: nobody lays a rig there, so what that would add is left out. */
     private static double bottomSd(LakeDepths depths, int i) {
         return Math.sqrt(Math.pow(depths.sdMetres()[i], 2)
-                - FittedBottom.layingVariance(depths.slopeX()[i], depths.slopeY()[i]));
+                - FittedBottom.placingVariance(depths.slopeX()[i], depths.slopeY()[i]));
     }
 
     @Test

@@ -14,6 +14,7 @@ import pegbed.model.Precision;
 import pegbed.model.SoundingLog;
 import pegbed.surface.BottomModel;
 import pegbed.surface.FittedBottom;
+import pegbed.surface.TestPegs;
 import pegbed.surface.gaussian.KrigingReferenceTest;
 import pegbed.surface.posterior.Prediction;
 import pegbed.surface.survey.Sounding;
@@ -92,7 +93,7 @@ class LakeHalvesTest {
                     s[0], s[1], s[2], Sounding.FIRM_SD_METRES, new Precision(SoundingLog.BOAT_SD_METRES, degrees), 0));
         }
         FittedBottom lake = BottomModel.fit(Survey.open(soundings), Monitor.NONE);
-        double noise = lake.hyperparameters().noise()
+        double noise = TestPegs.basin(lake).noise()
                 * Sounding.FIRM_SD_METRES
                 * lake.scale().vertical();
         double error2 = 0;
@@ -112,6 +113,6 @@ class LakeHalvesTest {
     /** What an asked sounding may be off by: the bottom's doubt, its own depth noise and its own place. */
     private static double asked(double sd, double slopeX, double slopeY, double noise, double slope) {
         double placed = SoundingLog.BOAT_SD_METRES * slope;
-        return sd * sd - FittedBottom.layingVariance(slopeX, slopeY) + noise * noise + placed * placed;
+        return sd * sd - FittedBottom.placingVariance(slopeX, slopeY) + noise * noise + placed * placed;
     }
 }

@@ -73,7 +73,7 @@ class LakeTest {
 
     private static double bottomVariance(Sounding s) {
         Prediction p = lake.at(s.xMetres(), s.yMetres());
-        return p.sdMetres() * p.sdMetres() - FittedBottom.layingVariance(p.slopeX(), p.slopeY());
+        return p.sdMetres() * p.sdMetres() - FittedBottom.placingVariance(p.slopeX(), p.slopeY());
     }
 
     /** Depths are told beside 3 m, the extent beside 32 m; the deepest of the 51 but two is 10.33 m. */

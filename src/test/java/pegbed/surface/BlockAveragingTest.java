@@ -16,7 +16,6 @@ import pegbed.model.InputException;
 import pegbed.model.Monitor;
 import pegbed.model.Peg;
 import pegbed.model.Precision;
-import pegbed.surface.prior.Hyperparameters;
 import pegbed.surface.survey.BlockAveraging;
 import pegbed.surface.survey.Levels;
 import pegbed.surface.survey.Sounding;
@@ -58,8 +57,7 @@ class BlockAveragingTest {
         Survey small = BlockAveraging.of(survey);
         assertTrue(small.soundings().size() <= BlockAveraging.MOST);
         FittedBottom condensed = BottomModel.fit(survey, Monitor.NONE);
-        Hyperparameters same = condensed.hyperparameters();
-        FittedBottom exact = BottomModel.fitWith(survey, same, Monitor.NONE);
+        FittedBottom exact = TestPegs.refitted(condensed, survey);
         assertEquals(700, condensed.soundings());
         assertEquals(small.soundings().size(), condensed.fittedSoundings());
         double worst = 0;

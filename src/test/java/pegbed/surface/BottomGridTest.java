@@ -21,6 +21,7 @@ import pegbed.surface.grid.Field;
 import pegbed.surface.grid.GridFrame;
 import pegbed.surface.posterior.Disc;
 import pegbed.surface.posterior.Prediction;
+import pegbed.surface.prior.BankDistances;
 import pegbed.surface.survey.Survey;
 
 class BottomGridTest {
@@ -61,7 +62,7 @@ class BottomGridTest {
     }
 
     /**
-     * The doubt of the bottom alone is the same. The slope that laying a rig multiplies is that between the nodes here
+     * The doubt of the bottom alone is the same. The slope that an unsure place multiplies is that between the nodes here
      * and a finer one there; a metre from the banks that makes less than a centimetre.
      */
     @Test
@@ -70,16 +71,21 @@ class BottomGridTest {
         Field depth = grid.depth();
         nodes().filter(grid::isWater).forEach(i -> {
             Prediction p = bottom.at(x(i), y(i));
-            double place = p.sdMetres() * p.sdMetres() - FittedBottom.layingVariance(p.slopeX(), p.slopeY());
+            double place = p.sdMetres() * p.sdMetres() - placing(i, p.slopeX(), p.slopeY());
             double gx = (depth.at(i + 1) - depth.at(i - 1)) / (2 * frame.cellMetres());
             double gy = (depth.at(i + frame.columns()) - depth.at(i - frame.columns())) / (2 * frame.cellMetres());
-            double node = grid.sd().at(i) * grid.sd().at(i) - FittedBottom.layingVariance(gx, gy);
+            double node = grid.sd().at(i) * grid.sd().at(i) - placing(i, gx, gy);
             assertEquals(place, node, 1e-9);
             boolean edge = water.fromNear(x(i), y(i)) < 1
                     || water.fromFar(x(i), y(i)) < 1
                     || water.islands().get(0).isWithinDistance(point(i), 1);
             assertEquals(p.sdMetres(), grid.sd().at(i), edge ? 0.05 : 0.01);
         });
+    }
+
+    private static double placing(int node, double slopeX, double slopeY) {
+        BankDistances distances = BankDistances.of(new double[] {x(node)}, new double[] {y(node)}, water, 1);
+        return PlacingVariance.at(distances, 0, slopeX, slopeY);
     }
 
     @Test

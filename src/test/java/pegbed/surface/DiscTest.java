@@ -2,6 +2,7 @@ package pegbed.surface;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -77,7 +78,13 @@ class DiscTest {
     @ParameterizedTest
     @CsvSource({"0, 6", "-4, 2.5", "7, 9.5", "0, 0.1", "-9, 1"})
     void priorIsThePlainDoubleSum(double x, double y) throws InputException {
-        FittedBottom prior = TestPegs.fit(TestPegs.bend());
+        for (StructureFit prior : TestPegs.fit(TestPegs.bendWithIsland()).fits()) {
+            checkPrior(prior, x, y);
+        }
+        checkPrior(BottomModel.fit(Survey.open(List.of()), Monitor.NONE).fits().get(0), x, y);
+    }
+
+    private static void checkPrior(StructureFit prior, double x, double y) {
         GridFrame frame = new GridFrame(x - 1.25, y - 1, 0.25, 12, 9);
         boolean[] water = new boolean[frame.size()];
         water[frame.index(5, 4)] = true;
@@ -106,7 +113,7 @@ class DiscTest {
                                 * prior.covariance().between(places, i, places, j);
                     }
                 }
-                assertEquals(sum, covariances[pair], 1e-11, "functionals " + f + " and " + g);
+                assertEquals(sum, covariances[pair], 1e-11, prior.structure() + ", functionals " + f + " and " + g);
                 pair++;
             }
         }
@@ -115,7 +122,7 @@ class DiscTest {
     /** Far from every sounding the posterior of open water is the prior with its constant unknown. */
     @Test
     void withoutSoundingsTheCovarianceIsThePriors() {
-        FittedBottom open = BottomModel.fit(Survey.open(java.util.List.of()), Monitor.NONE);
+        FittedBottom open = BottomModel.fit(Survey.open(List.of()), Monitor.NONE);
         Disc disc = open.disc(3, 4);
         double[] xs = new double[Disc.NODES];
         double[] ys = new double[Disc.NODES];
@@ -123,11 +130,12 @@ class DiscTest {
             xs[i] = 3 + Disc.DX[i] * 0.25;
             ys[i] = 4 + Disc.DY[i] * 0.25;
         }
-        PlaceCoordinates places = open.places(xs, ys);
+        StructureFit basin = open.fits().get(0);
+        PlaceCoordinates places = basin.places(xs, ys);
         double sum = 0;
         for (int i = 0; i < Disc.NODES; i++) {
             for (int j = 0; j < Disc.NODES; j++) {
-                sum += open.covariance().between(places, i, places, j) / 169;
+                sum += basin.covariance().between(places, i, places, j) / 169;
             }
         }
         assertEquals(sum, disc.varD(), 1e-12);

@@ -91,7 +91,7 @@ class IncrementalUpdateTest {
     /** A depth at the water's edge takes the place of what the bank itself says there. */
     @Test
     void aReadingAtTheEdgeHasToBeWorkedOutAnew() throws InputException {
-        var edge = before.observations();
+        Observations edge = before.fits().get(0).observations();
         int bank = edge.real;
         double x = edge.places.x[bank];
         double y = edge.places.y[bank];

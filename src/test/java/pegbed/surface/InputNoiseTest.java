@@ -51,17 +51,19 @@ class InputNoiseTest {
     @Test
     void isTheSlopesShareOfThePlacing() throws InputException {
         FittedBottom bottom = TestPegs.fit(TestPegs.with(TestPegs.bend(), List.of(Reading.of(3, 20, 1.0))));
-        Observations o = bottom.observations();
-        double[] placing = InputNoise.of(bottom, o);
-        Gradient g = bottom.gradient(o.places.x[0], o.places.y[0]);
-        Sounding s = bottom.survey().soundings().get(0);
-        double expected = g.dx() * g.dx() * s.varX()
-                + g.dy() * g.dy() * s.varY()
-                + 2 * g.dx() * g.dy() * s.covXY()
-                + s.varX() * g.varDx()
-                + s.varY() * g.varDy();
-        assertTrue(expected < 0.35 * 0.35);
-        assertEquals(expected, placing[0], 1e-12);
+        for (StructureFit fit : bottom.fits()) {
+            Observations o = fit.observations();
+            double[] noise = InputNoise.of(fit, o);
+            Gradient g = fit.gradient(o.places.x[0], o.places.y[0]);
+            Sounding s = bottom.survey().soundings().get(0);
+            double expected = g.dx() * g.dx() * s.varX()
+                    + g.dy() * g.dy() * s.varY()
+                    + 2 * g.dx() * g.dy() * s.covXY()
+                    + s.varX() * g.varDx()
+                    + s.varY() * g.varDy();
+            assertTrue(expected < 0.35 * 0.35);
+            assertEquals(expected, noise[0], 1e-12);
+        }
     }
 
     /** However steep and however badly placed, a reading keeps a standard deviation of 0.35 m at most. */
@@ -71,7 +73,9 @@ class InputNoiseTest {
         Reading badly = new Reading(
                 lost.typed(), lost.place(), new Precision(5, 45), 1.2, lost.bottom(), "", lost.time(), lost.extras());
         FittedBottom bottom = TestPegs.fit(TestPegs.with(TestPegs.bend(), List.of(badly)));
-        assertEquals(0.35 * 0.35, InputNoise.of(bottom, bottom.observations())[0], 1e-15);
+        for (StructureFit fit : bottom.fits()) {
+            assertEquals(0.35 * 0.35, InputNoise.of(fit, fit.observations())[0], 1e-15);
+        }
     }
 
     /** In a water of four times a peg's depth the cap is four times as high. */
@@ -82,7 +86,9 @@ class InputNoiseTest {
                 deep.typed(), deep.place(), new Precision(5, 45), 12, deep.bottom(), "", deep.time(), deep.extras());
         FittedBottom bottom = TestPegs.fit(TestPegs.with(TestPegs.bend(), List.of(badly)));
         assertEquals(4, bottom.scale().vertical(), 1e-12);
-        assertEquals(16 * 0.35 * 0.35, InputNoise.of(bottom, bottom.observations())[0], 1e-12);
+        for (StructureFit fit : bottom.fits()) {
+            assertEquals(16 * 0.35 * 0.35, InputNoise.of(fit, fit.observations())[0], 1e-12);
+        }
     }
 
     @Test
@@ -92,6 +98,8 @@ class InputNoiseTest {
                 new Reading(r.typed(), r.place(), new Precision(0, 0), 1.0, r.bottom(), "", r.time(), r.extras());
         FittedBottom bottom = TestPegs.fit(
                 TestPegs.bend().withVisits(List.of(TestPegs.visit(OptionalDouble.empty(), List.of(exact)))));
-        assertEquals(0, InputNoise.of(bottom, bottom.observations())[0], 0);
+        for (StructureFit fit : bottom.fits()) {
+            assertEquals(0, InputNoise.of(fit, fit.observations())[0], 0);
+        }
     }
 }

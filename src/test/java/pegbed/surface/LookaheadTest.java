@@ -8,7 +8,6 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import pegbed.model.InputException;
 import pegbed.model.Monitor;
-import pegbed.model.Peg;
 import pegbed.model.Precision;
 import pegbed.surface.grid.GridFrame;
 import pegbed.surface.posterior.Disc;
@@ -58,9 +57,9 @@ class LookaheadTest {
         assertTrue(moves[0][0] > moves[2][0], "nearer places move more");
     }
 
-    /** The model's own, without what laying a rig adds. */
+    /** The model's own in open water, without what an unsure place adds. */
     private static double variance(Prediction p) {
-        return p.sdMetres() * p.sdMetres() - FittedBottom.layingVariance(p.slopeX(), p.slopeY());
+        return p.sdMetres() * p.sdMetres() - FittedBottom.placingVariance(p.slopeX(), p.slopeY());
     }
 
     @Test
@@ -99,29 +98,57 @@ class LookaheadTest {
         assertTrue(lookahead.spreadMetres(1) > lookahead.spreadMetres(0));
     }
 
+    /** Of each structure exactly, of the mixture nearly: its weights would be a little others without the reading. */
     @Test
     void aReadingThatWasTakenMovedWhatLeavingItOutMovesBack() throws InputException {
-        Peg peg = TestPegs.bend();
-        Survey all = Survey.of(peg);
-        List<Sounding> soundings = new ArrayList<>(soundings());
-        FittedBottom with = BottomModel.fitExactly(
-                new Survey(soundings, all.water(), Levels.same(1)), NeighbouringPegs.NONE, Monitor.NONE);
+        List<Sounding> soundings = soundings();
         int last = soundings.size() - 1;
+        Survey all = new Survey(soundings, Survey.of(TestPegs.bend()).water(), Levels.same(1));
+        FittedBottom with = BottomModel.fitExactly(all, NeighbouringPegs.NONE, Monitor.NONE);
+        Survey fewer = new Survey(soundings.subList(0, last), all.water(), Levels.same(1));
+        for (StructureFit fit : with.fits()) {
+            checkTaken(TestPegs.alone(fit), fewer, last, 1e-3, 1e-4);
+        }
+        assertTrue(with.counting().length > 1, "a mixture");
+        checkTaken(with, fewer, last, 0.01, 0.005);
+    }
+
+    private static void checkTaken(
+            FittedBottom with, Survey fewer, int last, double metres, double squareMetres) {
+        FittedBottom without = TestPegs.refitted(with, fewer);
         Lookahead lookahead = Lookahead.of(with, List.of(sounding(1.3, 4.2, 0)))
                 .withTaken(last)
                 .orElseThrow();
-        FittedBottom without = BottomModel.fitWith(
-                new Survey(soundings.subList(0, last), all.water(), Levels.same(1)),
-                with.hyperparameters(),
-                Monitor.NONE);
-
         double[][] moves = lookahead.depths(new double[] {0.4}, new double[] {8.5});
         Prediction before = without.at(0.4, 8.5);
         Prediction after = with.at(0.4, 8.5);
         double outcome = lookahead.outcome(last);
 
-        assertEquals(after.depthMetres() - before.depthMetres(), moves[0][1] * outcome, 1e-3);
-        assertEquals(variance(before) - variance(after), moves[0][1] * moves[0][1], 1e-4);
-        assertTrue(Math.abs(moves[0][1] * outcome) > 0.01, "it moved something");
+        String which = with.fits().get(0).structure() + " of " + with.counting().length;
+        assertEquals(after.depthMetres() - before.depthMetres(), moves[0][1] * outcome, metres, which);
+        assertEquals(variance(before) - variance(after), moves[0][1] * moves[0][1], squareMetres, which);
+        assertTrue(Math.abs(moves[0][1] * outcome) > 0.005, which + ": it moved something");
+    }
+
+    /** Where it is planned a reading moves what is expected by the variance there over its spread. */
+    @Test
+    void aPlannedReadingOfAMixtureMovesByTheMixturesCovariance() throws InputException {
+        FittedBottom bottom = TestPegs.fit(TestPegs.with(TestPegs.bend(), TestPegs.fan(12, 3)));
+        assertTrue(bottom.counting().length > 1, "a mixture");
+        Sounding planned = sounding(1.3, 6.2, 0);
+        Lookahead lookahead = Lookahead.of(bottom, List.of(planned));
+        double mean = 0;
+        double square = 0;
+        for (int s : bottom.counting()) {
+            double[] depth = new double[1];
+            double[] own = new double[1];
+            bottom.fits().get(s).predict(new double[] {1.3}, new double[] {6.2}, depth, own);
+            mean += bottom.weight(s) * depth[0];
+            square += bottom.weight(s) * (own[0] + depth[0] * depth[0]);
+        }
+        double variance = square - mean * mean;
+        double spread = Math.sqrt(variance + bottom.readingVariance(planned));
+        assertEquals(spread, lookahead.spreadMetres(0), 1e-9);
+        assertEquals(variance / spread, lookahead.depths(new double[] {1.3}, new double[] {6.2})[0][0], 1e-9);
     }
 }

@@ -20,8 +20,8 @@ import pegbed.surface.grid.GridFrame;
 import pegbed.surface.posterior.Disc;
 import pegbed.surface.prior.BottomCovariance;
 import pegbed.surface.prior.PlaceCoordinates;
-import pegbed.surface.prior.Priors;
-import pegbed.surface.survey.Scale;
+import pegbed.surface.prior.Structure;
+import pegbed.surface.prior.StructurePrior;
 import pegbed.surface.survey.Survey;
 
 class NeighbourProfileTest {
@@ -92,7 +92,8 @@ class NeighbourProfileTest {
         FittedBottom unread = TestPegs.fit(peg(NeighbouringPegs.TEACHES_FROM - 1, 9));
         for (FittedBottom same : List.of(beside(fresh, List.of()), beside(fresh, List.of(pond, unread)))) {
             assertTrue(same.lesson().isEmpty());
-            assertEquals(alone.hyperparameters(), same.hyperparameters());
+            assertEquals(TestPegs.hyperparameters(alone), TestPegs.hyperparameters(same));
+            assertArrayEquals(alone.weights(), same.weights(), 0);
             assertEquals(alone.at(2, 5), same.at(2, 5));
             assertEquals(alone.disc(-3, 7), same.disc(-3, 7));
         }
@@ -163,21 +164,25 @@ class NeighbourProfileTest {
     @Test
     void whatIsCommonIsThatOfOneProcessOverAllPegs() throws InputException {
         List<FittedBottom> others = mapped(3);
-        NeighbourProfile profile = new NeighbourProfile(others, true, Priors.banked(Scale.PEG));
+        List<StructureFit> tubs =
+                others.stream().map(other -> TestPegs.fit(other, Structure.TUB)).toList();
+        NeighbourProfile profile =
+                new NeighbourProfile(others, true, tubs.get(0).priors());
         double share = 0.8;
         NeighbourProfile.Case common = profile.common(share);
         BottomCovariance own = profile.own(share);
         BottomCovariance whole = profile.own(0);
         int size = profile.basis().size();
-        double[][] prior = profile.basis().prior(share * whole.profile2, whole.across, share * whole.track2);
+        double track2 = StructurePrior.TRACK_SD_METRES * StructurePrior.TRACK_SD_METRES;
+        double[][] prior = profile.basis().prior(share * whole.profile2, whole.across, share * track2);
         List<double[]> counts = new ArrayList<>();
-        int n = others.stream().mapToInt(other -> other.observations().real).sum();
+        int n = tubs.stream().mapToInt(other -> other.observations().real).sum();
         double[] k = new double[n * n];
         double[] residual = new double[n];
-        for (FittedBottom other : others) {
+        for (StructureFit other : tubs) {
             int first = counts.size();
             int real = other.observations().real;
-            double[] block = NeighbourProfile.covariance(other, own);
+            double[] block = NeighbourProfile.covariance(other, own, share);
             for (int i = 0; i < real; i++) {
                 residual[first + i] = other.observations().residual[i];
                 System.arraycopy(block, i * real, k, (first + i) * n + first, real);
@@ -218,16 +223,17 @@ class NeighbourProfileTest {
     @Test
     void covariancesOfManyPlacesAreThoseOfEach() throws InputException {
         FittedBottom taught = beside(peg(8, 4), mapped(2));
-        PlaceCoordinates places = taught.places(new double[] {-6, 0, 2.5}, new double[] {3, 6, 9});
-        PlaceCoordinates at = taught.observations().places;
+        StructureFit tub = TestPegs.fit(taught, Structure.TUB);
+        PlaceCoordinates places = tub.places(new double[] {-6, 0, 2.5}, new double[] {3, 6, 9});
+        PlaceCoordinates at = tub.observations().places;
         double[] row = new double[3];
         for (int j = 0; j < at.count; j++) {
-            taught.covariance().between(places, at, j, row);
+            tub.covariance().between(places, at, j, row);
             for (int i = 0; i < 3; i++) {
-                assertEquals(taught.covariance().between(places, i, at, j), row[i], 1e-12);
+                assertEquals(tub.covariance().between(places, i, at, j), row[i], 1e-12);
             }
         }
-        assertTrue(places.features().length > 0);
+        assertTrue(places.features.length > 1, "the track, and what the others say");
     }
 
     /** The grid reckons discs by its own sums; they are those of the disc itself. */

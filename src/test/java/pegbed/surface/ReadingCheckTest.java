@@ -14,49 +14,58 @@ import pegbed.model.Reading;
 import pegbed.surface.gaussian.GaussianProcess;
 import pegbed.surface.posterior.Gradient;
 import pegbed.surface.posterior.ReadingCheck;
+import pegbed.surface.prior.BottomCovariance;
 import pegbed.surface.survey.Sounding;
 import pegbed.surface.survey.Survey;
 
 class ReadingCheckTest {
-    /** Solves again without one observation, with the same hyperparameters and placing noise. */
+    /** Solves every structure again without one observation, with the same hyperparameters, weights and input noise. */
     private static void checkByLeavingOut(FittedBottom bottom, boolean unknownConstant) {
-        Observations o = bottom.observations();
-        double[] placing = InputNoise.of(bottom, o);
-        double eta = bottom.hyperparameters().noise();
-        // The model's own last placing noise is not kept apart; this test solves both sides with the same one.
-        double[] k = o.covariance(bottom.covariance(), eta, placing);
-        GaussianProcess all = new GaussianProcess(k, o.residual, unknownConstant);
-        FittedBottom same = new FittedBottom(
-                bottom.survey(),
-                NeighbouringPegs.NONE,
-                new FittedBottom.Solution(bottom.tub(), o, bottom.hyperparameters(), bottom.covariance(), all, placing),
-                bottom.learned(),
-                bottom.changes());
-        List<ReadingCheck> checks = same.readings();
-        int n = o.count;
-        for (int out = 0; out < o.real; out++) {
-            double[] rest = new double[(n - 1) * (n - 1)];
-            double[] y = new double[n - 1];
-            double[] cross = new double[n - 1];
-            for (int i = 0; i < n - 1; i++) {
-                int a = i < out ? i : i + 1;
-                y[i] = o.residual[a];
-                cross[i] = k[a * n + out];
-                for (int j = 0; j < n - 1; j++) {
-                    rest[i * (n - 1) + j] = k[a * n + (j < out ? j : j + 1)];
-                }
+        Observations first = bottom.fits().get(0).observations();
+        double[] expected = new double[first.real];
+        double[] square = new double[first.real];
+        for (int s : bottom.counting()) {
+            StructureFit fit = bottom.fits().get(s);
+            for (int out = 0; out < first.real; out++) {
+                double[] without = withoutOne(fit, out, unknownConstant);
+                expected[out] += bottom.weight(s) * without[0];
+                square[out] += bottom.weight(s) * (without[1] + without[0] * without[0]);
             }
-            GaussianProcess without = new GaussianProcess(rest, y, unknownConstant);
-            double expected = o.mean[out] + without.mean(cross);
-            without.whiten(cross);
-            double variance = without.covariance(k[out * n + out], cross, cross, 1, 1);
-            ReadingCheck check = checks.get(o.sounding[out]);
-            assertEquals(o.sounding[out], check.sounding());
-            assertEquals(expected, check.expectedMetres(), 1e-8);
-            assertEquals(Math.sqrt(variance), check.expectedSdMetres(), 1e-8);
+        }
+        List<ReadingCheck> checks = bottom.readings();
+        for (int out = 0; out < first.real; out++) {
+            ReadingCheck check = checks.get(first.sounding[out]);
+            assertEquals(first.sounding[out], check.sounding());
+            assertEquals(expected[out], check.expectedMetres(), 1e-8);
+            assertEquals(
+                    Math.sqrt(square[out] - expected[out] * expected[out]), check.expectedSdMetres(), 1e-7);
             Sounding s = bottom.survey().soundings().get(check.sounding());
             assertEquals(s.depthMetres(), check.readMetres(), 1e-12);
         }
+    }
+
+    /** Mean and variance of a reading that one structure expects without it. */
+    private static double[] withoutOne(StructureFit fit, int out, boolean unknownConstant) {
+        Observations o = fit.observations();
+        int n = o.count;
+        BottomCovariance covariance = new BottomCovariance(
+                fit.hyperparameters(), fit.prior().scale());
+        double[] k = o.covariance(covariance, fit.hyperparameters().noise(), fit.inputNoise());
+        double[] rest = new double[(n - 1) * (n - 1)];
+        double[] y = new double[n - 1];
+        double[] cross = new double[n - 1];
+        for (int i = 0; i < n - 1; i++) {
+            int a = i < out ? i : i + 1;
+            y[i] = o.residual[a];
+            cross[i] = k[a * n + out];
+            for (int j = 0; j < n - 1; j++) {
+                rest[i * (n - 1) + j] = k[a * n + (j < out ? j : j + 1)];
+            }
+        }
+        GaussianProcess without = new GaussianProcess(rest, y, unknownConstant);
+        double mean = o.mean[out] + without.mean(cross);
+        without.whiten(cross);
+        return new double[] {mean, without.covariance(k[out * n + out], cross, cross, 1, 1)};
     }
 
     @Test
@@ -111,14 +120,18 @@ class ReadingCheckTest {
     void aPlannedReadingIsAsUnsureAsItsDepthAndPlace() throws InputException {
         FittedBottom bottom = TestPegs.fit(TestPegs.with(TestPegs.bend(), TestPegs.fan(12, 57)));
         Sounding planned = Sounding.of(Reading.of(4, 30, 0), 0);
-        Gradient g = bottom.gradient(planned.xMetres(), planned.yMetres());
-        double noise = bottom.hyperparameters().noise() * 0.02;
-        double sin = 0.5;
-        double cos = Math.sqrt(3) / 2;
-        double along = 0.15 * (g.dx() * sin + g.dy() * cos);
-        double across = 4 * Math.toRadians(3) * (g.dx() * cos - g.dy() * sin);
-        double unsureSlope = planned.varX() * g.varDx() + planned.varY() * g.varDy();
-        assertEquals(
-                noise * noise + along * along + across * across + unsureSlope, bottom.readingVariance(planned), 1e-12);
+        double expected = 0;
+        for (int s : bottom.counting()) {
+            StructureFit fit = bottom.fits().get(s);
+            Gradient g = fit.gradient(planned.xMetres(), planned.yMetres());
+            double noise = fit.hyperparameters().noise() * 0.02;
+            double sin = 0.5;
+            double cos = Math.sqrt(3) / 2;
+            double along = 0.15 * (g.dx() * sin + g.dy() * cos);
+            double across = 4 * Math.toRadians(3) * (g.dx() * cos - g.dy() * sin);
+            double unsureSlope = planned.varX() * g.varDx() + planned.varY() * g.varDy();
+            expected += bottom.weight(s) * (noise * noise + along * along + across * across + unsureSlope);
+        }
+        assertEquals(expected, bottom.readingVariance(planned), 1e-12);
     }
 }

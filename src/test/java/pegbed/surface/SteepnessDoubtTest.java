@@ -11,6 +11,7 @@ import pegbed.model.Place;
 import pegbed.model.Reading;
 import pegbed.surface.posterior.Gradient;
 import pegbed.surface.posterior.Prediction;
+import pegbed.surface.prior.BankDistances;
 import pegbed.surface.survey.Sounding;
 
 class SteepnessDoubtTest {
@@ -27,7 +28,7 @@ class SteepnessDoubtTest {
         assertEquals(1.96 * 0.04, steep.varDx(), 1e-12);
     }
 
-    /** With one visit nothing but the factors stands between what is told and what the solve says. */
+    /** With one visit nothing but the factors stands between what is stated and what the solve says. */
     @Test
     void theCovarianceIsTheSolvesTimesBothFactors() throws InputException {
         List<Reading> readings = new ArrayList<>();
@@ -39,13 +40,18 @@ class SteepnessDoubtTest {
         }
         FittedBottom bottom = TestPegs.fit(TestPegs.bend().withToday(v -> v.withReadings(readings)));
         List<Sounding> at = List.of(Sounding.of(Reading.of(6, 10, 1), 0), Sounding.of(Reading.of(2.5, -30, 1), 0));
-        double[][] told = SteepnessDoubt.covariance(bottom, at);
+        double[][] stated = SteepnessDoubt.covariance(bottom, at);
         for (int i = 0; i < 2; i++) {
             Prediction p = bottom.at(at.get(i).xMetres(), at.get(i).yMetres());
-            double laying = FittedBottom.layingVariance(p.slopeX(), p.slopeY());
+            BankDistances distances = BankDistances.of(
+                    new double[] {at.get(i).xMetres()},
+                    new double[] {at.get(i).yMetres()},
+                    bottom.survey().coordinates(),
+                    1);
+            double placing = PlacingVariance.at(distances, 0, p.slopeX(), p.slopeY());
             double factor = SteepnessDoubt.bottom(Math.hypot(p.slopeX(), p.slopeY()));
-            assertEquals(factor * Math.sqrt(p.sdMetres() * p.sdMetres() - laying), Math.sqrt(told[i][i]), 1e-9);
+            assertEquals(factor * Math.sqrt(p.sdMetres() * p.sdMetres() - placing), Math.sqrt(stated[i][i]), 1e-9);
         }
-        assertTrue(told[0][1] != 0 && told[0][1] == told[1][0]);
+        assertTrue(stated[0][1] != 0 && stated[0][1] == stated[1][0]);
     }
 }

@@ -12,6 +12,8 @@ import pegbed.model.Peg;
 import pegbed.model.Place;
 import pegbed.model.Reading;
 import pegbed.model.Visit;
+import pegbed.surface.prior.Hyperparameters;
+import pegbed.surface.prior.Structure;
 import pegbed.surface.survey.Survey;
 
 /** Invented pegs for the tests of this package. */
@@ -74,6 +76,38 @@ public final class TestPegs {
 
     static FittedBottom fit(Peg peg) throws InputException {
         return BottomModel.fit(Survey.of(peg), Monitor.NONE);
+    }
+
+    /** The fit of one structure; where readings are doubted, the one that was made before. */
+    static StructureFit fit(FittedBottom bottom, Structure structure) {
+        return bottom.fits().stream()
+                .filter(fit -> fit.structure() == structure)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** Hyperparameters of each structure. */
+    static List<Hyperparameters> hyperparameters(FittedBottom bottom) {
+        return bottom.fits().stream().map(StructureFit::hyperparameters).toList();
+    }
+
+    /** Hyperparameters of a whole water without banks. */
+    public static Hyperparameters basin(FittedBottom bottom) {
+        return fit(bottom, Structure.BASIN).hyperparameters();
+    }
+
+    /** Every structure fitted to other soundings with the hyperparameters and the weights of a bottom. */
+    static FittedBottom refitted(FittedBottom bottom, Survey survey) {
+        List<StructureFit> fits = bottom.fits().stream()
+                .map(fit -> BottomModel.fitWith(survey, fit.structure(), fit.hyperparameters(), Monitor.NONE))
+                .toList();
+        return new FittedBottom(survey, NeighbouringPegs.NONE, fits, bottom.weights(), true, List.of());
+    }
+
+    /** One structure alone, as a bottom of its own. */
+    static FittedBottom alone(StructureFit fit) {
+        return new FittedBottom(
+                fit.survey(), NeighbouringPegs.NONE, List.of(fit), new double[] {1}, true, List.of());
     }
 
     static Visit visit(OptionalDouble board, List<Reading> readings) {

@@ -72,64 +72,93 @@ class VisitLevelTest {
         assertEquals(0.12, level.sdMetres(), 1e-9);
     }
 
-    /** δ̂ = (w·y)/(1/0.12² + Σw), w = M⁻¹1, M = K_post + diag τ², y = d − μ, worked for two readings. */
+    /** δ̂ = (w·y)/(1/0.12² + Σw), w = M⁻¹1, M = K_post + diag τ², y = d − μ, worked for two readings and each structure. */
     @Test
     void theOffsetIsThatOfTheFormulaByHand() throws InputException {
         List<Reading> first = fan(0, 4, 7);
         List<Reading> second = List.of(exact(5.5, -10, 0.10), exact(6, 15, 0.07));
         FittedBottom before = TestPegs.fit(TestPegs.bend().withToday(v -> v.withReadings(first)));
-        double[] x = second.stream().mapToDouble(r -> r.place().xMetres()).toArray();
-        double[] y = second.stream().mapToDouble(r -> r.place().yMetres()).toArray();
-        PlaceCoordinates places = before.places(x, y);
-        double[][] w = new double[2][before.observations().count];
-        double[] difference = new double[2];
-        for (int i = 0; i < 2; i++) {
-            before.covariances(places, i, w[i]);
-            before.conditioned().whiten(w[i]);
-            difference[i] = second.get(i).depthMetres() - before.at(x[i], y[i]).depthMetres();
+        FittedBottom both = TestPegs.fit(twice(first, second));
+        double expected = 0;
+        for (int s : both.counting()) {
+            Expected two = new Expected(before.fits().get(s), second);
+            double noise = 0.02 * 0.02 + 1e-6;
+            double a = two.covariance[0][0] + noise;
+            double b = two.covariance[0][1];
+            double c = two.covariance[1][1] + noise;
+            double determinant = a * c - b * b;
+            double w0 = (c - b) / determinant;
+            double w1 = (a - b) / determinant;
+            double y0 = second.get(0).depthMetres() - two.mean[0];
+            double y1 = second.get(1).depthMetres() - two.mean[1];
+            double own = (w0 * y0 + w1 * y1) / (1 / PRIOR + w0 + w1);
+            assertEquals(own, both.fits().get(s).higher(1, 0), 1e-6);
+            expected += both.weight(s) * own;
         }
-        double noise = 0.02 * 0.02 + 1e-6;
-        double a = posterior(before, places, w, 0, 0) + noise;
-        double b = posterior(before, places, w, 0, 1);
-        double c = posterior(before, places, w, 1, 1) + noise;
-        double determinant = a * c - b * b;
-        double w0 = (c - b) / determinant;
-        double w1 = (a - b) / determinant;
-        double expected = (w0 * difference[0] + w1 * difference[1]) / (1 / PRIOR + w0 + w1);
-
-        VisitLevel level = TestPegs.fit(twice(first, second)).level(0);
-        assertEquals(expected, level.higherMetres(), 1e-6);
+        assertEquals(expected, both.level(0).higherMetres(), 1e-6);
     }
 
-    private static double posterior(FittedBottom bottom, PlaceCoordinates places, double[][] w, int i, int j) {
-        return bottom.conditioned().covariance(bottom.covariance().between(places, i, places, j), w[i], w[j], 1, 1);
+    /** What one structure expects of the bottom at the places of readings. */
+    private static final class Expected {
+        final double[] mean;
+        final double[][] covariance;
+
+        Expected(StructureFit fit, List<Reading> readings) {
+            int n = readings.size();
+            PlaceCoordinates places = fit.places(
+                    readings.stream().mapToDouble(r -> r.place().xMetres()).toArray(),
+                    readings.stream().mapToDouble(r -> r.place().yMetres()).toArray());
+            double[][] w = new double[n][fit.observations().count];
+            mean = new double[n];
+            covariance = new double[n][n];
+            for (int i = 0; i < n; i++) {
+                fit.covariances(places, i, w[i]);
+                mean[i] = fit.prior().depth(places, i) + fit.process().mean(w[i]);
+                fit.process().whiten(w[i]);
+            }
+            for (int i = 0; i < n; i++) {
+                for (int j = 0; j < n; j++) {
+                    covariance[i][j] =
+                            fit.process().covariance(fit.covariance().between(places, i, places, j), w[i], w[j], 1, 1);
+                }
+            }
+        }
     }
 
     /**
      * (1 − Σw)²·0.12² + wᵀ(C K_post C + N)w, w the solve's weights of two exactly placed readings, C the factors of the
-     * steepness there.
+     * steepness there, K_post the covariance of the mixture: Σ w_s (K_s + m_s m_sᵀ) − m̄m̄ᵀ.
      */
     @Test
-    void theDoubtIsWhatTheWeightsMakeOfTheErrorsAsTheyAreTold() throws InputException {
+    void theDoubtIsWhatTheWeightsMakeOfTheErrorsAsTheyAreStated() throws InputException {
         List<Reading> first = fan(0, 4, 7);
         List<Reading> second = List.of(exact(5.5, -10, 0.10), exact(6, 15, 0.07));
         FittedBottom before = TestPegs.fit(TestPegs.bend().withToday(v -> v.withReadings(first)));
         FittedBottom both = TestPegs.fit(twice(first, second));
         double[] x = second.stream().mapToDouble(r -> r.place().xMetres()).toArray();
         double[] y = second.stream().mapToDouble(r -> r.place().yMetres()).toArray();
-        PlaceCoordinates places = before.places(x, y);
-        double[][] whitened = new double[2][before.observations().count];
+        double[] mean = new double[2];
+        double a = 0;
+        double b = 0;
+        double c = 0;
+        for (int s : both.counting()) {
+            Expected two = new Expected(before.fits().get(s), second);
+            double weight = both.weight(s);
+            mean[0] += weight * two.mean[0];
+            mean[1] += weight * two.mean[1];
+            a += weight * (two.covariance[0][0] + two.mean[0] * two.mean[0]);
+            b += weight * (two.covariance[0][1] + two.mean[0] * two.mean[1]);
+            c += weight * (two.covariance[1][1] + two.mean[1] * two.mean[1]);
+        }
+        a -= mean[0] * mean[0];
+        b -= mean[0] * mean[1];
+        c -= mean[1] * mean[1];
         double[] factor = new double[2];
         for (int i = 0; i < 2; i++) {
-            before.covariances(places, i, whitened[i]);
-            before.conditioned().whiten(whitened[i]);
-            Gradient g = both.gradient(x[i], y[i]);
+            Gradient g = both.gradients(x, y)[i];
             factor[i] = SteepnessDoubt.bottom(Math.hypot(g.dx(), g.dy()));
         }
         double noise = 0.02 * 0.02 + 1e-6;
-        double a = posterior(before, places, whitened, 0, 0);
-        double b = posterior(before, places, whitened, 0, 1);
-        double c = posterior(before, places, whitened, 1, 1);
         double determinant = (a + noise + PRIOR) * (c + noise + PRIOR) - (b + PRIOR) * (b + PRIOR);
         double w0 = PRIOR * (c + noise - b) / determinant;
         double w1 = PRIOR * (a + noise - b) / determinant;
@@ -154,13 +183,14 @@ class VisitLevelTest {
         }
         List<LevelChecks.LevelCheck> best = LevelChecks.best(bottom, 0, candidates, 3, 2);
         assertEquals(3, best.size());
-        double[][] told = SteepnessDoubt.covariance(bottom, candidates);
+        double[][] stated = SteepnessDoubt.covariance(bottom, candidates);
         double least = Double.POSITIVE_INFINITY;
         int index = -1;
         for (int i = 0; i < candidates.size(); i++) {
             Sounding s = candidates.get(i);
-            Gradient g = SteepnessDoubt.of(bottom.gradient(s.xMetres(), s.yMetres()));
-            double doubt = told[i][i] + bottom.readingVariance(s, g);
+            Gradient g = SteepnessDoubt.of(
+                    bottom.gradients(new double[] {s.xMetres()}, new double[] {s.yMetres()})[0]);
+            double doubt = stated[i][i] + bottom.readingVariance(s, g);
             if (doubt < least) {
                 least = doubt;
                 index = i;

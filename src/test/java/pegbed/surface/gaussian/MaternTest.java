@@ -14,8 +14,8 @@ import pegbed.surface.TestPegs;
 import pegbed.surface.prior.BottomCovariance;
 import pegbed.surface.prior.Hyperparameters;
 import pegbed.surface.prior.PlaceCoordinates;
-import pegbed.surface.prior.PriorMean;
-import pegbed.surface.prior.Priors;
+import pegbed.surface.prior.Structure;
+import pegbed.surface.prior.StructurePrior;
 import pegbed.surface.survey.Scale;
 import pegbed.surface.survey.Survey;
 
@@ -73,35 +73,35 @@ class MaternTest {
     }
 
     @Test
-    void covariancesOfManyPlacesAreThoseOfEach() {
+    void covariancesOfManyPlacesAreThoseOfEach() throws InputException {
         Random random = new Random(4);
-        PlaceCoordinates many = places(random, 37);
-        PlaceCoordinates other = places(random, 3);
-        for (boolean open : new boolean[] {false, true}) {
-            BottomCovariance k = new BottomCovariance(
-                    Hyperparameters.ofLogs(Priors.banked(new Scale(1, 1)).logMedians()),
-                    new Scale(1, 1),
-                    open,
-                    0.003,
-                    1);
-            double[] row = new double[37];
-            k.between(many, other, 1, row);
-            for (int i = 0; i < 37; i++) {
-                assertEquals(k.between(many, i, other, 1), row[i], 1e-12);
-            }
+        Hyperparameters all = new Hyperparameters(0.3, 1.4, 12, 0.2, 3, 0.08, 1.2, 1.1);
+        for (Structure structure : Structure.values()) {
+            StructurePrior prior = prior(structure);
+            checkManyAtOnce(random, prior, prior.priors().medians());
+            checkManyAtOnce(random, prior, all);
         }
     }
 
-    private static PlaceCoordinates places(Random random, int count) {
+    private static void checkManyAtOnce(Random random, StructurePrior prior, Hyperparameters hyper) {
+        PlaceCoordinates many = places(random, 37, prior);
+        PlaceCoordinates other = places(random, 3, prior);
+        BottomCovariance k = new BottomCovariance(hyper, prior.scale(), 0.003);
+        double[] row = new double[37];
+        k.between(many, other, 1, row);
+        for (int i = 0; i < 37; i++) {
+            assertEquals(k.between(many, i, other, 1), row[i], 1e-12, prior.structure().name());
+        }
+    }
+
+    private static StructurePrior prior(Structure structure) throws InputException {
+        return new StructurePrior(structure, Survey.of(TestPegs.bendWithIsland()).coordinates(), new Scale(1, 1));
+    }
+
+    private static PlaceCoordinates places(Random random, int count, StructurePrior prior) {
         double[] x = random.doubles(count, -8, 8).toArray();
         double[] y = random.doubles(count, 0.5, 11).toArray();
-        Survey survey;
-        try {
-            survey = Survey.of(TestPegs.bend());
-        } catch (InputException e) {
-            throw new AssertionError(e);
-        }
-        return PlaceCoordinates.of(x, y, survey.coordinates(), new PriorMean(survey.coordinates(), new Scale(1, 1)));
+        return PlaceCoordinates.of(x, y, prior);
     }
 
     @Test

@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import pegbed.geometry.BankCoordinates;
 import pegbed.model.InputException;
 import pegbed.surface.TestPegs;
@@ -42,7 +44,7 @@ class RoughnessTest {
     };
 
     private static final Hyperparameters USUAL =
-            Hyperparameters.ofLogs(Priors.banked(Scale.PEG).logMedians());
+            tub(STRAIGHT, Scale.PEG).priors().medians();
 
     @Test
     void growsFromLevelGroundToSlopes() {
@@ -53,42 +55,67 @@ class RoughnessTest {
 
     @Test
     void isThatOfTheTubsOwnSteepness() {
-        checkSteepness(new PriorMean(STRAIGHT, Scale.PEG), 0.1, 11.9);
+        checkSteepness(tub(STRAIGHT, Scale.PEG), 0.1, 11.9);
     }
 
     @Test
     void isThatOfTheTubsOwnSteepnessOnAPond() throws InputException {
-        checkSteepness(new PriorMean(Survey.of(TestPegs.pond()).coordinates(), Scale.PEG), 0.1, 16);
+        checkSteepness(tub(Survey.of(TestPegs.pond()).coordinates(), Scale.PEG), 0.1, 16);
     }
 
-    private static void checkSteepness(PriorMean tub, double from, double to) {
+    private static StructurePrior tub(BankCoordinates banks, Scale scale) {
+        return new StructurePrior(Structure.TUB, banks, scale);
+    }
+
+    private static PlaceCoordinates at(StructurePrior prior, double x, double y) {
+        return PlaceCoordinates.of(new double[] {x}, new double[] {y}, prior);
+    }
+
+    private static double depth(StructurePrior prior, double x, double y) {
+        return prior.depth(at(prior, x, y), 0);
+    }
+
+    private static double roughness(StructurePrior prior, double x, double y) {
+        return at(prior, x, y).roughness[0];
+    }
+
+    private static void checkSteepness(StructurePrior tub, double from, double to) {
         double h = 1e-5;
         for (double y = from; y <= to; y += 0.1) {
-            double dx = tub.depth(tub.at(1 + h, y).share())
-                    - tub.depth(tub.at(1 - h, y).share());
-            double dy = tub.depth(tub.at(1, y + h).share())
-                    - tub.depth(tub.at(1, y - h).share());
+            double dx = depth(tub, 1 + h, y) - depth(tub, 1 - h, y);
+            double dy = depth(tub, 1, y + h) - depth(tub, 1, y - h);
             double steepness = Math.hypot(dx, dy) / (2 * h);
-            assertEquals(Roughness.at(steepness), tub.at(1, y).roughness(), 1e-4, "at " + y);
+            assertEquals(Roughness.at(steepness), roughness(tub, 1, y), 1e-4, "at " + y);
         }
     }
 
     /** So that the priors of σp and σr keep their meaning: 12 m between banks. */
     @Test
     void itsMeanSquareOverAUsualProfileIsALittleAboveOne() {
-        PriorMean tub = new PriorMean(STRAIGHT, Scale.PEG);
+        StructurePrior tub = tub(STRAIGHT, Scale.PEG);
         double sum = 0;
         for (int i = 0; i < 120; i++) {
-            sum += Math.pow(tub.at(0, 0.05 + 0.1 * i).roughness(), 2);
+            sum += Math.pow(roughness(tub, 0, 0.05 + 0.1 * i), 2);
         }
         assertEquals(1.2, sum / 120, 0.05);
     }
 
     @Test
     void openWaterIsEverywhereAlike() {
-        PriorMean tub = new PriorMean(BankCoordinates.OPEN, new Scale(2, 3));
+        StructurePrior basin = new StructurePrior(Structure.BASIN, BankCoordinates.OPEN, new Scale(2, 3));
         for (double[] at : new double[][] {{0, 0}, {-400, 20}, {1e6, -1e6}}) {
-            assertEquals(1, tub.at(at[0], at[1]).roughness(), 0);
+            assertEquals(1, roughness(basin, at[0], at[1]), 0);
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource(
+            value = Structure.class,
+            names = {"FALL", "OPEN"})
+    void onlyTheTubHasSlopesThatAreRougher(Structure structure) {
+        StructurePrior prior = new StructurePrior(structure, STRAIGHT, Scale.PEG);
+        for (double y = 0.2; y < 12; y += 0.7) {
+            assertEquals(1, roughness(prior, 3, y), 0);
         }
     }
 
@@ -97,8 +124,8 @@ class RoughnessTest {
     void aDeepWaterIsRoughAtTheSamePlaces() {
         for (double y = 0.2; y < 12; y += 0.7) {
             assertEquals(
-                    new PriorMean(STRAIGHT, Scale.PEG).at(0, y).roughness(),
-                    new PriorMean(STRAIGHT, new Scale(4, 1)).at(0, y).roughness(),
+                    roughness(tub(STRAIGHT, Scale.PEG), 0, y),
+                    roughness(tub(STRAIGHT, new Scale(4, 1)), 0, y),
                     1e-12);
         }
     }
@@ -112,11 +139,10 @@ class RoughnessTest {
     }
 
     private static double sdAmongFour(double y) {
-        PriorMean tub = new PriorMean(STRAIGHT, Scale.PEG);
-        PlaceCoordinates places =
-                PlaceCoordinates.of(new double[] {-1, 1, 0, 0, 0}, new double[] {y, y, y - 1, y + 1, y}, STRAIGHT, tub);
+        PlaceCoordinates places = PlaceCoordinates.of(
+                new double[] {-1, 1, 0, 0, 0}, new double[] {y, y, y - 1, y + 1, y}, tub(STRAIGHT, Scale.PEG));
         double[] k = covariance(places, 4, 0.03 * 0.03);
-        BottomCovariance covariance = new BottomCovariance(USUAL, Scale.PEG, false);
+        BottomCovariance covariance = new BottomCovariance(USUAL, Scale.PEG);
         double[] toCentre = new double[4];
         covariance.between(places.part(0, 4), places, 4, toCentre);
         GaussianProcess conditioned = new GaussianProcess(k, new double[4], false);
@@ -131,14 +157,14 @@ class RoughnessTest {
         double[] x = random.doubles(150, -11, 11).toArray();
         double[] y = random.doubles(150, -2, 14).toArray();
         PlaceCoordinates places =
-                PlaceCoordinates.of(x, y, survey.coordinates(), new PriorMean(survey.coordinates(), Scale.PEG));
+                PlaceCoordinates.of(x, y, tub(survey.coordinates(), Scale.PEG));
         // Throws where a pivot is not above 0.
         GaussianProcess conditioned = new GaussianProcess(covariance(places, 150, 1e-9), new double[150], false);
         assertTrue(Double.isFinite(conditioned.logMarginalLikelihood()));
     }
 
     private static double[] covariance(PlaceCoordinates places, int count, double noise) {
-        BottomCovariance covariance = new BottomCovariance(USUAL, Scale.PEG, false);
+        BottomCovariance covariance = new BottomCovariance(USUAL, Scale.PEG);
         double[] k = new double[count * count];
         for (int i = 0; i < count; i++) {
             for (int j = 0; j < count; j++) {
