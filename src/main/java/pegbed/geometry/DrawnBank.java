@@ -16,8 +16,8 @@ import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.index.strtree.STRtree;
 
 /**
- * A bank of any shape, taken as drawn: a line that parts the plane in two. An open one goes on beyond both ends, straight
- * as far as that crosses nothing and otherwise bent away from the seat; one that ends within {@value #CLOSED_METRES} m of
+ * A bank of any shape, taken as drawn: a line that parts the plane in two. An open one goes on beyond both ends: straight
+ * on where it leaves the seat behind, straight away from the seat where it turns back; one that ends within {@value #CLOSED_METRES} m of
  * its beginning, or that winds round its own end, is a ring.
  *
  * <p>Immutable and thread-safe.
@@ -32,8 +32,8 @@ final class DrawnBank {
     /** The last stretch of the bank that tells how it goes on, metres. */
     private static final double END_METRES = 2;
 
-    /** Steps in which the ends are bent from straight on to straight away from the seat. */
-    private static final int BENDS = 4;
+    /** An end that runs no nearer than this to straight away from the seat says nothing of where the bank goes on. */
+    private static final double WIDEST_DEGREES = 60;
 
     private static final Coordinate ORIGIN = new Coordinate(0, 0);
 
@@ -70,10 +70,19 @@ final class DrawnBank {
         }
         double furthest = given.stream().mapToDouble(c -> Math.hypot(c.x, c.y)).max().orElseThrow();
         double radius = Math.max(roomMetres, furthest + 1);
-        for (int bend = 0; bend <= BENDS; bend++) {
+        End first = new End(given, radius);
+        List<Coordinate> backwards = new ArrayList<>(given);
+        Collections.reverse(backwards);
+        End last = new End(backwards, radius);
+        for (List<Coordinate> tips : List.of(
+                List.of(first.likely(), last.likely()),
+                List.of(first.away, last.away),
+                List.of(first.straight, last.straight),
+                List.of(first.away, last.straight),
+                List.of(first.straight, last.away))) {
             List<Coordinate> line = new ArrayList<>(given);
-            line.add(0, continued(given, true, bend / (double) BENDS, radius));
-            line.add(continued(given, false, bend / (double) BENDS, radius));
+            line.add(0, tips.get(0));
+            line.add(tips.get(1));
             if (Shapes.line(line).isSimple()) {
                 return Optional.of(open(line, Math.max(FAR_METRES, 2 * radius) / radius));
             }
@@ -126,33 +135,32 @@ final class DrawnBank {
         return new DrawnBank(false, line, endless, Shapes.polygon(ring));
     }
 
-    /** Where the bank, going on beyond an end, leaves the circle about the seat. */
-    private static Coordinate continued(List<Coordinate> given, boolean first, double bend, double radius) {
-        List<Coordinate> line = new ArrayList<>(given);
-        if (!first) {
-            Collections.reverse(line);
+    /** An end of a bank, and where the bank could leave the circle about the seat beyond it. */
+    private static final class End {
+        private final Coordinate straight;
+        private final Coordinate away;
+        private final boolean turnsBack;
+
+        End(List<Coordinate> line, double radius) {
+            Coordinate end = line.get(0);
+            Coordinate before = line.get(1);
+            for (int i = 2; i < line.size() && before.distance(end) < END_METRES; i++) {
+                before = line.get(i);
+            }
+            double stretch = before.distance(end);
+            double out = Math.max(end.distance(ORIGIN), 1e-9);
+            double dx = stretch < 1e-9 ? end.x / out : (end.x - before.x) / stretch;
+            double dy = stretch < 1e-9 ? end.y / out : (end.y - before.y) / stretch;
+            double along = end.x * dx + end.y * dy;
+            double t = -along + Math.sqrt(along * along + radius * radius - out * out);
+            straight = new Coordinate(end.x + t * dx, end.y + t * dy);
+            away = new Coordinate(end.x * radius / out, end.y * radius / out);
+            turnsBack = along < out * Math.cos(Math.toRadians(WIDEST_DEGREES));
         }
-        Coordinate end = line.get(0);
-        Coordinate before = line.get(1);
-        for (int i = 2; i < line.size() && before.distance(end) < END_METRES; i++) {
-            before = line.get(i);
+
+        Coordinate likely() {
+            return turnsBack ? away : straight;
         }
-        double straight = Math.max(before.distance(end), 1e-9);
-        double out = Math.max(Math.hypot(end.x, end.y), 1e-9);
-        double dx = (1 - bend) * (end.x - before.x) / straight + bend * end.x / out;
-        double dy = (1 - bend) * (end.y - before.y) / straight + bend * end.y / out;
-        double length = Math.hypot(dx, dy);
-        if (length < 1e-9) {
-            // Straight back towards the seat and straight away from it in equal parts.
-            dx = -end.y / out;
-            dy = end.x / out;
-            length = 1;
-        }
-        dx /= length;
-        dy /= length;
-        double along = end.x * dx + end.y * dy;
-        double t = -along + Math.sqrt(along * along + radius * radius - end.x * end.x - end.y * end.y);
-        return new Coordinate(end.x + t * dx, end.y + t * dy);
     }
 
     /** The bank the other way round: its two sides change places. */
