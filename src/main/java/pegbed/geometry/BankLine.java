@@ -1,13 +1,16 @@
 package pegbed.geometry;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
-import org.locationtech.jts.algorithm.Orientation;
+import java.util.Optional;
+import java.util.function.Predicate;
 import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineString;
-import org.locationtech.jts.index.strtree.STRtree;
+import org.locationtech.jts.geom.util.GeometryFixer;
+import org.locationtech.jts.linearref.LengthIndexedLine;
 import pegbed.model.BankPoint;
 
 /**
@@ -15,7 +18,8 @@ import pegbed.model.BankPoint;
  *
  * <p>A bank that is a function of x is smoothed by a Gaussian of {@value #SMOOTHING_METRES} m (the points were paced or
  * sighted, not surveyed), continued straight at both ends, and the distance is (y − y_b)/√(1 + y_b'²): exact for a
- * straight bank. A bank that doubles back is taken as drawn, and the distance is that to its polyline.
+ * straight bank. Any other bank, such as one that turns back, goes round a bay or behind the seat, or is the shore of the
+ * island or jetty on which the seat stands, is taken as drawn, and the distance is that to its polyline.
  *
  * <p>Immutable and thread-safe.
  */
@@ -25,48 +29,113 @@ public final class BankLine {
 
     private static final double STEP = 0.1;
 
-    private final boolean functionOfX;
+    /** As far as anybody would look, metres. */
+    private static final double FAR_METRES = 300;
+
     private final double xFirst;
     private final double[] heights;
     private final List<Coordinate> drawn;
-    private final STRtree segments;
+    private final Optional<DrawnBank> shape;
 
-    private BankLine(boolean functionOfX, double xFirst, double[] heights, List<Coordinate> drawn, STRtree segments) {
-        this.functionOfX = functionOfX;
+    private BankLine(double xFirst, double[] heights, List<Coordinate> drawn, Optional<DrawnBank> shape) {
         this.xFirst = xFirst;
         this.heights = heights;
         this.drawn = drawn;
-        this.segments = segments;
+        this.shape = shape;
     }
 
     /**
-     * The line through points given in order along the bank, either way.
+     * The line through points given in order along the near bank, either way; beyond it is the side on which the water
+     * lies in front of the seat.
      *
      * @param points two at least
-     * @param halfWidthMetres how far to each side of the seat the line is wanted; it is continued straight that far
+     * @param halfWidthMetres how far to each side of the seat the line is wanted; it is continued that far
+     * @throws IllegalArgumentException if there are fewer points, or the bank has no two sides because it winds round its
+     *     own end
      */
     public static BankLine through(List<BankPoint> points, double halfWidthMetres) {
+        return line(points, halfWidthMetres, BankLine::seatFacesLeft);
+    }
+
+    /**
+     * The same for the far bank: beyond it is the side on which the near bank does not lie.
+     *
+     * @param near the near bank
+     */
+    static BankLine opposite(BankLine near, List<BankPoint> points, double halfWidthMetres) {
+        Coordinate atSeat = near.atSeat();
+        return line(points, halfWidthMetres, bank -> bank.leftOf(atSeat.x, atSeat.y) <= 0);
+    }
+
+    private static BankLine line(
+            List<BankPoint> points, double halfWidthMetres, Predicate<DrawnBank> leftIsBeyond) {
         if (points.size() < 2) {
             throw new IllegalArgumentException("A bank needs two points at least, not " + points.size() + ".");
         }
+        List<Coordinate> line = fromLeft(points);
+        if (runsAlongX(line)) {
+            return smoothed(line, halfWidthMetres);
+        }
+        DrawnBank bank = DrawnBank.of(line, halfWidthMetres)
+                .orElseThrow(() -> new IllegalArgumentException("The bank winds round its own end."));
+        DrawnBank right = leftIsBeyond.test(bank) ? bank : bank.reversed();
+        return new BankLine(0, new double[0], right.line(), Optional.of(right));
+    }
+
+    /** Whether a bank through these points is a function of x, but for some scatter, and will be smoothed. */
+    static boolean isFunctionOfX(List<BankPoint> points) {
+        return runsAlongX(fromLeft(points));
+    }
+
+    /** The points' places, no two neighbours equal, the further left of the ends first. */
+    private static List<Coordinate> fromLeft(List<BankPoint> points) {
         List<Coordinate> line = new ArrayList<>();
         for (BankPoint point : points) {
-            Coordinate next =
-                    new Coordinate(point.place().xMetres(), point.place().yMetres());
+            Coordinate next = Shapes.coordinate(point.place());
             if (line.isEmpty() || next.distance(line.get(line.size() - 1)) > 1e-6) {
                 line.add(next);
             }
         }
         if (line.get(0).x > line.get(line.size() - 1).x) {
-            java.util.Collections.reverse(line);
+            Collections.reverse(line);
         }
-        return isFunctionOfX(line) ? smoothed(line, halfWidthMetres) : asDrawn(line);
+        return line;
+    }
+
+    /** How far along the bank, to both sides of the seat, it tells which way the seat faces, metres. */
+    private static final double AT_SEAT_METRES = 2;
+
+    /**
+     * Whether the water in front of the seat lies to the left: where the bank passes the seat from left to right, or,
+     * where it runs straight out there, most of the places straight out do.
+     */
+    private static boolean seatFacesLeft(DrawnBank bank) {
+        LengthIndexedLine along = new LengthIndexedLine(bank.toGeometry());
+        double length = along.getEndIndex();
+        double seat = along.project(new Coordinate(0, 0));
+        double before = seat - AT_SEAT_METRES;
+        double after = seat + AT_SEAT_METRES;
+        if (bank.isRing()) {
+            before = (before + length) % length;
+            after = after % length;
+        }
+        double right = along.extractPoint(Math.min(after, length)).x - along.extractPoint(Math.max(before, 0)).x;
+        if (Math.abs(right) > SCATTER_METRES) {
+            return right > 0;
+        }
+        return bank.leftOf(0, 0.5) + bank.leftOf(0, 1) + bank.leftOf(0, 2) >= 0;
+    }
+
+    /** The place of the line nearest to the seat. */
+    Coordinate atSeat() {
+        LengthIndexedLine along = new LengthIndexedLine(toGeometry());
+        return along.extractPoint(along.project(new Coordinate(0, 0)));
     }
 
     /** Steps back along x of up to this much are taken for scatter of the points, not for a bend. */
     private static final double SCATTER_METRES = 0.3;
 
-    private static boolean isFunctionOfX(List<Coordinate> line) {
+    private static boolean runsAlongX(List<Coordinate> line) {
         double furthest = Double.NEGATIVE_INFINITY;
         for (Coordinate c : line) {
             if (c.x < furthest - SCATTER_METRES) {
@@ -110,7 +179,7 @@ public final class BankLine {
         for (int i = 0; i < heights.length; i += 2) {
             drawn.add(new Coordinate((i - inner) * STEP, heights[i]));
         }
-        return new BankLine(true, -inner * STEP, heights, List.copyOf(drawn), null);
+        return new BankLine(-inner * STEP, heights, List.copyOf(drawn), Optional.empty());
     }
 
     /** Height of the polyline at x, continued beyond its ends with the mean slope of the last two metres. */
@@ -148,21 +217,12 @@ public final class BankLine {
         return line.get(line.size() - 1).y;
     }
 
-    private static BankLine asDrawn(List<Coordinate> line) {
-        STRtree tree = new STRtree();
-        for (int i = 1; i < line.size(); i++) {
-            tree.insert(new Envelope(line.get(i - 1), line.get(i)), i);
-        }
-        tree.build();
-        return new BankLine(false, 0, new double[0], List.copyOf(line), tree);
-    }
-
     /** Whether the bank is a function of x, so that it was smoothed. */
     public boolean isFunctionOfX() {
-        return functionOfX;
+        return shape.isEmpty();
     }
 
-    /** The line as it is drawn, from left to right. */
+    /** The line as it is drawn, with what lies beyond it on the left. */
     public List<Coordinate> drawn() {
         return drawn;
     }
@@ -175,65 +235,40 @@ public final class BankLine {
     }
 
     /**
-     * Signed distance, metres: positive on the side of larger y for a bank that runs from left to right, that is beyond
-     * the line as seen from the seat.
+     * Signed distance, metres, positive beyond the line: for the near bank in the water, for the far bank on the land
+     * behind it.
      */
     public double beyond(double xMetres, double yMetres) {
-        if (functionOfX) {
+        if (shape.isEmpty()) {
             double slope = (heightAt(xMetres + STEP) - heightAt(xMetres - STEP)) / (2 * STEP);
             return (yMetres - heightAt(xMetres)) / Math.sqrt(1 + slope * slope);
         }
-        Coordinate place = new Coordinate(xMetres, yMetres);
-        int segment = nearestSegment(place);
-        Coordinate a = drawn.get(segment - 1);
-        Coordinate b = drawn.get(segment);
-        double distance = org.locationtech.jts.algorithm.Distance.pointToSegment(place, a, b);
-        return side(place, segment) * distance;
+        return shape.orElseThrow().leftOf(xMetres, yMetres);
     }
 
-    private int nearestSegment(Coordinate place) {
-        Object nearest = segments.nearestNeighbour(new Envelope(place), -1, (one, other) -> {
-            int i = (Integer) (one.getItem().equals(-1) ? other.getItem() : one.getItem());
-            return org.locationtech.jts.algorithm.Distance.pointToSegment(place, drawn.get(i - 1), drawn.get(i));
-        });
-        return (Integer) nearest;
-    }
-
-    /** At a corner the side is that of the segment whose line lies further away, as a corner's two sides may differ. */
-    private int side(Coordinate place, int segment) {
-        int best = orientation(segment, place);
-        double furthest = lineDistance(segment, place);
-        for (int other : new int[] {segment - 1, segment + 1}) {
-            if (other >= 1 && other < drawn.size() && touches(other, segment, place)) {
-                double d = lineDistance(other, place);
-                if (d > furthest) {
-                    furthest = d;
-                    best = orientation(other, place);
-                }
-            }
+    /** The line with both ends continued as far as anybody would look. */
+    public List<Coordinate> endless() {
+        if (shape.isPresent()) {
+            return shape.get().endless();
         }
-        return best;
+        List<Coordinate> longer = new ArrayList<>(drawn);
+        longer.add(0, new Coordinate(-FAR_METRES, longer.get(0).y));
+        longer.add(new Coordinate(FAR_METRES, longer.get(longer.size() - 1).y));
+        return longer;
     }
 
-    private boolean touches(int other, int segment, Coordinate place) {
-        double here = org.locationtech.jts.algorithm.Distance.pointToSegment(
-                place, drawn.get(segment - 1), drawn.get(segment));
-        double there =
-                org.locationtech.jts.algorithm.Distance.pointToSegment(place, drawn.get(other - 1), drawn.get(other));
-        return Math.abs(here - there) < 1e-9;
-    }
-
-    private int orientation(int segment, Coordinate place) {
-        return Orientation.index(drawn.get(segment - 1), drawn.get(segment), place) >= 0 ? 1 : -1;
-    }
-
-    private double lineDistance(int segment, Coordinate place) {
-        return org.locationtech.jts.algorithm.Distance.pointToLinePerpendicular(
-                place, drawn.get(segment - 1), drawn.get(segment));
+    /** All that lies beyond the line, as far as anybody would look. */
+    public Geometry areaBeyond() {
+        return shape.map(DrawnBank::left).orElseGet(() -> {
+            List<Coordinate> ring = new ArrayList<>(endless());
+            ring.add(new Coordinate(FAR_METRES, FAR_METRES));
+            ring.add(new Coordinate(-FAR_METRES, FAR_METRES));
+            return GeometryFixer.fix(Shapes.polygon(ring));
+        });
     }
 
     /** The line as a geometry. */
     public LineString toGeometry() {
-        return Shapes.FACTORY.createLineString(drawn.toArray(new Coordinate[0]));
+        return Shapes.line(drawn);
     }
 }

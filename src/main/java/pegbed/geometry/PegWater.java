@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.IntStream;
 import org.locationtech.jts.algorithm.Distance;
 import org.locationtech.jts.algorithm.PointLocation;
 import org.locationtech.jts.algorithm.locate.IndexedPointInAreaLocator;
@@ -11,6 +13,7 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Location;
 import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.linearref.LengthIndexedLine;
 import org.locationtech.jts.operation.valid.IsValidOp;
 import pegbed.model.BankPoint;
 import pegbed.model.Hazard;
@@ -25,6 +28,12 @@ import pegbed.model.Peg;
 public final class PegWater implements BankCoordinates {
     /** Width below which the stretch across is not pulled further (empirical), metres. */
     private static final double NARROWEST_METRES = 2;
+
+    /** How far beyond the reach the banks still matter, metres. */
+    private static final double BEYOND_REACH_METRES = 4;
+
+    /** Places along a bank at which a water's width is measured. */
+    private static final int WIDTHS = 240;
 
     private final BankLine near;
     private final Optional<BankLine> far;
@@ -46,7 +55,7 @@ public final class PegWater implements BankCoordinates {
         this.far = far;
         this.islands = islands;
         this.reach = reach;
-        this.width = far.map(line -> medianWidth(near, line)).orElse(Double.POSITIVE_INFINITY);
+        this.width = far.map(line -> medianWidth(near, line, reach)).orElse(Double.POSITIVE_INFINITY);
         this.water = water;
         this.fishable = fishable;
         this.waterLocator = new IndexedPointInAreaLocator(water);
@@ -60,11 +69,12 @@ public final class PegWater implements BankCoordinates {
      */
     public static PegWater of(Peg peg) throws InputException {
         double reach = peg.pole().reachMetres();
-        double halfWidth = reach + 4;
-        BankLine near = line(peg.banks().near(), halfWidth, "near");
+        double halfWidth = reach + BEYOND_REACH_METRES;
+        BankLine near = line(peg.banks().near(), "near", points -> BankLine.through(points, halfWidth));
         Optional<BankLine> far = peg.banks().far().isEmpty()
                 ? Optional.empty()
-                : Optional.of(line(peg.banks().far(), halfWidth, "far"));
+                : Optional.of(
+                        line(peg.banks().far(), "far", points -> BankLine.opposite(near, points, halfWidth)));
         List<Polygon> islands = islands(peg);
         // Drawn round the reach, not in it, so that the longest pole's own end is water.
         Geometry within = Overlay.intersection(
@@ -74,8 +84,8 @@ public final class PegWater implements BankCoordinates {
             water = Overlay.difference(water, island);
         }
         if (water.isEmpty() || water.getDimension() < 2) {
-            throw new InputException(
-                    "There is no water within reach between these banks; the near bank must lie at the seat and the far bank beyond it.");
+            throw new InputException("There is no water within reach between these banks; the near bank must lie at the seat"
+                    + " and the far bank beyond it, but the near bank " + BankChecks.nearestToSeat(peg.banks()) + ".");
         }
         Geometry fishable = water;
         for (Hazard hazard : peg.hazards()) {
@@ -84,34 +94,48 @@ public final class PegWater implements BankCoordinates {
         return new PegWater(near, far, islands, reach, water, fishable);
     }
 
-    private static BankLine line(List<BankPoint> points, double halfWidth, String name) throws InputException {
+    private static BankLine line(List<BankPoint> points, String name, Function<List<BankPoint>, BankLine> through)
+            throws InputException {
         long distinct = points.stream().map(BankPoint::place).distinct().count();
         if (distinct < 2) {
             throw new InputException("The " + name + " bank has "
                     + (distinct == 0 ? "no points" : "only one point")
                     + "; give two or more along it, in order, such as one on each side of the seat.");
         }
-        BankLine line = BankLine.through(points, halfWidth);
-        if (!line.toGeometry().isSimple()) {
-            throw new InputException("The " + name + " bank crosses itself; give its points in order along the bank.");
+        if (!BankLine.isFunctionOfX(points)) {
+            Optional<String> crossing = BankChecks.crossesItself(points, false);
+            if (crossing.isPresent()) {
+                throw new InputException("The " + name + " bank " + crossing.get()
+                        + "; give its points in order along the bank.");
+            }
         }
-        return line;
+        try {
+            return through.apply(points);
+        } catch (IllegalArgumentException e) {
+            throw new InputException("The " + name + " bank winds round its own end: neither "
+                    + BankChecks.point(points, 0) + " nor " + BankChecks.point(points, points.size() - 1)
+                    + ", its ends, can go on without crossing it; end it where its outside begins.");
+        }
     }
 
     private static List<Polygon> islands(Peg peg) throws InputException {
         List<Polygon> found = new ArrayList<>();
-        for (List<BankPoint> ring : peg.banks().islands()) {
+        for (int i = 0; i < peg.banks().islands().size(); i++) {
+            List<BankPoint> ring = peg.banks().islands().get(i);
+            String name = "Island " + (i + 1);
             List<Coordinate> corners = new ArrayList<>(ring.stream()
                     .map(p -> Shapes.coordinate(p.place()))
                     .distinct()
                     .toList());
             if (corners.size() < 3) {
-                throw new InputException("An island has only " + corners.size()
+                throw new InputException(name + " has only " + corners.size()
                         + " different points; give three or more, in order around it.");
             }
             Polygon island = Shapes.polygon(corners);
             if (!new IsValidOp(island).isValid()) {
-                throw new InputException("An island's outline crosses itself; give its points in order around it.");
+                throw new InputException(name + " "
+                        + BankChecks.crossesItself(ring, true).orElse("has no area")
+                        + "; give its points in order around it.");
             }
             found.add(island);
         }
@@ -130,18 +154,28 @@ public final class PegWater implements BankCoordinates {
                 : core.convexHull().buffer(hazard.radiusMetres(), 16);
     }
 
-    private static double medianWidth(BankLine near, BankLine far) {
-        double[] widths = new double[121];
-        for (int i = 0; i < widths.length; i++) {
-            double x = (i - 60) * 0.1;
-            widths[i] = near.isFunctionOfX() && far.isFunctionOfX()
-                    ? far.heightAt(x) - near.heightAt(x)
-                    : near.toGeometry()
-                            .distance(Shapes.FACTORY.createPoint(far.drawn()
-                                    .get((int) Math.round((far.drawn().size() - 1) * i / (widths.length - 1.0)))));
-        }
+    private static double medianWidth(BankLine near, BankLine far, double reach) {
+        double[] widths = near.isFunctionOfX() && far.isFunctionOfX()
+                ? IntStream.rangeClosed(-60, 60)
+                        .mapToDouble(i -> far.heightAt(i * 0.1) - near.heightAt(i * 0.1))
+                        .toArray()
+                : widthsAlong(near, far, reach);
         Arrays.sort(widths);
         return widths[widths.length / 2];
+    }
+
+    /** Distances between the banks from places along the far one: those that matter to the seat, or else all. */
+    private static double[] widthsAlong(BankLine near, BankLine far, double reach) {
+        LengthIndexedLine line = new LengthIndexedLine(far.toGeometry());
+        List<Coordinate> all = new ArrayList<>();
+        for (int i = 0; i <= WIDTHS; i++) {
+            all.add(line.extractPoint(line.getEndIndex() * i / WIDTHS));
+        }
+        List<Coordinate> close = all.stream()
+                .filter(place -> Math.hypot(place.x, place.y) <= reach + BEYOND_REACH_METRES)
+                .toList();
+        return (close.isEmpty() ? all : close)
+                .stream().mapToDouble(place -> Math.abs(near.beyond(place.x, place.y))).toArray();
     }
 
     @Override
@@ -207,7 +241,10 @@ public final class PegWater implements BankCoordinates {
         return reach;
     }
 
-    /** Median width for |x| below 6 m, metres; infinite without a far bank. */
+    /**
+     * Median width for |x| below 6 m, where a bank turns back along the far bank about the reach, metres; infinite without a
+     * far bank.
+     */
     public double widthMetres() {
         return width;
     }

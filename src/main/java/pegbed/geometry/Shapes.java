@@ -6,6 +6,7 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.GeometryFilter;
+import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.Polygonal;
 import pegbed.model.Place;
@@ -29,6 +30,11 @@ public final class Shapes {
         }
         closed[ring.size()] = new Coordinate(ring.get(0));
         return FACTORY.createPolygon(closed);
+    }
+
+    /** A line through places. */
+    static LineString line(List<Coordinate> places) {
+        return FACTORY.createLineString(places.toArray(new Coordinate[0]));
     }
 
     /** The areas of a shape, without loose lines and points such as an intersection leaves where two only touch. */

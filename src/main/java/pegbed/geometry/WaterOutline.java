@@ -1,6 +1,7 @@
 package pegbed.geometry;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Optional;
@@ -22,21 +23,25 @@ final class WaterOutline {
      *
      * @throws InputException if the banks cross each other, the far one lies on the wrong side, or they enclose nothing
      */
-    static Polygon between(Peg peg, BankLine near, Optional<BankLine> far) throws InputException {
+    static Geometry between(Peg peg, BankLine near, Optional<BankLine> far) throws InputException {
+        boolean smooth = near.isFunctionOfX() && far.map(BankLine::isFunctionOfX).orElse(true);
         if (far.isPresent()) {
-            refuseCrossing(peg, near, far.get());
+            if (smooth) {
+                refuseCrossing(peg, near, far.get());
+            } else {
+                BankChecks.refuseCrossing(peg.banks());
+            }
+            BankChecks.refuseWrongSide(peg.banks(), near, far.get());
         }
-        if (far.isPresent() && !liesBeyond(near, far.get())) {
-            throw new InputException(
-                    "The far bank lies on the angler's side of the near bank; the far bank must lie beyond the near bank.");
+        if (!smooth) {
+            return far.map(line -> Overlay.difference(near.areaBeyond(), line.areaBeyond()))
+                    .orElseGet(near::areaBeyond);
         }
         List<Coordinate> ring = new ArrayList<>(near.drawn());
         if (far.isPresent()) {
             List<Coordinate> back = new ArrayList<>(far.get().drawn());
-            if (near.isFunctionOfX() && far.get().isFunctionOfX()) {
-                keepApart(ring, back);
-            }
-            java.util.Collections.reverse(back);
+            keepApart(ring, back);
+            Collections.reverse(back);
             ring.addAll(back);
         } else {
             double top = peg.pole().reachMetres()
@@ -48,37 +53,26 @@ final class WaterOutline {
         Optional<Polygon> polygon = Optional.of(ring).filter(r -> r.size() > 2).map(Shapes::polygon);
         if (polygon.isEmpty() || !polygon.get().isValid()) {
             throw new InputException(
-                    "The banks do not enclose a water; give each bank's points in order from left to right, the far bank beyond the near one.");
+                    "The banks leave no water straight out from the seat; the far bank must lie beyond the near bank there.");
         }
         return polygon.get();
     }
 
     /** Banks may meet where they are only continued beyond the points that were given: the water ends there. */
     private static void refuseCrossing(Peg peg, BankLine near, BankLine far) throws InputException {
-        boolean continued = near.isFunctionOfX() && far.isFunctionOfX();
         DoubleSummaryStatistics nearX = alongX(peg.banks().near());
         DoubleSummaryStatistics farX = alongX(peg.banks().far());
         double from = Math.max(nearX.getMin(), farX.getMin());
         double to = Math.min(nearX.getMax(), farX.getMax());
         for (Coordinate where : near.toGeometry().intersection(far.toGeometry()).getCoordinates()) {
-            if (!continued || (where.x >= from && where.x <= to)) {
-                throw new InputException("The near and far banks cross near x " + tenths(where.x) + " m, y "
-                        + tenths(where.y) + " m; the far bank must lie beyond the near bank all along.");
+            if (where.x >= from && where.x <= to) {
+                throw BankChecks.crossing(peg.banks(), where);
             }
         }
     }
 
     private static DoubleSummaryStatistics alongX(List<BankPoint> points) {
         return points.stream().mapToDouble(p -> p.place().xMetres()).summaryStatistics();
-    }
-
-    private static double tenths(double metres) {
-        return Math.round(metres * 10) / 10.0;
-    }
-
-    private static boolean liesBeyond(BankLine near, BankLine far) {
-        Coordinate middle = far.drawn().get(far.drawn().size() / 2);
-        return near.beyond(middle.x, middle.y) > 0;
     }
 
     /** Cuts both lines, drawn at the same x, to the stretch about the seat along which the far one lies beyond. */

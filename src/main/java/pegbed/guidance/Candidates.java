@@ -16,8 +16,11 @@ import pegbed.model.Reading;
 
 /**
  * The places where a reading may be taken: every half metre, at the pole's own joints where one is near, every 10°, on
- * the line to a mark where one is near; within 60° of straight out, and at 80° to 7 m. None on land or within 0.3 m of
- * it, none beyond reach or the limits, none on a hazard.
+ * the line to a mark where one is near; within 60° of straight out, and at 80° to 7 m. Where the shore bends away from the
+ * seat, or the seat stands on a jetty or an island, also further along it and at 100° and 120°: wherever the place is as
+ * far off the near bank as one at 60° is off a straight bank. A pole goes over an island (common practice), so that what
+ * lies behind one counts like any other water. None on land or within 0.3 m of it, none beyond reach or the limits, none
+ * on a hazard.
  *
  * <p>Immutable.
  */
@@ -31,6 +34,10 @@ final class Candidates {
     private static final double WIDEST_DEGREES = 60;
     private static final double SIDE_DEGREES = 80;
     private static final double SIDE_REACH_METRES = 7;
+    private static final double[] BACK_DEGREES = {100, 120};
+
+    /** Nearer than this the seat itself is in the way, metres. */
+    private static final double BACK_METRES = 2;
 
     /** A step this near to a joint gives way to it, metres. */
     private static final double JOINT_METRES = 0.25;
@@ -61,16 +68,26 @@ final class Candidates {
         List<Candidate> found = new ArrayList<>();
         for (Ray ray : rays()) {
             for (Step step : steps()) {
-                if (Math.abs(ray.degrees) > (WIDEST_DEGREES + SIDE_DEGREES) / 2
-                        && step.metres > SIDE_REACH_METRES + 1e-9) {
-                    break;
-                }
-                if (allows(Place.polar(step.metres, ray.degrees))) {
+                Place place = Place.polar(step.metres, ray.degrees);
+                if ((isUsual(ray, step) || step.metres >= BACK_METRES && isOffTheBank(place)) && allows(place)) {
                     found.add(new Candidate(step.metres, ray.degrees, new Precision(step.sdMetres, ray.sdDegrees)));
                 }
             }
         }
         all = List.copyOf(found);
+    }
+
+    /** Whether a straight bank, too, has such places. */
+    private static boolean isUsual(Ray ray, Step step) {
+        double degrees = Math.abs(ray.degrees);
+        return degrees < (WIDEST_DEGREES + SIDE_DEGREES) / 2
+                || degrees < (SIDE_DEGREES + BACK_DEGREES[0]) / 2 && step.metres <= SIDE_REACH_METRES + 1e-9;
+    }
+
+    /** Whether a place is as far off the near bank as the widest direction is off a straight one. */
+    private boolean isOffTheBank(Place place) {
+        return water.fromNear(place.xMetres(), place.yMetres())
+                >= place.distanceMetres() * Math.cos(Math.toRadians(WIDEST_DEGREES));
     }
 
     static Candidates of(Peg peg, PegWater water) {
@@ -149,6 +166,10 @@ final class Candidates {
         }
         rays.add(ray(SIDE_DEGREES));
         rays.add(ray(-SIDE_DEGREES));
+        for (double degrees : BACK_DEGREES) {
+            rays.add(ray(degrees));
+            rays.add(ray(-degrees));
+        }
         return rays;
     }
 

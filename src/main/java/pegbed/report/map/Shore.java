@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.util.GeometryFixer;
-import pegbed.geometry.BankLine;
 import pegbed.geometry.Overlay;
 import pegbed.geometry.PegWater;
 import pegbed.geometry.Shapes;
@@ -29,12 +29,18 @@ record Shore(Geometry land, Geometry banks, List<Geometry> rings) {
     static Shore of(PegWater water, Pole pole) {
         List<Geometry> land = new ArrayList<>();
         List<Geometry> banks = new ArrayList<>();
-        List<Coordinate> near = endless(water.near());
-        land.add(side(near, -FAR_METRES));
+        List<Coordinate> near = water.near().endless();
+        land.add(
+                water.near().isFunctionOfX()
+                        ? side(near, -FAR_METRES)
+                        : Overlay.difference(
+                                Shapes.FACTORY.toGeometry(
+                                        new Envelope(-FAR_METRES, FAR_METRES, -FAR_METRES, FAR_METRES)),
+                                water.near().areaBeyond()));
         banks.add(Shapes.FACTORY.createLineString(near.toArray(Coordinate[]::new)));
         water.far().ifPresent(line -> {
-            List<Coordinate> far = endless(line);
-            land.add(side(far, FAR_METRES));
+            List<Coordinate> far = line.endless();
+            land.add(line.isFunctionOfX() ? side(far, FAR_METRES) : line.areaBeyond());
             banks.add(Shapes.FACTORY.createLineString(far.toArray(Coordinate[]::new)));
         });
         water.islands().forEach(island -> {
@@ -63,14 +69,6 @@ record Shore(Geometry land, Geometry banks, List<Geometry> rings) {
             places.add(Shapes.coordinate(Place.polar(radiusMetres, degrees)));
         }
         return Shapes.FACTORY.createLineString(places.toArray(Coordinate[]::new));
-    }
-
-    /** The bank as drawn, and on to both sides at the height of its ends. */
-    private static List<Coordinate> endless(BankLine line) {
-        List<Coordinate> longer = new ArrayList<>(line.drawn());
-        longer.add(0, new Coordinate(-FAR_METRES, longer.get(0).y));
-        longer.add(new Coordinate(FAR_METRES, longer.get(longer.size() - 1).y));
-        return longer;
     }
 
     private static Geometry side(List<Coordinate> line, double y) {
