@@ -10,8 +10,8 @@ import pegbed.model.Monitor;
 import pegbed.model.Peg;
 import pegbed.model.Place;
 import pegbed.model.Reading;
-import pegbed.surface.posterior.ReadingCheck;
 import pegbed.surface.Lookahead;
+import pegbed.surface.posterior.ReadingCheck;
 
 /**
  * Which reading to take next: an opening of seven; then what lowers the doubt of the whole map; then what finds deeper
@@ -78,8 +78,8 @@ public final class Guidance {
                 boolean repeated = readings.subList(check.sounding() + 1, readings.size()).stream()
                         .anyMatch(reading -> reading.place().distanceTo(place) < AGAIN_WITHIN_METRES);
                 if (!repeated) {
-                    return Optional.of(new NextReading(
-                            place, NextReading.Purpose.AGAIN, Reasons.again(check), Double.NaN, false));
+                    return Optional.of(
+                            new NextReading(place, NextReading.Purpose.AGAIN, Reasons.again(check), Double.NaN, false));
                 }
             }
         }

@@ -11,8 +11,8 @@ import pegbed.model.Place;
  *
  * @param zone the part of the peg that it serves; empty for a fixed line outside every zone
  * @param origin how it came to be one
- * @param spot the place; its pFlat is the probability that it is flat at {@code flatAtMetres}, or, where depth is not
- *     sought but taken ({@link Zone#TRACK}), that it is no steeper than the limit
+ * @param spot the place; its pFlat is the probability that it is flat at {@code flatAtMetres}, the same functional for
+ *     every line and flat spot
  * @param flatAtMetres the depth at which it is sought, metres: the target, or its own depth
  * @param areaMetres2 size of the flat area about it, square metres; 0 where none is known
  * @param worth what it is worth by itself, 0 to about 1

@@ -103,11 +103,7 @@ public final class LineCandidates {
         double atTarget = sought ? FlatProbability.USUAL.flat(disc, findings.targetMetres()) : 0;
         boolean named = atTarget >= Confidence.WORTH_A_READING.minProbability();
         double flatAt = named ? findings.targetMetres() : disc.depthMetres();
-        double p = named
-                ? atTarget
-                : zone.equals(Optional.of(Zone.TRACK))
-                        ? FlatProbability.USUAL.gentle(disc)
-                        : FlatProbability.USUAL.flat(disc, disc.depthMetres());
+        double p = named ? atTarget : FlatProbability.USUAL.flat(disc, disc.depthMetres());
         Spot spot = new Spot(place, disc.depthMetres(), disc.sdMetres(), disc.slope(), p);
         return new LineCandidate(zone, LineCandidate.Origin.FIXED, spot, flatAt, 0, Math.max(p, NEGLIGIBLE));
     }
@@ -301,7 +297,7 @@ public final class LineCandidates {
     private LineCandidate candidate(
             Zone zone, LineCandidate.Origin origin, Place place, Disc disc, double areaMetres2, double worth) {
         double flatAt = origin == LineCandidate.Origin.FLAT ? target : disc.depthMetres();
-        double p = zone == Zone.TRACK ? FlatProbability.USUAL.gentle(disc) : FlatProbability.USUAL.flat(disc, flatAt);
+        double p = FlatProbability.USUAL.flat(disc, flatAt);
         Spot spot = new Spot(place, disc.depthMetres(), disc.sdMetres(), disc.slope(), p);
         return new LineCandidate(Optional.of(zone), origin, spot, flatAt, areaMetres2, worth);
     }

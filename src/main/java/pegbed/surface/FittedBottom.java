@@ -282,10 +282,7 @@ public final class FittedBottom {
         for (int i = 0; i < gradients.length; i++) {
             double[] sum = sums[i];
             gradients[i] = new Gradient(
-                    sum[0],
-                    sum[1],
-                    Math.max(0, sum[2] - sum[0] * sum[0]),
-                    Math.max(0, sum[3] - sum[1] * sum[1]));
+                    sum[0], sum[1], Math.max(0, sum[2] - sum[0] * sum[0]), Math.max(0, sum[3] - sum[1] * sum[1]));
         }
         return gradients;
     }

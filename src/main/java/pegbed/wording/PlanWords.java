@@ -127,7 +127,7 @@ public final class PlanWords {
     /** What it is: {@code flat at 2 ft 9 in: likely (64 %)}. */
     public String confidence(PlannedLine line) {
         LineCandidate candidate = line.candidate();
-        String what = isDeep(candidate) ? "level enough" : "flat at " + quantities.depth(candidate.flatAtMetres());
+        String what = "flat at " + quantities.depth(candidate.flatAtMetres());
         String words = candidate.confidence() == Confidence.NONE
                 ? "not shown by the readings"
                 : FindingWords.confidence(candidate.confidence());
@@ -229,12 +229,11 @@ public final class PlanWords {
     public List<String> warnings(PlannedLine line) {
         List<String> checks = new ArrayList<>();
         LineCandidate candidate = line.candidate();
-        String thing = isDeep(candidate) ? "level enough" : "flat";
         if (candidate.confidence() == Confidence.NONE) {
-            checks.add("The readings do not show that it is " + thing + " (odds "
+            checks.add("The readings do not show that it is flat (odds "
                     + Quantities.percent(line.spot().pFlat()) + "): plumb all round it before you trust it.");
         } else if (candidate.confidence() == Confidence.WORTH_A_READING) {
-            checks.add("Worth a reading first: the odds that it is " + thing + " are only "
+            checks.add("Worth a reading first: the odds that it is flat are only "
                     + Quantities.percent(line.spot().pFlat()) + ".");
         }
         boolean said =

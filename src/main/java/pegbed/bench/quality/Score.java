@@ -135,8 +135,7 @@ public record Score(
         return lines;
     }
 
-    private static void add(
-            Map<SurveyedBottom.Kind, List<Outcome>> lines, SurveyedBottom.Kind kind, Outcome outcome) {
+    private static void add(Map<SurveyedBottom.Kind, List<Outcome>> lines, SurveyedBottom.Kind kind, Outcome outcome) {
         lines.computeIfAbsent(kind, k -> new ArrayList<>()).add(outcome);
     }
 

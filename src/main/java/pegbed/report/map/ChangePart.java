@@ -44,8 +44,8 @@ final class ChangePart {
         LevelWords words = new LevelWords(map.peg());
         double above = radiusPoints(to) + TOOTH_POINTS + 6;
         for (BottomChange change : map.bottom().changes()) {
-            Composition.Label label = new Composition.Label(
-                    Role.CHANGED_LABEL, Layer.CHANGED, Lettering.bold(10), words.amount(change));
+            Composition.Label label =
+                    new Composition.Label(Role.CHANGED_LABEL, Layer.CHANGED, Lettering.bold(10), words.amount(change));
             double x = change.xMetres();
             double y = change.yMetres();
             double side = above - 3 + to.measure.widthPoints(label.words(), label.lettering()) / 2;

@@ -14,7 +14,6 @@ import javafx.scene.layout.Region;
 import pegbed.report.drawing.Layer;
 import pegbed.ui.controls.Controls;
 import pegbed.ui.controls.Keys;
-import pegbed.ui.controls.Texts;
 import pegbed.ui.map.MapPane;
 import pegbed.wording.Sentences;
 

@@ -78,9 +78,7 @@ final class LevelDescriber {
         return answer.against()
                         .map(words::level)
                         .orElse("Nothing that was read earlier is used, so today's level stands alone.")
-                + (answer.against().isPresent() && answer.checks().isEmpty()
-                        ? " " + LevelWords.KNOWN_WELL
-                        : "");
+                + (answer.against().isPresent() && answer.checks().isEmpty() ? " " + LevelWords.KNOWN_WELL : "");
     }
 
     private static List<String> rows(PegMap map, LevelWords words) {

@@ -203,7 +203,8 @@ public final class VisitsViewModel {
     }
 
     private void show(LevelDescriber.Description answer) {
-        description = Optional.of(answer)                .filter(fresh -> fresh.rows().size() == session.peg().visits().size());
+        description = Optional.of(answer)
+                .filter(fresh -> fresh.rows().size() == session.peg().visits().size());
         show();
     }
 

@@ -67,9 +67,10 @@ class MadePegsTest {
     void theQualityBenchReadsThem() throws IOException, InputException {
         MadePegs.main(new String[] {folder.toString(), "2", "5"});
 
-        String table = QualityBench.table(folder);
+        String table = QualityBench.report(List.of(folder), QualityBench.READINGS, true)
+                .markdown();
 
-        for (String row : List.of("fan15.csv", "stagger20.csv", "fan30.csv")) {
+        for (String row : QualityBench.READINGS) {
             assertTrue(table.contains("| " + row + " | Pegbed |"), table);
             assertTrue(table.contains("| " + row + " | made-5-01 |"), table);
         }

@@ -124,9 +124,7 @@ class RoughnessTest {
     void aDeepWaterIsRoughAtTheSamePlaces() {
         for (double y = 0.2; y < 12; y += 0.7) {
             assertEquals(
-                    roughness(tub(STRAIGHT, Scale.PEG), 0, y),
-                    roughness(tub(STRAIGHT, new Scale(4, 1)), 0, y),
-                    1e-12);
+                    roughness(tub(STRAIGHT, Scale.PEG), 0, y), roughness(tub(STRAIGHT, new Scale(4, 1)), 0, y), 1e-12);
         }
     }
 
@@ -156,8 +154,7 @@ class RoughnessTest {
         Random random = new Random(8);
         double[] x = random.doubles(150, -11, 11).toArray();
         double[] y = random.doubles(150, -2, 14).toArray();
-        PlaceCoordinates places =
-                PlaceCoordinates.of(x, y, tub(survey.coordinates(), Scale.PEG));
+        PlaceCoordinates places = PlaceCoordinates.of(x, y, tub(survey.coordinates(), Scale.PEG));
         // Throws where a pivot is not above 0.
         GaussianProcess conditioned = new GaussianProcess(covariance(places, 150, 1e-9), new double[150], false);
         assertTrue(Double.isFinite(conditioned.logMarginalLikelihood()));
