@@ -71,8 +71,8 @@ final class BankChecks {
                 Stretch one = stretches.get(i);
                 Stretch other = stretches.get(j);
                 List<Coordinate> shared = one.shared(other);
-                boolean neighbours = one.end.equals2D(other.start) && j == i + 1
-                        || other.end.equals2D(one.start) && i == 0 && j == stretches.size() - 1;
+                boolean neighbours = (one.end.equals2D(other.start) && j == i + 1)
+                        || (other.end.equals2D(one.start) && i == 0 && j == stretches.size() - 1);
                 if (shared.size() > (neighbours ? 1 : 0)) {
                     return Optional.of("crosses itself at " + at(shared.get(0)) + ", where the stretch " + one.words()
                             + " meets the stretch " + other.words());

@@ -69,7 +69,7 @@ final class Candidates {
         for (Ray ray : rays()) {
             for (Step step : steps()) {
                 Place place = Place.polar(step.metres, ray.degrees);
-                if ((isUsual(ray, step) || step.metres >= BACK_METRES && isOffTheBank(place)) && allows(place)) {
+                if ((isUsual(ray, step) || (step.metres >= BACK_METRES && isOffTheBank(place))) && allows(place)) {
                     found.add(new Candidate(step.metres, ray.degrees, new Precision(step.sdMetres, ray.sdDegrees)));
                 }
             }
@@ -81,7 +81,7 @@ final class Candidates {
     private static boolean isUsual(Ray ray, Step step) {
         double degrees = Math.abs(ray.degrees);
         return degrees < (WIDEST_DEGREES + SIDE_DEGREES) / 2
-                || degrees < (SIDE_DEGREES + BACK_DEGREES[0]) / 2 && step.metres <= SIDE_REACH_METRES + 1e-9;
+                || (degrees < (SIDE_DEGREES + BACK_DEGREES[0]) / 2 && step.metres <= SIDE_REACH_METRES + 1e-9);
     }
 
     /** Whether a place is as far off the near bank as the widest direction is off a straight one. */

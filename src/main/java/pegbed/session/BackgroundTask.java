@@ -18,7 +18,9 @@ public final class BackgroundTask {
     @FunctionalInterface
     public interface Work<T> {
         /**
-         * @param monitor tells whether the result is still wanted
+         * Does the work.
+         *
+         * @param monitor knows whether the result is still wanted
          * @throws InputException if it can't be done, with a sentence for the person
          * @throws Monitor.Cancelled if it was not wanted any more
          */

@@ -237,7 +237,6 @@ final class Recomputation {
         private final long revision;
         private final Peg peg;
         private final int document;
-        private volatile double reported;
 
         Request(long revision, Peg peg, int document) {
             this.revision = revision;

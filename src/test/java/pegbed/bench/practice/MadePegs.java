@@ -34,6 +34,8 @@ public final class MadePegs {
     private MadePegs() {}
 
     /**
+     * Writes made pegs.
+     *
      * @param args folder, number of pegs, seed
      * @throws IllegalArgumentException if they are not these three
      */
