@@ -97,13 +97,28 @@ public final class BottomGrid {
         BankDistances distances =
                 BankDistances.of(at[0], at[1], peg, bottom.scale().horizontal());
         List<Part> parts = new ArrayList<>();
-        for (int s : bottom.counting()) {
+        int[] counting = bottom.counting();
+        for (int s : counting) {
             StructureFit fit = bottom.fits().get(s);
-            GridSolution solution = new GridComputation(fit, nodes, at, distances).run(monitor);
+            Monitor own = new PartMonitor(monitor, parts.size(), counting.length);
+            GridSolution solution = new GridComputation(fit, nodes, at, distances).run(own);
             DiscPrior prior = new DiscPrior(fit.covariance(), nodes, solution.places());
             parts.add(new Part(bottom.weight(s), solution, DiscPosteriors.of(solution, prior)));
         }
         return new BottomGrid(nodes, distances, parts, false);
+    }
+
+    /** Hears of one structure's progress and tells that of all. */
+    private record PartMonitor(Monitor whole, int before, int parts) implements Monitor {
+        @Override
+        public void progress(double share) {
+            whole.progress((before + share) / parts);
+        }
+
+        @Override
+        public boolean cancelled() {
+            return whole.cancelled();
+        }
     }
 
     private static boolean[] waterNodes(PegWater peg, GridFrame frame) {

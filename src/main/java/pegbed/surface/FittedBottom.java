@@ -133,7 +133,7 @@ public final class FittedBottom {
 
     /** What neighbouring pegs of the water said of it before its readings; empty without any. */
     public Optional<NeighbourInfluence> lesson() {
-        return fits.get(0).prior().shared().lesson();
+        return fits.stream().flatMap(fit -> fit.prior().shared().lesson().stream()).findFirst();
     }
 
     /**
@@ -162,9 +162,16 @@ public final class FittedBottom {
         return changes;
     }
 
-    /** What each structure made of the soundings; the first is the one that neighbouring pegs speak of. */
+    /** What each structure made of the soundings; where readings are doubted, first without the doubt and then with it. */
     List<StructureFit> fits() {
         return fits;
+    }
+
+    /** The tub that was fitted to the soundings, wrong readings doubted; empty where there is none. */
+    Optional<StructureFit> tub() {
+        return fits.stream()
+                .filter(fit -> fit.structure() == Structure.TUB)
+                .reduce((first, second) -> second);
     }
 
     /** Weights of the fits, not to be changed. */

@@ -44,15 +44,12 @@ final class NeighbourProfile {
     private static final double HALF_WAY = 2;
 
     private final List<StructureFit> others;
-    private final List<FittedBottom> bottoms;
     private final Priors priors;
     private final double[] pooled;
     private final AcrossProfileBasis basis;
 
     NeighbourProfile(List<FittedBottom> bottoms, boolean farBank, Priors priors) {
-        this.bottoms = bottoms;
-        // The tub is the first of every peg's structures.
-        others = bottoms.stream().map(bottom -> bottom.fits().get(0)).toList();
+        others = bottoms.stream().flatMap(bottom -> bottom.tub().stream()).toList();
         this.priors = priors;
         pooled = pooled(bottoms, priors);
         basis = farBank
@@ -93,7 +90,7 @@ final class NeighbourProfile {
     private static double[] pooled(List<FittedBottom> bottoms, Priors priors) {
         List<double[]> learned = bottoms.stream()
                 .filter(FittedBottom::learned)
-                .map(bottom -> bottom.fits().get(0).hyperparameters().logs(priors.variables()))
+                .map(bottom -> bottom.tub().orElseThrow().hyperparameters().logs(priors.variables()))
                 .toList();
         double[] logs = priors.logMedians().clone();
         double moved = learned.size() / (learned.size() + HALF_WAY);
