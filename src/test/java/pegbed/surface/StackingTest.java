@@ -20,7 +20,7 @@ import pegbed.surface.prior.Structure;
 
 /** Which structure counts how much. */
 class StackingTest {
-    private static Peg fan(int count, long seed, DoubleBinaryOperator depth) {
+    private static Peg fan(Peg peg, int count, long seed, DoubleBinaryOperator depth) {
         Random random = new Random(seed);
         List<Reading> readings = new ArrayList<>();
         for (int i = 0; i < count; i++) {
@@ -30,21 +30,37 @@ class StackingTest {
             double z = depth.applyAsDouble(place.xMetres(), place.yMetres()) + 0.02 * random.nextGaussian();
             readings.add(Reading.of(distance, angle, Math.max(0.02, z)));
         }
-        return TestPegs.with(TestPegs.bend(), readings);
+        return TestPegs.with(peg, readings);
+    }
+
+    private static double inside(double x, double y) {
+        double near = -0.4 + 0.05 * x + 0.01 * x * x;
+        double far = 11.8 + 0.1 * x - 0.005 * x * x;
+        return Math.min(y - near, far - y);
     }
 
     /** A cut: ledges of 0.6 m, steep slopes, a level track of 1.8 m. */
     private static double cut(double x, double y) {
         double near = -0.4 + 0.05 * x + 0.01 * x * x;
         double far = 11.8 + 0.1 * x - 0.005 * x * x;
-        double edge = 1 - Math.exp(-Math.min(y - near, far - y) / 0.25);
+        double edge = 1 - Math.exp(-inside(x, y) / 0.25);
         double t = 1 / (1 + Math.exp(-(y - near - 2.1) / 0.4)) / (1 + Math.exp(-(far - y - 2.5) / 0.4));
         return 0.2 + 0.5 * edge + 1.1 * t;
     }
 
-    /** Ground that owes nothing to the banks. */
+    /** Falls steadily away from whichever bank is nearer. */
+    private static double trough(double x, double y) {
+        return 0.05 + 0.22 * inside(x, y);
+    }
+
+    /** Falls away from a pond's only bank, tilted a little. */
     private static double plane(double x, double y) {
-        return 0.9 + 0.06 * x + 0.03 * y;
+        return 0.1 * (y + 0.5) + 0.03 * x;
+    }
+
+    /** Waves that owe nothing to the banks. */
+    private static double waves(double x, double y) {
+        return 0.8 + 0.5 * Math.sin((x + y) / 3) + 0.3 * Math.cos((x - 0.5 * y) / 2.5);
     }
 
     private static double weight(FittedBottom bottom, Structure structure) {
@@ -57,16 +73,32 @@ class StackingTest {
     @ParameterizedTest
     @ValueSource(longs = {1, 2, 3})
     void aCutIsATub(long seed) throws InputException {
-        FittedBottom bottom = TestPegs.fit(fan(30, seed, StackingTest::cut));
+        FittedBottom bottom = TestPegs.fit(fan(TestPegs.bend(), 30, seed, StackingTest::cut));
         assertEquals(Structure.TUB, bottom.structures().get(0).structure());
         assertTrue(weight(bottom, Structure.TUB) > 0.5, bottom.structures().toString());
     }
 
     @ParameterizedTest
     @ValueSource(longs = {1, 2, 3})
+    void whatFallsFromTheNearerBankIsAFall(long seed) throws InputException {
+        FittedBottom bottom = TestPegs.fit(fan(TestPegs.bend(), 30, seed, StackingTest::trough));
+        assertEquals(Structure.FALL, bottom.structures().get(0).structure());
+        assertTrue(weight(bottom, Structure.FALL) > 0.5, bottom.structures().toString());
+    }
+
+    @ParameterizedTest
+    @ValueSource(longs = {1, 2, 3, 4})
     void aPlaneIsNoTub(long seed) throws InputException {
-        FittedBottom bottom = TestPegs.fit(fan(30, seed, StackingTest::plane));
-        assertTrue(weight(bottom, Structure.TUB) < 0.25, bottom.structures().toString());
+        FittedBottom bottom = TestPegs.fit(fan(TestPegs.pond(), 30, seed, StackingTest::plane));
+        assertTrue(bottom.structures().get(0).structure() != Structure.TUB, bottom.structures().toString());
+        assertTrue(weight(bottom, Structure.TUB) < 0.5, bottom.structures().toString());
+    }
+
+    @ParameterizedTest
+    @ValueSource(longs = {1, 2, 3, 4})
+    void wavesAreOpenGround(long seed) throws InputException {
+        FittedBottom bottom = TestPegs.fit(fan(TestPegs.bend(), 30, seed, StackingTest::waves));
+        assertEquals(Structure.OPEN, bottom.structures().get(0).structure());
     }
 
     @Test
@@ -78,7 +110,7 @@ class StackingTest {
     /** With the counts beforehand one reading leaves each structure at least 0.6 of 2.8. */
     @Test
     void oneReadingDecidesLittle() throws InputException {
-        FittedBottom bottom = TestPegs.fit(fan(1, 4, StackingTest::cut));
+        FittedBottom bottom = TestPegs.fit(fan(TestPegs.bend(), 1, 4, StackingTest::cut));
         for (double weight : Stacking.unreduced(bottom.fits())) {
             assertTrue(weight > 0.6 / 2.8 - 1e-9 && weight < 1.6 / 2.8 + 1e-9, "weight " + weight);
         }
@@ -134,7 +166,7 @@ class StackingTest {
     /** A deep hole that every structure misses says little of which of them is right: z² counts up to 16 only. */
     @Test
     void oneReadingFarOffDoesNotDecide() throws InputException {
-        List<Reading> readings = new ArrayList<>(fan(30, 2, StackingTest::cut).readings());
+        List<Reading> readings = new ArrayList<>(fan(TestPegs.bend(), 30, 2, StackingTest::cut).readings());
         double tub = weight(TestPegs.fit(TestPegs.with(TestPegs.bend(), readings)), Structure.TUB);
         readings.add(Reading.of(6, 5, 3.4));
         double with = weight(TestPegs.fit(TestPegs.with(TestPegs.bend(), readings)), Structure.TUB);

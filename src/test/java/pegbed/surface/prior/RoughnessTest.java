@@ -131,17 +131,26 @@ class RoughnessTest {
     }
 
     /**
-     * A place in the middle of four readings, 1 m from each, is surer on the track than on the slope under the bank: much so
-     * by the cross-profile alone, which is what is rougher there.
+     * A place in the middle of four readings, 1 m from each, is surer on the track than on the slope under the bank, where
+     * the cross-profile is rougher.
      */
     @Test
     void levelGroundIsSurerThanASlopeWithTheSameReadingsAround() {
         assertTrue(sdAmongFour(2.1, USUAL) > sdAmongFour(6, USUAL));
         Hyperparameters profile = new Hyperparameters(
                 USUAL.profileSdMetres(), USUAL.acrossMetres(), USUAL.alongMetres(), 0, 1, 0, 1, 1);
-        double level = sdAmongFour(6, profile);
-        double slope = sdAmongFour(2.1, profile);
-        assertTrue(slope > 1.2 * level, level + " and " + slope);
+        assertTrue(sdAmongFour(2.1, profile) > sdAmongFour(6, profile));
+        // Before any reading: h is 0.7 on level ground and more than 1.2 on a slope of 1 in 3.
+        assertTrue(Math.sqrt(profileVariance(2.1) / profileVariance(6)) > 1.5);
+    }
+
+    /** Variance of the cross-profile at a place before any reading, by what the covariance is less without it. */
+    private static double profileVariance(double y) {
+        PlaceCoordinates place = at(tub(STRAIGHT, Scale.PEG), 0, y);
+        Hyperparameters none = new Hyperparameters(
+                0, 1, 1, USUAL.isotropicSdMetres(), USUAL.isotropicMetres(), 0, 1, 1);
+        return new BottomCovariance(USUAL, Scale.PEG).between(place, 0, place, 0)
+                - new BottomCovariance(none, Scale.PEG).between(place, 0, place, 0);
     }
 
     private static double sdAmongFour(double y, Hyperparameters hyper) {
