@@ -29,7 +29,7 @@ public final class BottomGrid {
     private final boolean provisional;
 
     /**
-     * What one structure says on the grid.
+     * The posterior of one structure on the grid.
      *
      * @param weight how much it counts
      * @param solution what was solved for
@@ -108,7 +108,7 @@ public final class BottomGrid {
         return new BottomGrid(nodes, distances, parts, false);
     }
 
-    /** Hears of one structure's progress and tells that of all. */
+    /** Reports the progress of one structure as a part of that of all. */
     private record PartMonitor(Monitor whole, int before, int parts) implements Monitor {
         @Override
         public void progress(double share) {
@@ -155,7 +155,7 @@ public final class BottomGrid {
         return new BottomGrid(nodes, distances, moved, true);
     }
 
-    /** What each structure that counts says on the grid, in the order of the bottom's fits. */
+    /** The posteriors of the structures whose weight is above 0, in the order of the bottom's fits. */
     List<Part> parts() {
         return parts;
     }
@@ -165,22 +165,22 @@ public final class BottomGrid {
         return provisional;
     }
 
-    /** Number of structures that count. */
+    /** Number of structures whose weight is above 0. */
     public int structures() {
         return parts.size();
     }
 
-    /** How much one of them counts. */
+    /** Weight of one of them. */
     public double weight(int structure) {
         return parts.get(structure).weight();
     }
 
-    /** Mean depth of the disc about a node as one structure has it, metres. */
+    /** Mean depth of the disc about a node under one structure, metres. */
     public double discDepth(int structure, int index) {
         return parts.get(structure).discs().depth(index);
     }
 
-    /** An upper bound of the standard deviation of a disc's mean depth as one structure has it, metres. */
+    /** An upper bound of the standard deviation of a disc's mean depth under one structure, metres. */
     public double discSdUpper(int structure, int index) {
         return parts.get(structure).discs().sdUpper(index);
     }

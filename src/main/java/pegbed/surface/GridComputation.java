@@ -55,7 +55,7 @@ final class GridComputation {
             for (int block = strand; block < blocks; block += strands) {
                 monitor.check();
                 condition(block * BLOCK, Math.min((block + 1) * BLOCK, nodes.count()), rows);
-                // One after the other, so that no share is told after a greater one.
+                // One after the other, so that the progress reported never falls.
                 synchronized (done) {
                     monitor.progress((double) done.incrementAndGet() / blocks);
                 }

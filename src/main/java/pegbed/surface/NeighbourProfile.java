@@ -21,7 +21,7 @@ import pegbed.surface.survey.Scale;
 import pegbed.surface.survey.Survey;
 
 /**
- * What the mapped pegs of a water say of another peg on it: a hierarchy of Gaussian processes (hierarchical models:
+ * The prior of a peg from the mapped pegs of the same water: a hierarchy of Gaussian processes (hierarchical models:
  * Gelman et al. 2013, Bayesian Data Analysis, 3rd ed., ch. 5; of Gaussian processes: Hensman, Lawrence & Rattray 2013,
  * BMC Bioinformatics 14:252).
  *
@@ -61,7 +61,7 @@ final class NeighbourProfile {
     }
 
     /**
-     * What neighbouring pegs say of a peg.
+     * The prior of a peg from its neighbours.
      *
      * @param shared about the tub
      * @param priors of the hyperparameters, moved towards what the others have

@@ -217,7 +217,7 @@ class PlanTest {
 
     @Test
     void whatWasGivenUpForALineIsSaid() {
-        Place beside = new Place(1.7, 11);
+        Place beside = new Place(0.9, 11);
         Wishes across = counts(0, 2, 0, 0, 0);
         Plan plan = Plan.of(
                 Grounds.findings(Grounds.ONE_BAR, 2.5 * Grounds.FOOT),
