@@ -38,7 +38,7 @@ record CellOrder(int[] soundings, int[] starts) {
         return new CellOrder(soundings, Arrays.copyOf(starts, cells + 1));
     }
 
-    /** Where cells are too small beside the water to be told apart by the bits, the outermost share one. */
+    /** Where cells are too small beside the water for the bits to distinguish them, the outermost share one. */
     private static long clipped(long side) {
         return Math.max(0, Math.min((1L << SIDE_BITS) - 1, side));
     }

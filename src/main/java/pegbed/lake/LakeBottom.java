@@ -13,7 +13,7 @@ import pegbed.surface.survey.Scale;
  * <p>Immutable; any number of threads may ask it.
  */
 public final class LakeBottom {
-    /** Above this doubt nothing is told, as on a peg; metres, times the vertical scale. */
+    /** Above this standard deviation no depth is given, as on a peg; metres, times the vertical scale. */
     private static final double MOST_SD_METRES = 0.35;
 
     private final LakeField field;
@@ -78,7 +78,7 @@ public final class LakeBottom {
                 .toList();
     }
 
-    /** Whether a place is under water and known well enough to be told. */
+    /** Whether a place is under water and its depth known well enough to be given. */
     public boolean tells(LakeDepths depths, int place) {
         return depths.sdMetres()[place] <= MOST_SD_METRES * scale().vertical() && depths.depthMetres()[place] >= 0;
     }

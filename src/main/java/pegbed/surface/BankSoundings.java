@@ -11,9 +11,9 @@ import pegbed.geometry.PegWater;
 import pegbed.surface.survey.Sounding;
 
 /**
- * What the bank lines themselves say of depth: a little water at the edge, every {@value #SPACING_METRES} m along it. How
- * much water stands there is unknown for a bank as a whole and differs from point to point; each structure has its own
- * figures ({@link EdgeDepth}).
+ * Pseudo-soundings on the bank lines: a small depth at the edge, every {@value #SPACING_METRES} m along it. Its error has a
+ * part that a whole bank shares and an independent part a point; each structure has its own figures
+ * ({@link pegbed.surface.prior.EdgeDepth}).
  */
 final class BankSoundings {
     private static final double SPACING_METRES = 2.5;

@@ -29,7 +29,7 @@ public final class BottomGrid {
     private final boolean provisional;
 
     /**
-     * What one structure says on the grid.
+     * The posterior of one structure on the grid.
      *
      * @param weight how much it counts
      * @param solution what was solved for
@@ -97,13 +97,28 @@ public final class BottomGrid {
         BankDistances distances =
                 BankDistances.of(at[0], at[1], peg, bottom.scale().horizontal());
         List<Part> parts = new ArrayList<>();
-        for (int s : bottom.counting()) {
+        int[] counting = bottom.counting();
+        for (int s : counting) {
             StructureFit fit = bottom.fits().get(s);
-            GridSolution solution = new GridComputation(fit, nodes, at, distances).run(monitor);
+            Monitor own = new PartMonitor(monitor, parts.size(), counting.length);
+            GridSolution solution = new GridComputation(fit, nodes, at, distances).run(own);
             DiscPrior prior = new DiscPrior(fit.covariance(), nodes, solution.places());
             parts.add(new Part(bottom.weight(s), solution, DiscPosteriors.of(solution, prior)));
         }
         return new BottomGrid(nodes, distances, parts, false);
+    }
+
+    /** Reports the progress of one structure as a part of that of all. */
+    private record PartMonitor(Monitor whole, int before, int parts) implements Monitor {
+        @Override
+        public void progress(double share) {
+            whole.progress((before + share) / parts);
+        }
+
+        @Override
+        public boolean cancelled() {
+            return whole.cancelled();
+        }
     }
 
     private static boolean[] waterNodes(PegWater peg, GridFrame frame) {
@@ -140,7 +155,7 @@ public final class BottomGrid {
         return new BottomGrid(nodes, distances, moved, true);
     }
 
-    /** What each structure that counts says on the grid, in the order of the bottom's fits. */
+    /** The posteriors of the structures whose weight is above 0, in the order of the bottom's fits. */
     List<Part> parts() {
         return parts;
     }
@@ -150,22 +165,22 @@ public final class BottomGrid {
         return provisional;
     }
 
-    /** Number of structures that count. */
+    /** Number of structures whose weight is above 0. */
     public int structures() {
         return parts.size();
     }
 
-    /** How much one of them counts. */
+    /** Weight of one of them. */
     public double weight(int structure) {
         return parts.get(structure).weight();
     }
 
-    /** Mean depth of the disc about a node as one structure has it, metres. */
+    /** Mean depth of the disc about a node under one structure, metres. */
     public double discDepth(int structure, int index) {
         return parts.get(structure).discs().depth(index);
     }
 
-    /** An upper bound of the standard deviation of a disc's mean depth as one structure has it, metres. */
+    /** An upper bound of the standard deviation of a disc's mean depth under one structure, metres. */
     public double discSdUpper(int structure, int index) {
         return parts.get(structure).discs().sdUpper(index);
     }

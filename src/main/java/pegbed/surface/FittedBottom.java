@@ -20,9 +20,9 @@ import pegbed.surface.survey.Sounding;
 import pegbed.surface.survey.Survey;
 
 /**
- * The bottom that the model has fitted, at the water's level of the visit that is shown: a mixture of what each
- * {@link Structure} makes of the readings, weighted by how well it foresees them ({@code Stacking}). A mean is the weighted
- * mean; a variance has besides the weighted variances how much the structures differ.
+ * The fitted bottom, at the water's level of the visit that is shown: a mixture of the posteriors of the {@link Structure}s,
+ * weighted by their leave-one-out predictive densities ({@code Stacking}). Its mean is the weighted mean, its variance the
+ * weighted mean of the variances and the variance of the means (law of total variance).
  *
  * <p>Immutable; any number of threads may ask it.
  */
@@ -40,7 +40,7 @@ public final class FittedBottom {
      *
      * @param survey all soundings behind it, also where many were averaged to fit it
      * @param neighbours the neighbouring pegs that it was fitted with
-     * @param fits what each structure made of the same soundings
+     * @param fits of each structure to the same soundings
      * @param weights theirs, adding up to 1; 0 for one that is left out
      * @param learned whether the hyperparameters were learned
      * @param changes where the bottom has changed
@@ -81,12 +81,12 @@ public final class FittedBottom {
         return new FittedBottom(survey, neighbours, fits, weights, learned, found, calls);
     }
 
-    /** The mixture with fits that doubt some readings besides. */
+    /** This bottom with other fits, of which some give certain readings a larger error variance. */
     FittedBottom withFits(List<StructureFit> others, double[] theirWeights, List<GrossErrors.Call> called) {
         return new FittedBottom(survey, neighbours, others, theirWeights, learned, changes, called);
     }
 
-    /** This bottom with the calls of one that had a sounding less. */
+    /** This bottom with the calls of the one before a sounding was added. */
     FittedBottom withCallsOf(FittedBottom before, int added) {
         List<GrossErrors.Call> moved = new ArrayList<>();
         for (GrossErrors.Call call : before.calls) {
@@ -96,7 +96,7 @@ public final class FittedBottom {
         return withFits(fits, weights, moved);
     }
 
-    /** The readings that were called grossly wrong. */
+    /** The readings found to be gross errors. */
     List<GrossErrors.Call> calls() {
         return calls;
     }
@@ -131,9 +131,9 @@ public final class FittedBottom {
         return fits.get(0).prior().scale();
     }
 
-    /** What neighbouring pegs of the water said of it before its readings; empty without any. */
+    /** How much neighbouring pegs of the water count; empty without any. */
     public Optional<NeighbourInfluence> lesson() {
-        return fits.get(0).prior().shared().lesson();
+        return fits.stream().flatMap(fit -> fit.prior().shared().lesson().stream()).findFirst();
     }
 
     /**
@@ -162,9 +162,16 @@ public final class FittedBottom {
         return changes;
     }
 
-    /** What each structure made of the soundings; the first is the one that neighbouring pegs speak of. */
+    /** The fits of the structures; where gross errors were found, first those without their extra variance, then those with it. */
     List<StructureFit> fits() {
         return fits;
+    }
+
+    /** The fit of the tub, gross errors allowed for; empty where there is none. */
+    Optional<StructureFit> tub() {
+        return fits.stream()
+                .filter(fit -> fit.structure() == Structure.TUB)
+                .reduce((first, second) -> second);
     }
 
     /** Weights of the fits, not to be changed. */
@@ -177,7 +184,7 @@ public final class FittedBottom {
         return weights[fit];
     }
 
-    /** The fits that count. */
+    /** Indices of the fits whose weight is above 0. */
     int[] counting() {
         return IntStream.range(0, weights.length).filter(s -> weights[s] > 0).toArray();
     }
@@ -214,7 +221,7 @@ public final class FittedBottom {
                 .findFirst();
     }
 
-    /** The bottom at a place, with what an unsure place adds to the doubt. */
+    /** Depth and slope at a place; the standard deviation includes the error of laying a rig there ({@code PlacingVariance}). */
     public Prediction at(double xMetres, double yMetres) {
         Gradient g = gradients(new double[] {xMetres}, new double[] {yMetres})[0];
         double depth = 0;
@@ -228,11 +235,11 @@ public final class FittedBottom {
     }
 
     /**
-     * The bottom at a place as one structure has it.
+     * The predictive density of one structure at a place, a normal.
      *
      * @param weight how much the structure counts
      * @param depthMetres expected depth, metres
-     * @param sdMetres standard deviation, with what an unsure place adds, metres
+     * @param sdMetres standard deviation, the error of laying a rig there included, metres
      */
     public record Component(double weight, double depthMetres, double sdMetres) {}
 
@@ -256,7 +263,7 @@ public final class FittedBottom {
         return components;
     }
 
-    /** What an unsure place adds to the variance of a depth in open water, square metres. */
+    /** Variance of a depth by the error of laying a rig, away from any bank, square metres. */
     public static double placingVariance(double slopeX, double slopeY) {
         return PlacingVariance.open(slopeX, slopeY);
     }
@@ -297,7 +304,7 @@ public final class FittedBottom {
         return Disc.mixture(components);
     }
 
-    /** Every real sounding beside what the model makes of it, in the survey's order. */
+    /** Every real sounding with its leave-one-out prediction, in the survey's order. */
     public List<ReadingCheck> readings() {
         return ReadingChecks.of(this);
     }

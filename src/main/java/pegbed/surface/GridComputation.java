@@ -9,9 +9,9 @@ import pegbed.surface.prior.BottomCovariance;
 import pegbed.surface.prior.PlaceCoordinates;
 
 /**
- * Solves one structure's fit on the nodes of a {@link BottomGrid}: covariances and triangular solves for many nodes at once. Loops run over nodes innermost,
- * which is what a processor does fast; nodes do not depend on each other, so that all cores may work, and the answer is the
- * same however many there are.
+ * Solves one structure's fit on the nodes of a {@link BottomGrid}: covariances and triangular solves for many nodes at
+ * once. Loops run over nodes innermost, which is what a processor does fast; nodes do not depend on each other, so that all
+ * cores may work, and the answer is the same however many there are.
  */
 final class GridComputation {
     /** So many nodes are solved for together: their rows fit into a processor's cache. */
@@ -55,7 +55,10 @@ final class GridComputation {
             for (int block = strand; block < blocks; block += strands) {
                 monitor.check();
                 condition(block * BLOCK, Math.min((block + 1) * BLOCK, nodes.count()), rows);
-                monitor.progress((double) done.incrementAndGet() / blocks);
+                // One after the other, so that the progress reported never falls.
+                synchronized (done) {
+                    monitor.progress((double) done.incrementAndGet() / blocks);
+                }
             }
         });
         return new GridSolution(nodes, places, whitened, mean, variance);

@@ -12,16 +12,17 @@ import pegbed.surface.survey.Sounding;
 import pegbed.surface.survey.Survey;
 
 /**
- * Finds readings that are grossly wrong, a slip of the tongue or of the pole: the reading error is a contaminated normal
- * (Tukey 1960, A survey of sampling from contaminated distributions), one reading in sixty wrong by N(0, 0.5²) m besides.
+ * Finds gross errors among the readings, such as a misread or misheard depth: the reading error is a contaminated normal
+ * (Tukey 1960, A survey of sampling from contaminated distributions), with a further error of N(0, 0.5²) m in one of sixty.
  *
  * <p>With the leave-one-out mean μ and variance v that each structure of weight w has of a reading z, and g = 0.5², p₀ = Σ w
  * N(z; μ, v), p₁ = Σ w N(z; μ, v + g) and P = p₁/60 / (p₁/60 + p₀·59/60). The reading of the greatest P gets the variance g
- * more, all structures are learned anew, and if P is above 0.9 then it is called wrong; else it is put back. The
+ * more, all structures are learned anew, and if P is above 0.9 it is called a gross error; else it loses that variance. The
  * probabilities and thresholds are empirical: at most one false call in some seven pegs ({@code docs/quality.md}).
  *
- * <p>A call may be wrong too, where the bottom itself is steep. So the answer is a mixture of what was fitted with and without
- * it: {@value #CALLED_WEIGHT} of it heeds the call, {@value #CALLED_WEIGHT_FEW} with fewer than {@value #FEW} readings.
+ * <p>A call may be wrong too, where the bottom itself is steep. So the result is a mixture of the fits with and without the
+ * extra variance: those with it have the weight {@value #CALLED_WEIGHT}, {@value #CALLED_WEIGHT_FEW} with fewer than
+ * {@value #FEW} readings.
  */
 final class GrossErrors {
     private static final double PRIOR = 1.0 / 60;
@@ -49,7 +50,7 @@ final class GrossErrors {
     private GrossErrors() {}
 
     /**
-     * A reading that was called wrong.
+     * A reading that was called a gross error.
      *
      * @param observation its index among the observations
      * @param sounding its index in the survey
@@ -57,7 +58,7 @@ final class GrossErrors {
      */
     record Call(int observation, int sounding, double probability) {}
 
-    /** The bottom with its grossly wrong readings found and doubted. */
+    /** The bottom with its gross errors found and allowed for. */
     static FittedBottom doubted(FittedBottom fitted, Monitor monitor) {
         if (fitted.fits().get(0).observations().real < FEWEST) {
             return fitted;

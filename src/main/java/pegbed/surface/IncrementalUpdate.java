@@ -59,7 +59,7 @@ public record IncrementalUpdate(FittedBottom bottom, BottomGrid grid, ReadingChe
         double[] beta = new double[counting.length];
         double expected = 0;
         double square = 0;
-        double share = 0;
+        double residual = 0;
         for (int p = 0; p < counting.length; p++) {
             StructureFit fitBefore = before.fits().get(counting[p]);
             StructureFit fit = bottom.fits().get(p);
@@ -79,14 +79,14 @@ public record IncrementalUpdate(FittedBottom bottom, BottomGrid grid, ReadingChe
             double weight = bottom.weight(p);
             expected += weight * mean;
             square += weight * (variance + mean * mean);
-            share += weight * fit.observationNoise(own) / variance;
+            residual += weight * beta[p] / last * fit.observationNoise(own);
         }
         Observations observations = bottom.fits().get(0).observations();
         double read = observations.mean[own] + observations.residual[own];
         double variance = square - expected * expected;
         ReadingCheck check = new ReadingCheck(
                 sounding,
-                (read - expected) * share,
+                residual,
                 expected,
                 Math.sqrt(variance),
                 read,

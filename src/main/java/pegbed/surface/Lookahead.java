@@ -29,7 +29,7 @@ public final class Lookahead {
     private final double[] spread;
 
     /**
-     * What one structure sees.
+     * The planned readings under one structure.
      *
      * @param weight how much it counts
      * @param planned the planned readings

@@ -21,7 +21,7 @@ import pegbed.surface.survey.Scale;
 import pegbed.surface.survey.Survey;
 
 /**
- * What the mapped pegs of a water say of another peg on it: a hierarchy of Gaussian processes (hierarchical models:
+ * The prior of a peg from the mapped pegs of the same water: a hierarchy of Gaussian processes (hierarchical models:
  * Gelman et al. 2013, Bayesian Data Analysis, 3rd ed., ch. 5; of Gaussian processes: Hensman, Lawrence & Rattray 2013,
  * BMC Bioinformatics 14:252).
  *
@@ -44,15 +44,12 @@ final class NeighbourProfile {
     private static final double HALF_WAY = 2;
 
     private final List<StructureFit> others;
-    private final List<FittedBottom> bottoms;
     private final Priors priors;
     private final double[] pooled;
     private final AcrossProfileBasis basis;
 
     NeighbourProfile(List<FittedBottom> bottoms, boolean farBank, Priors priors) {
-        this.bottoms = bottoms;
-        // The tub is the first of every peg's structures.
-        others = bottoms.stream().map(bottom -> bottom.fits().get(0)).toList();
+        others = bottoms.stream().flatMap(bottom -> bottom.tub().stream()).toList();
         this.priors = priors;
         pooled = pooled(bottoms, priors);
         basis = farBank
@@ -64,7 +61,7 @@ final class NeighbourProfile {
     }
 
     /**
-     * What neighbouring pegs say of a peg.
+     * The prior of a peg from its neighbours.
      *
      * @param shared about the tub
      * @param priors of the hyperparameters, moved towards what the others have
@@ -93,7 +90,7 @@ final class NeighbourProfile {
     private static double[] pooled(List<FittedBottom> bottoms, Priors priors) {
         List<double[]> learned = bottoms.stream()
                 .filter(FittedBottom::learned)
-                .map(bottom -> bottom.fits().get(0).hyperparameters().logs(priors.variables()))
+                .map(bottom -> bottom.tub().orElseThrow().hyperparameters().logs(priors.variables()))
                 .toList();
         double[] logs = priors.logMedians().clone();
         double moved = learned.size() / (learned.size() + HALF_WAY);

@@ -39,10 +39,11 @@ public final class NeighbouringPegs {
         return bottoms.isEmpty();
     }
 
-    /** Those with a far bank, or those without one. */
+    /** Those with a far bank, or those without one, that have a tub to speak of. */
     List<FittedBottom> alike(boolean farBank) {
         return bottoms.stream()
                 .filter(bottom -> bottom.survey().coordinates().hasFarBank() == farBank)
+                .filter(bottom -> bottom.tub().isPresent())
                 .toList();
     }
 }

@@ -16,7 +16,7 @@ import pegbed.surface.survey.Survey;
  * parallel arrays. Not changed after it is made.
  */
 public final class Observations {
-    /** Added to every variance so that equal places can be told apart, square metres. */
+    /** Added to every variance so that the covariance of equal places stays positive definite, square metres. */
     public static final double JITTER = 1e-6;
 
     final int count;

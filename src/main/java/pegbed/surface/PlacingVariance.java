@@ -3,10 +3,9 @@ package pegbed.surface;
 import pegbed.surface.prior.BankDistances;
 
 /**
- * What an unsure place adds to the variance of a stated depth, on ground that slopes: the angler lays a rig only nearly
- * where it is wanted (0.14 m, common practice), and near a bank the bank itself lies only nearly where it was drawn, so that
- * all the ground about it may be nearer or further than thought: σ_b² e^(−2d/1.5 m) times the square of the slope, with σ_b
- * 0.21 m at the near bank, 0.31 m at the far bank and 0.28 m at an island (empirical).
+ * Variance of a depth by errors of position on sloping ground: (σ_l² + max σ_b² e^(−2d/1.5 m)) times the square of the slope.
+ * σ_l = 0.14 m is the error of laying a rig (common practice); σ_b is the error of the bank as it was drawn, which moves the
+ * ground at distance d from it along: 0.21 m at the near bank, 0.31 m at the far bank, 0.28 m at an island (empirical).
  */
 final class PlacingVariance {
     private static final double LAYING_SD = 0.14;
@@ -17,7 +16,7 @@ final class PlacingVariance {
 
     private PlacingVariance() {}
 
-    /** In open water, square metres. */
+    /** Away from any bank, square metres. */
     static double open(double slopeX, double slopeY) {
         return LAYING_SD * LAYING_SD * (slopeX * slopeX + slopeY * slopeY);
     }

@@ -4,18 +4,18 @@ import java.util.List;
 import pegbed.surface.gaussian.GaussianProcess;
 
 /**
- * How much each structure counts: stacking of their leave-one-out predictive densities (Yao, Vehtari, Simpson & Gelman
+ * The weights of the structures: stacking of their leave-one-out predictive densities (Yao, Vehtari, Simpson & Gelman
  * 2018, Using stacking to average Bayesian predictive distributions, Bayesian Analysis 13(3)), the weights by expectation
- * maximisation, with some counts beforehand for each structure so that few readings decide little.
+ * maximisation, with prior counts for each structure so that few readings change the weights little.
  */
 final class Stacking {
-    /** Readings that count for each structure beforehand (empirical). */
+    /** Prior count of each structure, in readings (empirical). */
     private static final double PRIOR_COUNT = 0.6;
 
-    /** A reading further off than this counts as so far: z² above it says that it is wrong, not which structure is. */
+    /** Largest squared standardised residual: beyond it a reading is more likely wrong than evidence against a structure. */
     private static final double LARGEST_Z2 = 16;
 
-    /** A structure of less weight is left out (empirical: nothing is lost). */
+    /** A structure of less weight is left out (empirical: the accuracy stays the same). */
     private static final double LEAST_WEIGHT = 0.10;
 
     private static final int ITERATIONS = 200;
@@ -71,7 +71,7 @@ final class Stacking {
         return weights;
     }
 
-    /** Densities of each reading beside that of the structure that fits it best. */
+    /** Densities of each reading, divided by the largest of the structures. */
     private static double[][] relative(double[][] logs, int readings) {
         double[][] density = new double[logs.length][readings];
         for (int i = 0; i < readings; i++) {

@@ -15,7 +15,7 @@ import pegbed.surface.survey.Sounding;
 import pegbed.surface.survey.Survey;
 
 /**
- * The bottom that one structure of the model has fitted, at the water's level of the visit that is shown: one Gaussian
+ * The posterior of the bottom under one structure of the model, at the water's level of the visit that is shown: one Gaussian
  * process conditioned on the soundings and the banks.
  *
  * <p>Immutable; any number of threads may ask it.

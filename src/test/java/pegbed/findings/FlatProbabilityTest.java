@@ -3,6 +3,7 @@ package pegbed.findings;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import java.util.Random;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -80,6 +81,33 @@ class FlatProbabilityTest {
             flat += Math.abs(d - 0.84) <= 0.05 && slope <= 0.2 ? 1 : 0;
         }
         assertEquals((double) flat / draws, FlatProbability.USUAL.flat(disc, 0.84), 0.02);
+    }
+
+    /** Of a mixture each is the weighted sum of the structures' own, not that of one Gaussian with the same moments. */
+    @Test
+    void ofAMixtureIsTheWeightedSum() {
+        Disc one = disc(0.84, 0.02, 0.05, 0.03, 0.05);
+        Disc other = disc(1.3, 0.4, -0.2, 0.08, 0.1);
+        Disc mixture = Disc.mixture(List.of(new Disc.Component(0.7, one), new Disc.Component(0.3, other)));
+        FlatProbability p = FlatProbability.USUAL;
+        for (double target : new double[] {0.84, 0.9, 1.3}) {
+            assertEquals(0.7 * p.flat(one, target) + 0.3 * p.flat(other, target), p.flat(mixture, target), 1e-12);
+            assertEquals(0.7 * p.near(one, target) + 0.3 * p.near(other, target), p.near(mixture, target), 1e-12);
+        }
+        assertEquals(0.7 * p.gentle(one) + 0.3 * p.gentle(other), p.gentle(mixture), 1e-12);
+        // Φ(5/3) − Φ(−5/3) = 0.9044 of the first, nothing of the second (any table of the normal distribution)
+        assertEquals(0.7 * 0.9044, p.near(mixture, 0.84), 1e-3);
+        Disc gaussian = new Disc(
+                mixture.depthMetres(),
+                mixture.slopeX(),
+                mixture.slopeY(),
+                mixture.varD(),
+                mixture.covDX(),
+                mixture.covDY(),
+                mixture.varX(),
+                mixture.covXY(),
+                mixture.varY());
+        assertTrue(p.near(gaussian, 0.84) < 0.3, "one Gaussian would be spread over both");
     }
 
     @Test

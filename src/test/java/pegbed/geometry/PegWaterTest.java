@@ -218,6 +218,19 @@ class PegWaterTest {
         assertEquals(0.25, water.across(0, 0.5), 1e-9);
     }
 
+    /** Islands of 1 to 3 by 4 to 6 m, and of 6 to 7 by 4 to 5 m. */
+    @Test
+    void howFarTheNearestIslandIs() throws InputException {
+        PegWater water = PegWater.of(box(new double[] {1, 4, 3, 4, 3, 6, 1, 6}, new double[] {6, 4, 7, 4, 7, 5, 6, 5}));
+        assertEquals(1, water.fromIsland(2, 3), 1e-12);
+        assertEquals(Math.sqrt(2), water.fromIsland(0, 7), 1e-12);
+        assertEquals(0, water.fromIsland(2, 5), 0);
+        assertEquals(0, water.fromIsland(3, 5), 1e-12);
+        assertEquals(1.2, water.fromIsland(4.2, 4.5), 1e-12);
+        assertEquals(1.2, water.fromIsland(4.8, 4.5), 1e-12);
+        assertEquals(Double.POSITIVE_INFINITY, PegWater.of(box()).fromIsland(2, 5));
+    }
+
     @Test
     void theOrderAlongABankDoesNotMatter() throws InputException {
         PegWater water = PegWater.of(peg(new double[] {20, 1, 0, 0, -20, 1}, new double[] {20, 9, -20, 11}));

@@ -46,6 +46,24 @@ class GuidanceTest {
         assertEquals(3, places.get(5).distanceMetres(), 0.3);
     }
 
+    /** 46 ft, 14.02 m, said for 4.6 ft. */
+    @ParameterizedTest
+    @ValueSource(ints = {9, 12, 20})
+    void aReadingThatTheOthersContradictIsTakenAgainOnce(int count) throws InputException {
+        Peg peg = InventedWater.guided(InventedWater.cut(), InventedWater::cutDepth, count);
+        Place place = Place.polar(5.2, 18);
+        Peg slipped = peg.withReading(Reading.of(5.2, 18, 14.02));
+
+        NextReading next = Guidance.next(InventedWater.map(slipped));
+
+        assertEquals(NextReading.Purpose.AGAIN, next.purpose());
+        assertEquals(0, next.place().distanceTo(place), 1e-9);
+        assertFalse(next.stop());
+
+        Peg again = slipped.withReading(InventedWater.read(place, InventedWater::cutDepth));
+        assertTrue(Guidance.next(InventedWater.map(again)).purpose() != NextReading.Purpose.AGAIN);
+    }
+
     @Test
     void theOpeningPassesOverWhatThePersonHasReadAlready() throws InputException {
         Peg peg = InventedWater.cut().withReading(Reading.of(2.1, 1, 1.2)).withReading(Reading.of(4.1, -1, 1.6));

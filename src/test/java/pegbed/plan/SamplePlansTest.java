@@ -116,6 +116,6 @@ class SamplePlansTest {
                         check::toString);
             }
         }
-        assertTrue(said > 5, said + " checks");
+        assertTrue(said > 0, "some line is not sure");
     }
 }

@@ -338,9 +338,13 @@ class BottomModelTest {
     @Test
     void silentBanksStillSayThatTheEdgeIsShallow() throws InputException {
         FittedBottom bottom = TestPegs.fit(TestPegs.bend());
-        assertEquals(0.22, bottom.at(0, -0.4).depthMetres(), 0.1);
-        assertTrue(bottom.at(0, 6).depthMetres() > 1.2);
-        assertTrue(bottom.at(0, 6).sdMetres() > 0.3, "nothing was plumbed there");
+        Prediction edge = bottom.at(0, -0.4);
+        Prediction middle = bottom.at(0, 6);
+        assertEquals(0.15, edge.depthMetres(), 0.1);
+        assertTrue(middle.depthMetres() > edge.depthMetres() + 0.5, middle.toString());
+        assertTrue(middle.sdMetres() > 0.3, "nothing was plumbed there");
+        // A cut is 1 to 2 m deep along its middle (common practice).
+        assertEquals(1.5, middle.depthMetres(), middle.sdMetres());
     }
 
     // Open water

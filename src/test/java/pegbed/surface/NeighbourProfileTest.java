@@ -141,8 +141,19 @@ class NeighbourProfileTest {
                                         r.place().distanceMetres(), r.place().angleDegrees(), 2.2 - r.depthMetres()))
                                 .toList())));
         Peg fresh = peg(3, 4);
-        double doubt = beside(fresh, disagreeing).at(-3, 9).sdMetres();
-        assertTrue(doubt > 1.3 * beside(fresh, agreeing).at(-3, 9).sdMetres(), "doubt " + doubt);
+        FittedBottom little = beside(fresh, disagreeing);
+        FittedBottom much = beside(fresh, agreeing);
+        // They speak of the tub only.
+        double doubt = tubSd(little);
+        assertTrue(doubt > 1.3 * tubSd(much), doubt + " beside " + tubSd(much));
+        assertTrue(little.at(-3, 9).sdMetres() > much.at(-3, 9).sdMetres());
+    }
+
+    private static double tubSd(FittedBottom bottom) {
+        double[] depth = new double[1];
+        double[] variance = new double[1];
+        TestPegs.fit(bottom, Structure.TUB).predict(new double[] {-3}, new double[] {9}, depth, variance);
+        return Math.sqrt(variance[0]);
     }
 
     @Test

@@ -5,8 +5,8 @@ import pegbed.surface.gaussian.Matern;
 import pegbed.surface.survey.Scale;
 
 /**
- * How depths at two places vary together under one structure: a cross-profile that holds along the water, what is alike in
- * all directions, what is local, the level, and the features that all places have in common.
+ * Covariance of the depths at two places under one structure: a cross-profile that holds along the water, an isotropic term, a
+ * local term, the level, and linear terms, one a feature.
  *
  * <p>k = h·h'·σp²·M52(|Δu|/Lu)·M52(|Δv|/ℓv) + σm²·M52(r/ℓm) + σr²·M32(r/ℓr) + σl² + Σ f·f' with r = √(Δx²+Δy²), h the
  * {@link Roughness} of a place, and M the Matérn correlations (Rasmussen & Williams 2006, eq. 4.17). A term whose standard
@@ -28,13 +28,13 @@ public final class BottomCovariance implements Covariance {
     /** Variance of the whole bottom's level, and of the water's where depths are at a later visit's. */
     public final double level2;
 
-    /** How depths vary together at the banks' own level. */
+    /** The covariance at the level at which the banks were drawn. */
     public BottomCovariance(Hyperparameters hyper, Scale scale) {
         this(hyper, scale, 0);
     }
 
     /**
-     * How depths vary together at a level that is itself unsure.
+     * The covariance at a level that is itself uncertain.
      *
      * @param levelVariance of the water's level at the visit that is shown, square metres
      */

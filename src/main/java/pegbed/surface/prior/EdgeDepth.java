@@ -1,11 +1,11 @@
 package pegbed.surface.prior;
 
 /**
- * How much water a structure expects at the very edge of a bank (empirical, from simulated and real bottoms).
+ * Depth of the water at the very edge of a bank under one structure (empirical, from simulated and real bottoms).
  *
- * @param metres expected
- * @param sharedSdMetres standard deviation of what all points of one bank have in common, metres
- * @param ownSdMetres standard deviation of what each point has besides, metres
+ * @param metres expected depth, metres
+ * @param sharedSdMetres standard deviation of the error that all points of one bank have in common, metres
+ * @param ownSdMetres standard deviation of the independent error of each point, metres
  */
 public record EdgeDepth(double metres, double sharedSdMetres, double ownSdMetres) {
     /** Of a structure. */

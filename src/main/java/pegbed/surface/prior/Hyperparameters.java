@@ -1,16 +1,16 @@
 package pegbed.surface.prior;
 
 /**
- * How the bottom of one structure varies. Standard deviations are 0 where the structure has no such term; all else is above
- * 0.
+ * Hyperparameters of the covariance of one structure. Standard deviations are 0 where the structure has no such term; all
+ * else is above 0.
  *
  * @param profileSdMetres σp, standard deviation of the cross-profile that holds along the water, metres
  * @param acrossMetres ℓv, length scale of the cross-profile across the water, metres
  * @param alongMetres Lu, length along the water over which the cross-profile holds, metres
- * @param isotropicSdMetres σm, standard deviation of what is alike in all directions, metres
+ * @param isotropicSdMetres σm, standard deviation of the isotropic term, metres
  * @param isotropicMetres ℓm, its length scale, metres
- * @param localSdMetres σr, standard deviation of what is local, metres
- * @param localMetres ℓr, length scale of what is local, metres
+ * @param localSdMetres σr, standard deviation of the local term, metres
+ * @param localMetres ℓr, length scale of the local term, metres
  * @param noise η, factor on the depth noise of the readings, no unit
  */
 public record Hyperparameters(

@@ -1,7 +1,7 @@
 package pegbed.surface.prior;
 
 /**
- * Places as one {@link StructurePrior} sees them, as parallel arrays: x, y, along (u), across (v), the mean depth at the
+ * Places in the coordinates of one {@link StructurePrior}, as parallel arrays: x, y, along (u), across (v), the mean depth at the
  * banks' own level, the share t of the full depth (0 at a bank, near 1 in the middle), the {@link Roughness}, and the
  * features. The arrays are not copied and not changed.
  */
@@ -49,13 +49,13 @@ public final class PlaceCoordinates {
         return java.util.Arrays.copyOfRange(values, from, to);
     }
 
-    /** Places as a structure sees them. */
+    /** Places in the coordinates of a structure. */
     public static PlaceCoordinates of(double[] x, double[] y, StructurePrior prior) {
         return of(
                 x, y, prior, BankDistances.of(x, y, prior.banks(), prior.scale().horizontal()));
     }
 
-    /** Places whose distances from the banks are known, as a structure sees them. */
+    /** Places whose distances from the banks are known, in the coordinates of a structure. */
     public static PlaceCoordinates of(double[] x, double[] y, StructurePrior prior, BankDistances distances) {
         PlaceCoordinates places = new PlaceCoordinates(x, y, prior.features());
         for (int i = 0; i < x.length; i++) {

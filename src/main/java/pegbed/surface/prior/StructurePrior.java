@@ -4,8 +4,8 @@ import pegbed.geometry.BankCoordinates;
 import pegbed.surface.survey.Scale;
 
 /**
- * What one {@link Structure} says of a place before its readings are looked at: a mean depth, the coordinates along and
- * across in which the bottom varies, and features whose unknown weights all places have in common.
+ * The prior of one {@link Structure}: the mean depth of a place, the coordinates along and across in which the bottom varies,
+ * and the features of the linear terms (Rasmussen & Williams 2006, section 2.7: explicit basis functions).
  *
  * <p>{@link Structure#TUB}: one side's share of the full depth at distance d from its bank is 0.32(1 − e^(−d/0.25)) +
  * 0.68/(1 + e^(−(d−w)/s)): the step down from the bank to the ledge, then the slope, whose middle lies at w and whose run is
@@ -19,7 +19,8 @@ import pegbed.surface.survey.Scale;
  * @param banks distances from the banks
  * @param scale the water's scale beside a peg's
  * @param levelMetres how much higher the water stands than at the banks' own level, metres
- * @param shared what neighbouring pegs of the water say about the tub; none for another structure
+ * @param shared mean and covariance of the cross-profile from neighbouring pegs of the water; none for a structure other than
+ *     the tub
  */
 public record StructurePrior(
         Structure structure, BankCoordinates banks, Scale scale, double levelMetres, SharedProfile shared) {
@@ -52,7 +53,7 @@ public record StructurePrior(
     /** Standard deviation of a tilt of open ground, rise over run, to the right and straight out. */
     private static final double TILT_SD = 0.1;
 
-    /** A structure at the level at which the banks were drawn. */
+    /** The prior of a structure at the level at which the banks were drawn. */
     public StructurePrior(Structure structure, BankCoordinates banks, Scale scale) {
         this(structure, banks, scale, 0, SharedProfile.NONE);
     }
@@ -62,7 +63,7 @@ public record StructurePrior(
         return new StructurePrior(structure, banks, scale, metres, shared);
     }
 
-    /** The same with what neighbouring pegs of the water say about it. */
+    /** The same with the profile of neighbouring pegs of the water. */
     public StructurePrior with(SharedProfile other) {
         return new StructurePrior(structure, banks, scale, levelMetres, other);
     }
@@ -160,7 +161,7 @@ public record StructurePrior(
         }
     }
 
-    /** Mean depth at a place before its readings are looked at, with what neighbouring pegs say of it, metres. */
+    /** Prior mean depth at a place, that of neighbouring pegs included, at the level of the water, metres. */
     public double depth(PlaceCoordinates places, int i) {
         return levelMetres + places.mean[i];
     }

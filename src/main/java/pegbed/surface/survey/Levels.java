@@ -37,7 +37,7 @@ public final class Levels {
      * The levels of visits.
      *
      * @param visits in order of time
-     * @param shown index of the visit whose level everything is told at
+     * @param shown index of the visit at whose level every depth is given
      */
     public static Levels of(List<Visit> visits, int shown) {
         int n = visits.size();

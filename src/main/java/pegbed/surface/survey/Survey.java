@@ -19,14 +19,14 @@ import pegbed.model.Visit;
  * @param soundings all of them, in the order in which they were taken
  * @param water the peg's water; empty for open water without banks
  * @param levels the visits' levels against the first, at which the banks were drawn
- * @param shown index of the visit at whose level everything is told
+ * @param shown index of the visit at whose level every depth is given
  */
 public record Survey(List<Sounding> soundings, Optional<PegWater> water, Levels levels, int shown) {
     public Survey {
         soundings = List.copyOf(soundings);
     }
 
-    /** A survey told at the level of its latest visit. */
+    /** A survey whose depths are given at the level of its latest visit. */
     public Survey(List<Sounding> soundings, Optional<PegWater> water, Levels levels) {
         this(soundings, water, levels, levels.visits() - 1);
     }

@@ -88,13 +88,10 @@ class MaternTest {
         PlaceCoordinates other = places(random, 3, prior);
         BottomCovariance k = new BottomCovariance(hyper, prior.scale(), 0.003);
         double[] row = new double[37];
+        // Three terms, each by an exponential within 1e-12.
         k.between(many, other, 1, row);
         for (int i = 0; i < 37; i++) {
-            assertEquals(
-                    k.between(many, i, other, 1),
-                    row[i],
-                    1e-12,
-                    prior.structure().name());
+            assertEquals(k.between(many, i, other, 1), row[i], 3e-12, prior.structure().name());
         }
     }
 

@@ -128,19 +128,34 @@ class RoughnessTest {
         }
     }
 
-    /** A place in the middle of four readings, 1 m from each, is surer on the track than on the slope under the bank. */
+    /**
+     * A place in the middle of four readings, 1 m from each, is surer on the track than on the slope under the bank, where
+     * the cross-profile is rougher.
+     */
     @Test
     void levelGroundIsSurerThanASlopeWithTheSameReadingsAround() {
-        double level = sdAmongFour(6);
-        double slope = sdAmongFour(2.1);
-        assertTrue(slope > 1.5 * level, level + " and " + slope);
+        assertTrue(sdAmongFour(2.1, USUAL) > sdAmongFour(6, USUAL));
+        Hyperparameters profile = new Hyperparameters(
+                USUAL.profileSdMetres(), USUAL.acrossMetres(), USUAL.alongMetres(), 0, 1, 0, 1, 1);
+        assertTrue(sdAmongFour(2.1, profile) > sdAmongFour(6, profile));
+        // Before any reading: h is 0.7 on level ground and more than 1.2 on a slope of 1 in 3.
+        assertTrue(Math.sqrt(profileVariance(2.1) / profileVariance(6)) > 1.5);
     }
 
-    private static double sdAmongFour(double y) {
+    /** Variance of the cross-profile at a place before any reading, by what the covariance is less without it. */
+    private static double profileVariance(double y) {
+        PlaceCoordinates place = at(tub(STRAIGHT, Scale.PEG), 0, y);
+        Hyperparameters none = new Hyperparameters(
+                0, 1, 1, USUAL.isotropicSdMetres(), USUAL.isotropicMetres(), 0, 1, 1);
+        return new BottomCovariance(USUAL, Scale.PEG).between(place, 0, place, 0)
+                - new BottomCovariance(none, Scale.PEG).between(place, 0, place, 0);
+    }
+
+    private static double sdAmongFour(double y, Hyperparameters hyper) {
         PlaceCoordinates places = PlaceCoordinates.of(
                 new double[] {-1, 1, 0, 0, 0}, new double[] {y, y, y - 1, y + 1, y}, tub(STRAIGHT, Scale.PEG));
-        double[] k = covariance(places, 4, 0.03 * 0.03);
-        BottomCovariance covariance = new BottomCovariance(USUAL, Scale.PEG);
+        BottomCovariance covariance = new BottomCovariance(hyper, Scale.PEG);
+        double[] k = covariance(covariance, places, 4, 0.03 * 0.03);
         double[] toCentre = new double[4];
         covariance.between(places.part(0, 4), places, 4, toCentre);
         GaussianProcess conditioned = new GaussianProcess(k, new double[4], false);
@@ -156,12 +171,13 @@ class RoughnessTest {
         double[] y = random.doubles(150, -2, 14).toArray();
         PlaceCoordinates places = PlaceCoordinates.of(x, y, tub(survey.coordinates(), Scale.PEG));
         // Throws where a pivot is not above 0.
-        GaussianProcess conditioned = new GaussianProcess(covariance(places, 150, 1e-9), new double[150], false);
+        GaussianProcess conditioned = new GaussianProcess(
+                covariance(new BottomCovariance(USUAL, Scale.PEG), places, 150, 1e-9), new double[150], false);
         assertTrue(Double.isFinite(conditioned.logMarginalLikelihood()));
     }
 
-    private static double[] covariance(PlaceCoordinates places, int count, double noise) {
-        BottomCovariance covariance = new BottomCovariance(USUAL, Scale.PEG);
+    private static double[] covariance(
+            BottomCovariance covariance, PlaceCoordinates places, int count, double noise) {
         double[] k = new double[count * count];
         for (int i = 0; i < count; i++) {
             for (int j = 0; j < count; j++) {
