@@ -2,9 +2,7 @@ package pegbed.notation;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.LineString;
-import org.locationtech.jts.linearref.LengthIndexedLine;
+import pegbed.geometry.BankOrder;
 import pegbed.geometry.Shapes;
 import pegbed.model.BankPoint;
 import pegbed.model.Banks;
@@ -45,7 +43,7 @@ public final class Entry {
         }
         if (islandDistance < Math.min(near, far)) {
             List<List<BankPoint>> islands = new ArrayList<>(banks.islands());
-            islands.set(island, inserted(islands.get(island), edge, true));
+            islands.set(island, BankOrder.with(islands.get(island), edge, true));
             return new Banks(banks.near(), banks.far(), islands);
         }
         boolean nearer = near == far ? edge.place().distanceMetres() < NEAR_METRES : near < far;
@@ -53,8 +51,8 @@ public final class Entry {
             nearer = false;
         }
         return nearer
-                ? new Banks(inserted(banks.near(), edge, false), banks.far(), banks.islands())
-                : new Banks(banks.near(), inserted(banks.far(), edge, false), banks.islands());
+                ? new Banks(BankOrder.with(banks.near(), edge, false), banks.far(), banks.islands())
+                : new Banks(banks.near(), BankOrder.with(banks.far(), edge, false), banks.islands());
     }
 
     private static double distance(List<BankPoint> bank, BankPoint edge, boolean ring) {
@@ -64,39 +62,6 @@ public final class Entry {
         if (bank.size() == 1) {
             return bank.get(0).place().distanceTo(edge.place());
         }
-        return line(bank, ring).distance(Shapes.FACTORY.createPoint(Shapes.coordinate(edge.place())));
-    }
-
-    private static LineString line(List<BankPoint> bank, boolean ring) {
-        List<Coordinate> corners = new ArrayList<>(
-                bank.stream().map(point -> Shapes.coordinate(point.place())).toList());
-        if (ring) {
-            corners.add(corners.get(0));
-        }
-        return Shapes.FACTORY.createLineString(corners.toArray(new Coordinate[0]));
-    }
-
-    /** The bank with the edge in its order along it: between the two points it projects between, or beyond an end. */
-    private static List<BankPoint> inserted(List<BankPoint> bank, BankPoint edge, boolean ring) {
-        List<BankPoint> longer = new ArrayList<>(bank);
-        if (bank.size() < 2) {
-            boolean left = !bank.isEmpty()
-                    && edge.place().xMetres() < bank.get(0).place().xMetres();
-            longer.add(left ? 0 : bank.size(), edge);
-            return longer;
-        }
-        LengthIndexedLine along = new LengthIndexedLine(line(bank, ring));
-        double place = along.project(Shapes.coordinate(edge.place()));
-        double walked = 0;
-        int at = place <= 0 ? 0 : bank.size();
-        for (int i = 1; i < bank.size() && place > 0; i++) {
-            walked += bank.get(i - 1).place().distanceTo(bank.get(i).place());
-            if (place < walked) {
-                at = i;
-                break;
-            }
-        }
-        longer.add(at, edge);
-        return longer;
+        return Shapes.line(bank, ring).distance(Shapes.FACTORY.createPoint(Shapes.coordinate(edge.place())));
     }
 }

@@ -1,10 +1,10 @@
 package pegbed.session;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.Consumer;
+import pegbed.geometry.BankOrder;
 import pegbed.model.BankPoint;
 import pegbed.model.Banks;
 import pegbed.model.Extras;
@@ -49,14 +49,11 @@ public final class PlaceEdits {
         }
     }
 
-    /** A further point of a bank, put in its order from left to right. */
+    /** A further point of a bank, put in its order along it. */
     public static Edit addBankPoint(Bank bank, BankPoint point) {
         return Edit.of(
                 "Add " + bank.words() + " point",
-                peg -> points(peg, bank, points -> {
-                    points.add(point);
-                    points.sort(Comparator.comparingDouble(p -> p.place().xMetres()));
-                }));
+                peg -> peg.withBanks(bank.in(peg.banks(), BankOrder.with(bank.of(peg.banks()), point, false))));
     }
 
     /** Moves a point of a bank; what was typed for it no longer holds. A drag is undone as one. */
