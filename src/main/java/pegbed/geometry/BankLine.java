@@ -79,8 +79,7 @@ public final class BankLine {
         return line(points, halfWidthMetres, bank -> bank.leftOf(atSeat.x, atSeat.y) <= 0);
     }
 
-    private static BankLine line(
-            List<BankPoint> points, double halfWidthMetres, Predicate<DrawnBank> leftIsBeyond) {
+    private static BankLine line(List<BankPoint> points, double halfWidthMetres, Predicate<DrawnBank> leftIsBeyond) {
         if (points.size() < 2) {
             throw new IllegalArgumentException("A bank needs two points at least, not " + points.size() + ".");
         }

@@ -68,7 +68,8 @@ final class DrawnBank {
         if (closes(given)) {
             return closed(given);
         }
-        double furthest = given.stream().mapToDouble(c -> Math.hypot(c.x, c.y)).max().orElseThrow();
+        double furthest =
+                given.stream().mapToDouble(c -> Math.hypot(c.x, c.y)).max().orElseThrow();
         double radius = Math.max(roomMetres, furthest + 1);
         End first = new End(given, radius);
         List<Coordinate> backwards = new ArrayList<>(given);
@@ -109,7 +110,8 @@ final class DrawnBank {
         }
         List<Coordinate> line = List.of(inside.getExteriorRing().getCoordinates());
         boolean leftIsInside = Orientation.isCCW(inside.getExteriorRing().getCoordinates());
-        double furthest = line.stream().mapToDouble(c -> Math.hypot(c.x, c.y)).max().orElseThrow();
+        double furthest =
+                line.stream().mapToDouble(c -> Math.hypot(c.x, c.y)).max().orElseThrow();
         Geometry left = leftIsInside
                 ? inside
                 : Overlay.difference(Shapes.disc(0, 0, Math.max(FAR_METRES, 2 * furthest)), inside);
@@ -167,7 +169,9 @@ final class DrawnBank {
     DrawnBank reversed() {
         List<Coordinate> back = new ArrayList<>(line);
         Collections.reverse(back);
-        return ring ? closed(back).orElseThrow() : open(back, endless.get(0).distance(ORIGIN) / line.get(0).distance(ORIGIN));
+        return ring
+                ? closed(back).orElseThrow()
+                : open(back, endless.get(0).distance(ORIGIN) / line.get(0).distance(ORIGIN));
     }
 
     /** Whether the bank closes. */

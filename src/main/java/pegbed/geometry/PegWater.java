@@ -73,8 +73,7 @@ public final class PegWater implements BankCoordinates {
         BankLine near = line(peg.banks().near(), "near", points -> BankLine.through(points, halfWidth));
         Optional<BankLine> far = peg.banks().far().isEmpty()
                 ? Optional.empty()
-                : Optional.of(
-                        line(peg.banks().far(), "far", points -> BankLine.opposite(near, points, halfWidth)));
+                : Optional.of(line(peg.banks().far(), "far", points -> BankLine.opposite(near, points, halfWidth)));
         List<Polygon> islands = islands(peg);
         // Drawn round the reach, not in it, so that the longest pole's own end is water.
         Geometry within = Overlay.intersection(
@@ -84,8 +83,10 @@ public final class PegWater implements BankCoordinates {
             water = Overlay.difference(water, island);
         }
         if (water.isEmpty() || water.getDimension() < 2) {
-            throw new InputException("There is no water within reach between these banks; the near bank must lie at the seat"
-                    + " and the far bank beyond it, but the near bank " + BankChecks.nearestToSeat(peg.banks()) + ".");
+            throw new InputException(
+                    "There is no water within reach between these banks; the near bank must lie at the seat"
+                            + " and the far bank beyond it, but the near bank " + BankChecks.nearestToSeat(peg.banks())
+                            + ".");
         }
         Geometry fishable = water;
         for (Hazard hazard : peg.hazards()) {
@@ -105,8 +106,8 @@ public final class PegWater implements BankCoordinates {
         if (!BankLine.isFunctionOfX(points)) {
             Optional<String> crossing = BankChecks.crossesItself(points, false);
             if (crossing.isPresent()) {
-                throw new InputException("The " + name + " bank " + crossing.get()
-                        + "; give its points in order along the bank.");
+                throw new InputException(
+                        "The " + name + " bank " + crossing.get() + "; give its points in order along the bank.");
             }
         }
         try {
@@ -175,7 +176,9 @@ public final class PegWater implements BankCoordinates {
                 .filter(place -> Math.hypot(place.x, place.y) <= reach + BEYOND_REACH_METRES)
                 .toList();
         return (close.isEmpty() ? all : close)
-                .stream().mapToDouble(place -> Math.abs(near.beyond(place.x, place.y))).toArray();
+                .stream()
+                        .mapToDouble(place -> Math.abs(near.beyond(place.x, place.y)))
+                        .toArray();
     }
 
     @Override

@@ -35,8 +35,8 @@ public final class Shapes {
 
     /** A line through the points of a bank, joined to a ring or not; two points at least. */
     public static LineString line(List<BankPoint> bank, boolean ring) {
-        List<Coordinate> corners =
-                new ArrayList<>(bank.stream().map(point -> coordinate(point.place())).toList());
+        List<Coordinate> corners = new ArrayList<>(
+                bank.stream().map(point -> coordinate(point.place())).toList());
         if (ring) {
             corners.add(corners.get(0));
         }

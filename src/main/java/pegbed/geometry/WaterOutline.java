@@ -24,7 +24,8 @@ final class WaterOutline {
      * @throws InputException if the banks cross each other, the far one lies on the wrong side, or they enclose nothing
      */
     static Geometry between(Peg peg, BankLine near, Optional<BankLine> far) throws InputException {
-        boolean smooth = near.isFunctionOfX() && far.map(BankLine::isFunctionOfX).orElse(true);
+        boolean smooth =
+                near.isFunctionOfX() && far.map(BankLine::isFunctionOfX).orElse(true);
         if (far.isPresent()) {
             if (smooth) {
                 refuseCrossing(peg, near, far.get());

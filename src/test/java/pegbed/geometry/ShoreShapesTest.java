@@ -131,7 +131,9 @@ class ShoreShapesTest {
         double disc = Math.PI * 16 * 16;
         assertEquals(12 * 8, PegWater.of(peg(points(POND), List.of())).water().getArea(), 1e-9);
         assertEquals(
-                disc - 8 * 6, PegWater.of(peg(points(ISLAND), List.of())).water().getArea(), 0.001 * disc);
+                disc - 8 * 6,
+                PegWater.of(peg(points(ISLAND), List.of())).water().getArea(),
+                0.001 * disc);
     }
 
     /** Ends 20 cm apart, as they are when somebody walks round and comes back to where he began. */
@@ -195,7 +197,8 @@ class ShoreShapesTest {
     @Test
     void banksMayMeetWhereOneEnds() throws InputException {
         PegWater water = PegWater.of(peg(
-                points("LINESTRING (-20 0, 6 0, 6 4, 8 4, 7.5 5)"), points("LINESTRING (-20 9, 4 9, 5 8, 4.5 6, 7.5 5)")));
+                points("LINESTRING (-20 0, 6 0, 6 4, 8 4, 7.5 5)"),
+                points("LINESTRING (-20 9, 4 9, 5 8, 4.5 6, 7.5 5)")));
         assertTrue(water.isWater(3, 4));
         assertTrue(water.isWater(7, 4.5));
         assertFalse(water.isWater(7, 2));
@@ -219,9 +222,7 @@ class ShoreShapesTest {
         says(
                 "The far bank crosses itself at x 2.0 m, y 9.0 m, where the stretch from point 1 to point 2 meets the"
                         + " stretch from point 4 to point 5; give its points in order along the bank.",
-                peg(
-                        points("LINESTRING (-10 0, 10 0)"),
-                        points("LINESTRING (-10 9, 5 9, 5 12, 2 12, 2 7, 10 7)")));
+                peg(points("LINESTRING (-10 0, 10 0)"), points("LINESTRING (-10 9, 5 9, 5 12, 2 12, 2 7, 10 7)")));
     }
 
     /** Out and back along the same line, from point 2 to point 3 and from there towards point 4. */
@@ -259,9 +260,7 @@ class ShoreShapesTest {
         Banks banks = new Banks(
                 points("LINESTRING (-20 0, 20 0)"),
                 List.of(),
-                List.of(
-                        points("LINESTRING (0 4, 2 4, 2 6)"),
-                        points("LINESTRING (4 4, 6 6, 6 4, 4 6)")));
+                List.of(points("LINESTRING (0 4, 2 4, 2 6)"), points("LINESTRING (4 4, 6 6, 6 4, 4 6)")));
         says(
                 "Island 2 crosses itself at x 5.0 m, y 5.0 m, where the stretch from point 1 to point 2 meets the stretch"
                         + " from point 3 to point 4; give its points in order around it.",
@@ -286,7 +285,8 @@ class ShoreShapesTest {
                     double radius = 1 + 0.3 * (60 - Math.abs(i)) / 6.0;
                     double side = i < 0 ? -6 : 6;
                     return BankPoint.at(
-                            side + (i < 0 ? -1 : 1) * -radius * Math.cos(turn), 6 + (i < 0 ? -1 : 1) * radius * Math.sin(turn));
+                            side + (i < 0 ? -1 : 1) * -radius * Math.cos(turn),
+                            6 + (i < 0 ? -1 : 1) * radius * Math.sin(turn));
                 })
                 .toList();
         String sentence = assertThrows(InputException.class, () -> PegWater.of(peg(spiral, List.of())))

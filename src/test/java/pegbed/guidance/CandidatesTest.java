@@ -101,8 +101,12 @@ class CandidatesTest {
         assertTrue(right.stream().anyMatch(c -> c.angleDegrees() == 120 && c.distanceMetres() == 6));
         assertTrue(right.stream().filter(CandidatesTest::isWide).allMatch(c -> c.angleDegrees() > 0));
         assertEquals(
-                right.stream().map(c -> c.distanceMetres() + " " + c.angleDegrees()).collect(toSet()),
-                left.stream().map(c -> c.distanceMetres() + " " + (0 - c.angleDegrees())).collect(toSet()));
+                right.stream()
+                        .map(c -> c.distanceMetres() + " " + c.angleDegrees())
+                        .collect(toSet()),
+                left.stream()
+                        .map(c -> c.distanceMetres() + " " + (0 - c.angleDegrees()))
+                        .collect(toSet()));
     }
 
     @Test
@@ -118,11 +122,10 @@ class CandidatesTest {
     /** An island from 4 m to 7 m straight out: nothing on it, and what lies behind it like any other water. */
     @Test
     void behindAnIslandIsPlumbedOverIt() throws InputException {
-        List<Double> straight =
-                all(peg(points(-20, 0, 20, 0), List.of(points(-2, 4, 2, 4, 2, 7, -2, 7)))).stream()
-                        .filter(c -> c.angleDegrees() == 0)
-                        .map(Candidate::distanceMetres)
-                        .toList();
+        List<Double> straight = all(peg(points(-20, 0, 20, 0), List.of(points(-2, 4, 2, 4, 2, 7, -2, 7)))).stream()
+                .filter(c -> c.angleDegrees() == 0)
+                .map(Candidate::distanceMetres)
+                .toList();
 
         assertTrue(straight.stream().noneMatch(metres -> metres > 3.7 && metres < 7.3), straight.toString());
         assertTrue(straight.contains(3.0) && straight.contains(8.0) && straight.contains(12.0), straight.toString());
