@@ -1,9 +1,11 @@
 package pegbed.geometry;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.locationtech.jts.algorithm.Distance;
 import org.locationtech.jts.algorithm.LineIntersector;
 import org.locationtech.jts.algorithm.RobustLineIntersector;
 import org.locationtech.jts.geom.Coordinate;
@@ -21,7 +23,7 @@ final class BankChecks {
     /** The stretch of a bank from one point to the next that lies elsewhere; numbers count from 1. */
     private record Stretch(int from, Coordinate start, int to, Coordinate end) {
         double distance(Coordinate place) {
-            return org.locationtech.jts.algorithm.Distance.pointToSegment(place, start, end);
+            return Distance.pointToSegment(place, start, end);
         }
 
         /** The places that two stretches share, none, one, or two where they run along each other. */
@@ -111,7 +113,7 @@ final class BankChecks {
 
     private static Stretch nearest(List<BankPoint> points, Coordinate where) {
         return stretches(points, false).stream()
-                .min(java.util.Comparator.comparingDouble(stretch -> stretch.distance(where)))
+                .min(Comparator.comparingDouble(stretch -> stretch.distance(where)))
                 .orElseThrow();
     }
 

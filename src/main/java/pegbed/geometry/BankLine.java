@@ -18,7 +18,7 @@ import pegbed.model.BankPoint;
  *
  * <p>A bank that is a function of x is smoothed by a Gaussian of {@value #SMOOTHING_METRES} m (the points were paced or
  * sighted, not surveyed), continued straight at both ends, and the distance is (y − y_b)/√(1 + y_b'²): exact for a
- * straight bank. Any other bank, such as one that turns back, goes round a bay or behind the seat, or is the shore of the
+ * straight bank. Any other bank, such as one that turns back, runs straight out, goes round a bay or behind the seat, or is the shore of the
  * island or jetty on which the seat stands, is taken as drawn, and the distance is that to its polyline.
  *
  * <p>Immutable and thread-safe.
@@ -31,6 +31,18 @@ public final class BankLine {
 
     /** As far as anybody would look, metres. */
     private static final double FAR_METRES = 300;
+
+    /** How far along the bank, to both sides of the seat, it tells which way the seat faces, metres. */
+    private static final double AT_SEAT_METRES = 2;
+
+    /** Steps back along x of up to this much are taken for scatter of the points, not for a bend. */
+    private static final double SCATTER_METRES = 0.3;
+
+    /** A bank that runs straight out or back for more than this is no function of x, as along a jetty, metres. */
+    private static final double STEP_METRES = 2;
+
+    /** How steep, in metres out for one along, counts as straight out. */
+    private static final double STRAIGHT_OUT = 3;
 
     private final double xFirst;
     private final double[] heights;
@@ -101,9 +113,6 @@ public final class BankLine {
         return line;
     }
 
-    /** How far along the bank, to both sides of the seat, it tells which way the seat faces, metres. */
-    private static final double AT_SEAT_METRES = 2;
-
     /**
      * Whether the water in front of the seat lies to the left: where the bank passes the seat from left to right, or,
      * where it runs straight out there, most of the places straight out do.
@@ -131,16 +140,17 @@ public final class BankLine {
         return along.extractPoint(along.project(new Coordinate(0, 0)));
     }
 
-    /** Steps back along x of up to this much are taken for scatter of the points, not for a bend. */
-    private static final double SCATTER_METRES = 0.3;
-
     private static boolean runsAlongX(List<Coordinate> line) {
-        double furthest = Double.NEGATIVE_INFINITY;
-        for (Coordinate c : line) {
-            if (c.x < furthest - SCATTER_METRES) {
+        double furthest = line.get(0).x;
+        double straightOut = 0;
+        for (int i = 1; i < line.size(); i++) {
+            double dx = line.get(i).x - line.get(i - 1).x;
+            double dy = line.get(i).y - line.get(i - 1).y;
+            straightOut = Math.abs(dy) > STRAIGHT_OUT * Math.abs(dx) ? straightOut + Math.abs(dy) : 0;
+            if (line.get(i).x < furthest - SCATTER_METRES || straightOut > STEP_METRES + 1e-9) {
                 return false;
             }
-            furthest = Math.max(furthest, c.x);
+            furthest = Math.max(furthest, line.get(i).x);
         }
         return furthest - line.get(0).x > 0.5;
     }

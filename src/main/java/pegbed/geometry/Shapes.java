@@ -9,6 +9,7 @@ import org.locationtech.jts.geom.GeometryFilter;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.Polygonal;
+import pegbed.model.BankPoint;
 import pegbed.model.Place;
 
 /** Small conversions between places and shapes. */
@@ -30,6 +31,16 @@ public final class Shapes {
         }
         closed[ring.size()] = new Coordinate(ring.get(0));
         return FACTORY.createPolygon(closed);
+    }
+
+    /** A line through the points of a bank, joined to a ring or not; two points at least. */
+    public static LineString line(List<BankPoint> bank, boolean ring) {
+        List<Coordinate> corners = new ArrayList<>(
+                bank.stream().map(point -> coordinate(point.place())).toList());
+        if (ring) {
+            corners.add(corners.get(0));
+        }
+        return line(corners);
     }
 
     /** A line through places. */

@@ -282,10 +282,10 @@ class PegWaterTest {
 
     @Test
     void anIslandNeedsThreePoints() {
-        says("island has only 2 different points", box(new double[] {1, 4, 3, 4}));
-        says("island has only 2 different points", box(new double[] {1, 4, 3, 4, 1, 4}));
-        says("island's outline crosses itself", box(new double[] {0, 4, 2, 6, 2, 4, 0, 6}));
-        says("island", box(new double[] {0, 4, 1, 4, 2, 4}));
+        says("Island 1 has only 2 different points", box(new double[] {1, 4, 3, 4}));
+        says("Island 1 has only 2 different points", box(new double[] {1, 4, 3, 4, 1, 4}));
+        says("Island 1 crosses itself at x 1.0 m, y 5.0 m", box(new double[] {0, 4, 2, 6, 2, 4, 0, 6}));
+        says("Island 1", box(new double[] {0, 4, 1, 4, 2, 4}));
     }
 
     @Test

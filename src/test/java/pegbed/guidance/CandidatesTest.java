@@ -1,13 +1,17 @@
 package pegbed.guidance;
 
+import static java.util.stream.Collectors.toSet;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import pegbed.findings.InventedWater;
 import pegbed.geometry.PegWater;
+import pegbed.model.BankPoint;
+import pegbed.model.Banks;
 import pegbed.model.Extras;
 import pegbed.model.InputException;
 import pegbed.model.Mark;
@@ -64,5 +68,66 @@ class CandidatesTest {
     private static boolean open(Peg peg, double metres) throws InputException {
         return Candidates.of(peg, PegWater.of(peg)).open().stream()
                 .anyMatch(c -> c.angleDegrees() == 0 && c.distanceMetres() == metres);
+    }
+
+    private static Peg peg(List<BankPoint> near, List<List<BankPoint>> islands) {
+        return Peg.EMPTY.withBanks(new Banks(near, List.of(), islands));
+    }
+
+    private static List<BankPoint> points(double... xy) {
+        return IntStream.range(0, xy.length / 2)
+                .mapToObj(i -> BankPoint.at(xy[2 * i], xy[2 * i + 1]))
+                .toList();
+    }
+
+    private static boolean isWide(Candidate candidate) {
+        double degrees = Math.abs(candidate.angleDegrees());
+        return degrees > 90 || degrees > 70 && candidate.distanceMetres() > 7;
+    }
+
+    @Test
+    void alongAStraightBankNothingLiesBehindOrFarToTheSide() throws InputException {
+        assertTrue(all(InventedWater.cut()).stream().noneMatch(CandidatesTest::isWide));
+        assertTrue(all(peg(points(-20, 0, 20, 0), List.of())).stream().noneMatch(CandidatesTest::isWide));
+    }
+
+    /** The bank turns back on the right, at (1, 0) straight to (1, -20); its mirror image on the left. */
+    @Test
+    void aShoreThatTurnsBackIsPlumbedAlongItToo() throws InputException {
+        List<Candidate> right = all(peg(points(-20, 0, 1, 0, 1, -20), List.of()));
+        List<Candidate> left = all(peg(points(20, 0, -1, 0, -1, -20), List.of()));
+
+        assertTrue(right.stream().anyMatch(c -> c.angleDegrees() == 80 && c.distanceMetres() > 10));
+        assertTrue(right.stream().anyMatch(c -> c.angleDegrees() == 120 && c.distanceMetres() == 6));
+        assertTrue(right.stream().filter(CandidatesTest::isWide).allMatch(c -> c.angleDegrees() > 0));
+        assertEquals(
+                right.stream()
+                        .map(c -> c.distanceMetres() + " " + c.angleDegrees())
+                        .collect(toSet()),
+                left.stream()
+                        .map(c -> c.distanceMetres() + " " + (0 - c.angleDegrees()))
+                        .collect(toSet()));
+    }
+
+    @Test
+    void aJettyIsPlumbedToBothSides() throws InputException {
+        List<Candidate> all = all(peg(points(-20, -5, -1, -5, -1, 0, 1, 0, 1, -5, 20, -5), List.of()));
+
+        for (double degrees : new double[] {-100, 100}) {
+            assertTrue(all.stream().anyMatch(c -> c.angleDegrees() == degrees));
+        }
+        assertTrue(all.stream().noneMatch(c -> c.place().yMetres() < -4.7), "on the bank");
+    }
+
+    /** An island from 4 m to 7 m straight out: nothing on it, and what lies behind it like any other water. */
+    @Test
+    void behindAnIslandIsPlumbedOverIt() throws InputException {
+        List<Double> straight = all(peg(points(-20, 0, 20, 0), List.of(points(-2, 4, 2, 4, 2, 7, -2, 7)))).stream()
+                .filter(c -> c.angleDegrees() == 0)
+                .map(Candidate::distanceMetres)
+                .toList();
+
+        assertTrue(straight.stream().noneMatch(metres -> metres > 3.7 && metres < 7.3), straight.toString());
+        assertTrue(straight.contains(3.0) && straight.contains(8.0) && straight.contains(12.0), straight.toString());
     }
 }
