@@ -113,9 +113,10 @@ public final class PegWater implements BankCoordinates {
         try {
             return through.apply(points);
         } catch (IllegalArgumentException e) {
-            throw new InputException("The " + name + " bank winds round its own end: neither "
-                    + BankChecks.point(points, 0) + " nor " + BankChecks.point(points, points.size() - 1)
-                    + ", its ends, can go on without crossing it; end it where its outside begins.");
+            throw new InputException(
+                    "The " + name + " bank winds round its own end: neither "
+                            + BankChecks.point(points, 0) + " nor " + BankChecks.point(points, points.size() - 1)
+                            + ", its ends, can go on without crossing it; leave out the points at its ends that lie inside the bend.");
         }
     }
 

@@ -276,7 +276,7 @@ class ShoreShapesTest {
                 peg(points("LINESTRING (-20 30, -5 30, 20 30)"), List.of()));
     }
 
-    /** Two spirals of the plane about both ends: it can neither go on nor close. */
+    /** Both ends lie inside spirals: the bank can neither go on nor close. */
     @Test
     void aBankThatWindsRoundItsEndsIsToldByItsEnds() {
         List<BankPoint> spiral = IntStream.rangeClosed(-60, 60)
@@ -291,7 +291,7 @@ class ShoreShapesTest {
                 .toList();
         String sentence = assertThrows(InputException.class, () -> PegWater.of(peg(spiral, List.of())))
                 .getMessage();
-        assertTrue(sentence.startsWith("The near bank"), sentence);
-        assertTrue(sentence.contains("point 1"), sentence);
+        assertTrue(sentence.startsWith("The near bank winds round its own end: neither point 1 (x "), sentence);
+        assertTrue(sentence.contains("point 121 (x "), sentence);
     }
 }
