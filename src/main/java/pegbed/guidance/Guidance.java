@@ -10,8 +10,8 @@ import pegbed.model.Monitor;
 import pegbed.model.Peg;
 import pegbed.model.Place;
 import pegbed.model.Reading;
-import pegbed.surface.posterior.ReadingCheck;
 import pegbed.surface.Lookahead;
+import pegbed.surface.posterior.ReadingCheck;
 
 /**
  * Which reading to take next: an opening of seven; then what lowers the doubt of the whole map; then what finds deeper

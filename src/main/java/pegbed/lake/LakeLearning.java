@@ -13,9 +13,9 @@ import pegbed.surface.Observations;
 import pegbed.surface.gaussian.GaussianProcess;
 import pegbed.surface.prior.BottomCovariance;
 import pegbed.surface.prior.Hyperparameters;
+import pegbed.surface.prior.Priors;
 import pegbed.surface.prior.Structure;
 import pegbed.surface.prior.StructurePrior;
-import pegbed.surface.prior.Priors;
 
 /**
  * Learns a whole water's hyperparameters by a composite likelihood: that of a sample spread over the water, which tells what

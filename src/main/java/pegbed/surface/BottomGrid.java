@@ -56,8 +56,8 @@ public final class BottomGrid {
                                 .toList());
         double[] doubt = new double[mean.length];
         for (int i = 0; i < doubt.length; i++) {
-            double placing = PlacingVariance.at(
-                    distances, i, nodes.difference(mean, i, 1, 0), nodes.difference(mean, i, 0, 1));
+            double placing =
+                    PlacingVariance.at(distances, i, nodes.difference(mean, i, 1, 0), nodes.difference(mean, i, 0, 1));
             doubt[i] = Math.sqrt(Math.max(0, variance[i]) + placing);
         }
         depth = nodes.byNode(mean);

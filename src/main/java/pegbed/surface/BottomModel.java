@@ -76,8 +76,7 @@ public final class BottomModel {
 
     private static StructureFit fit(Survey survey, StructurePrior prior, Priors priors, Monitor monitor) {
         Observations observations = new Observations(survey, prior);
-        return fit(
-                survey, prior, priors, observations, priors.logMedians(), observations.firstInputNoise(), monitor);
+        return fit(survey, prior, priors, observations, priors.logMedians(), observations.firstInputNoise(), monitor);
     }
 
     /** A fit of the same structure to another survey of the same places, with the priors' medians. */
@@ -89,8 +88,7 @@ public final class BottomModel {
     static StructureFit again(StructureFit fit, Survey survey, Monitor monitor) {
         StructurePrior prior = fit.prior().under(0);
         double[] logs = fit.hyperparameters().logs(fit.priors().variables());
-        return fit(
-                survey, prior, fit.priors(), new Observations(survey, prior), logs, fit.inputNoise(), monitor);
+        return fit(survey, prior, fit.priors(), new Observations(survey, prior), logs, fit.inputNoise(), monitor);
     }
 
     private static StructureFit fit(
@@ -124,8 +122,7 @@ public final class BottomModel {
         return fitWith(survey, new StructurePrior(structure, survey.coordinates(), scale(survey)), hyper, monitor);
     }
 
-    private static StructureFit fitWith(
-            Survey survey, StructurePrior prior, Hyperparameters hyper, Monitor monitor) {
+    private static StructureFit fitWith(Survey survey, StructurePrior prior, Hyperparameters hyper, Monitor monitor) {
         Observations observations = new Observations(survey, prior);
         double[] inputNoise = observations.firstInputNoise();
         for (int round = 0; round < ROUNDS; round++) {
@@ -158,7 +155,8 @@ public final class BottomModel {
             }
             fits.add(fit.get());
         }
-        double[] weights = Arrays.stream(before.counting()).mapToDouble(before::weight).toArray();
+        double[] weights =
+                Arrays.stream(before.counting()).mapToDouble(before::weight).toArray();
         FittedBottom bottom =
                 new FittedBottom(now, before.neighbours(), fits, weights, before.learned(), before.changes());
         return Optional.of(bottom.withCallsOf(before, added));

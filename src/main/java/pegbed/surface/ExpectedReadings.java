@@ -129,8 +129,7 @@ final class ExpectedReadings {
                 } else if (b >= count) {
                     prior = levels.covariance(a - count, b - count);
                 }
-                double second = others.covariance(
-                                prior, whitened[a], whitened[b], a < count ? 1 : 0, b < count ? 1 : 0)
+                double second = others.covariance(prior, whitened[a], whitened[b], a < count ? 1 : 0, b < count ? 1 : 0)
                         + own[a] * own[b];
                 solved[a][b] += weight * second;
                 if (a != b) {

@@ -133,7 +133,9 @@ public final class FittedBottom {
 
     /** How much neighbouring pegs of the water count; empty without any. */
     public Optional<NeighbourInfluence> lesson() {
-        return fits.stream().flatMap(fit -> fit.prior().shared().lesson().stream()).findFirst();
+        return fits.stream()
+                .flatMap(fit -> fit.prior().shared().lesson().stream())
+                .findFirst();
     }
 
     /**
@@ -169,9 +171,7 @@ public final class FittedBottom {
 
     /** The fit of the tub, gross errors allowed for; empty where there is none. */
     Optional<StructureFit> tub() {
-        return fits.stream()
-                .filter(fit -> fit.structure() == Structure.TUB)
-                .reduce((first, second) -> second);
+        return fits.stream().filter(fit -> fit.structure() == Structure.TUB).reduce((first, second) -> second);
     }
 
     /** Weights of the fits, not to be changed. */
@@ -289,10 +289,7 @@ public final class FittedBottom {
         for (int i = 0; i < gradients.length; i++) {
             double[] sum = sums[i];
             gradients[i] = new Gradient(
-                    sum[0],
-                    sum[1],
-                    Math.max(0, sum[2] - sum[0] * sum[0]),
-                    Math.max(0, sum[3] - sum[1] * sum[1]));
+                    sum[0], sum[1], Math.max(0, sum[2] - sum[0] * sum[0]), Math.max(0, sum[3] - sum[1] * sum[1]));
         }
         return gradients;
     }

@@ -194,8 +194,7 @@ final class GrossErrors {
      *
      * @param doubtedBy what variance a sounding has been given for being doubted, by its observation
      */
-    private static double[] probabilities(
-            List<StructureFit> fits, double[] weights, IntToDoubleFunction doubtedBy) {
+    private static double[] probabilities(List<StructureFit> fits, double[] weights, IntToDoubleFunction doubtedBy) {
         int real = fits.get(0).observations().real;
         double[] right = new double[real];
         double[] wrong = new double[real];

@@ -17,8 +17,12 @@ public final class InputNoise {
         double[] noise = new double[observations.count];
         Gradient[] g = fit.gradients(observations.places.x, observations.places.y);
         for (int i = 0; i < noise.length; i++) {
-            noise[i] =
-                    at(g[i], observations.varX[i], observations.varY[i], observations.covXY[i], fit.prior().scale());
+            noise[i] = at(
+                    g[i],
+                    observations.varX[i],
+                    observations.varY[i],
+                    observations.covXY[i],
+                    fit.prior().scale());
         }
         return noise;
     }
@@ -26,7 +30,12 @@ public final class InputNoise {
     /** What the place of one observation adds about a bottom that was fitted without it. */
     static double of(StructureFit fit, Observations observations, int i) {
         Gradient g = fit.gradient(observations.places.x[i], observations.places.y[i]);
-        return at(g, observations.varX[i], observations.varY[i], observations.covXY[i], fit.prior().scale());
+        return at(
+                g,
+                observations.varX[i],
+                observations.varY[i],
+                observations.covXY[i],
+                fit.prior().scale());
     }
 
     /** What a place with covariance S adds where the bottom falls so. */

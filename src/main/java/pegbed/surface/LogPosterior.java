@@ -121,17 +121,16 @@ public final class LogPosterior implements Bfgs.Objective {
             noise += diagonal[i] * observations.scaledVariance[i];
         }
         for (int i = 0; i < logs.length; i++) {
-            double slope =
-                    switch (priors.variables()[i]) {
-                        case PROFILE_SD -> 2 * k.profile2 * (triple(pull, across.correlation, along.correlation) + roughOwn);
-                        case ACROSS -> k.profile2 * triple(pull, across.byLogLength, along.correlation);
-                        case ALONG -> k.profile2 * triple(pull, across.correlation, along.byLogLength);
-                        case ISOTROPIC_SD -> 2 * k.isotropic2 * (GaussianProcess.dot(pull, isotropic.correlation) + own);
-                        case ISOTROPIC_LENGTH -> k.isotropic2 * GaussianProcess.dot(pull, isotropic.byLogLength);
-                        case LOCAL_SD -> 2 * k.local2 * (GaussianProcess.dot(pull, local.correlation) + own);
-                        case LOCAL_LENGTH -> k.local2 * GaussianProcess.dot(pull, local.byLogLength);
-                        case NOISE -> 2 * hyper.noise() * hyper.noise() * noise;
-                    };
+            double slope = switch (priors.variables()[i]) {
+                case PROFILE_SD -> 2 * k.profile2 * (triple(pull, across.correlation, along.correlation) + roughOwn);
+                case ACROSS -> k.profile2 * triple(pull, across.byLogLength, along.correlation);
+                case ALONG -> k.profile2 * triple(pull, across.correlation, along.byLogLength);
+                case ISOTROPIC_SD -> 2 * k.isotropic2 * (GaussianProcess.dot(pull, isotropic.correlation) + own);
+                case ISOTROPIC_LENGTH -> k.isotropic2 * GaussianProcess.dot(pull, isotropic.byLogLength);
+                case LOCAL_SD -> 2 * k.local2 * (GaussianProcess.dot(pull, local.correlation) + own);
+                case LOCAL_LENGTH -> k.local2 * GaussianProcess.dot(pull, local.byLogLength);
+                case NOISE -> 2 * hyper.noise() * hyper.noise() * noise;
+            };
             gradient[i] = slope + priors.penaltyGradient(logs, i);
         }
         return priors.penalty(logs) - process.logMarginalLikelihood();

@@ -39,8 +39,7 @@ public final class Lookahead {
     private record View(
             StructureFit fit, double weight, PlaceCoordinates planned, double[][] whitened, double[] deviation) {}
 
-    private Lookahead(
-            FittedBottom bottom, List<View> views, double[] plannedX, double[] plannedY, double[] spread) {
+    private Lookahead(FittedBottom bottom, List<View> views, double[] plannedX, double[] plannedY, double[] spread) {
         this.bottom = bottom;
         this.views = views;
         this.plannedX = plannedX;
@@ -162,11 +161,7 @@ public final class Lookahead {
                 rows[j][size()] = -unit[j] / length;
             }
             more.add(new View(
-                    view.fit(),
-                    view.weight(),
-                    view.planned(),
-                    rows,
-                    Arrays.copyOf(view.deviation(), size() + 1)));
+                    view.fit(), view.weight(), view.planned(), rows, Arrays.copyOf(view.deviation(), size() + 1)));
         }
         double[] wider = Arrays.copyOf(spread, size() + 1);
         wider[size()] = 1;

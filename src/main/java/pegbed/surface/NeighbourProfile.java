@@ -158,7 +158,8 @@ final class NeighbourProfile {
         logs[0] += Math.log(own) / 2;
         NeighbourInfluence lesson = new NeighbourInfluence(others.size(), 1 - unlike);
         return new Said(
-                new SharedProfile(basis, width, mean, covariance, own, lesson), new Priors(priors.variables(), logs, priors.logSds()));
+                new SharedProfile(basis, width, mean, covariance, own, lesson),
+                new Priors(priors.variables(), logs, priors.logSds()));
     }
 
     private static double logSum(double[] logs) {
@@ -191,8 +192,8 @@ final class NeighbourProfile {
         double log = 0;
         for (StructureFit other : others) {
             Observations readings = other.observations();
-            GaussianProcess conditioned =
-                    new GaussianProcess(covariance(other, own, share), Arrays.copyOf(readings.residual, readings.real), false);
+            GaussianProcess conditioned = new GaussianProcess(
+                    covariance(other, own, share), Arrays.copyOf(readings.residual, readings.real), false);
             log += conditioned.logMarginalLikelihood();
             double[][] counts = basis.weights(readings.places, readings.real, width(other));
             for (int i = 0; i < n; i++) {
@@ -213,7 +214,10 @@ final class NeighbourProfile {
             return new Case(0, new double[n], new double[n][n], log);
         }
         BottomCovariance whole = own(0);
-        DMatrixRMaj prior = new DMatrixRMaj(basis.prior(share * whole.profile2, whole.across, share * StructurePrior.TRACK_SD_METRES * StructurePrior.TRACK_SD_METRES));
+        DMatrixRMaj prior = new DMatrixRMaj(basis.prior(
+                share * whole.profile2,
+                whole.across,
+                share * StructurePrior.TRACK_SD_METRES * StructurePrior.TRACK_SD_METRES));
         DMatrixRMaj root = new DMatrixRMaj(n, n, true, GaussianProcess.factored(prior.data, n));
         double[] grown = GaussianProcess.factored(grown(root, new DMatrixRMaj(precision)).data, n);
         double[][] factor = new double[n][];

@@ -182,7 +182,8 @@ public final class Observations {
                 matrix[i * count + j] = value;
                 matrix[j * count + i] = value;
             }
-            matrix[i * count + i] = k.between(places, i, places, i) + commonErrorCovariance(i, i) + noise(i, eta, inputNoise);
+            matrix[i * count + i] =
+                    k.between(places, i, places, i) + commonErrorCovariance(i, i) + noise(i, eta, inputNoise);
         }
         return matrix;
     }

@@ -86,9 +86,7 @@ final class StructureFit {
     /** Estimated height of the water at one visit above that at another, metres. */
     double higher(int of, int against) {
         double[] c = levelCovariances(of, against);
-        return survey.levels().mean(of)
-                - survey.levels().mean(against)
-                + GaussianProcess.dot(c, process.alpha());
+        return survey.levels().mean(of) - survey.levels().mean(against) + GaussianProcess.dot(c, process.alpha());
     }
 
     /** Covariances of one observation with all of them, noise included, into a row of the observations' length. */

@@ -58,7 +58,11 @@ class LogPosteriorTest {
                 down[i] -= H;
                 double[] unused = new double[at.length];
                 double expected = (objective.value(up, unused) - objective.value(down, unused)) / (2 * H);
-                assertEquals(expected, gradient[i], 1e-5 * Math.max(1, Math.abs(expected)), "variable " + priors.variables()[i]);
+                assertEquals(
+                        expected,
+                        gradient[i],
+                        1e-5 * Math.max(1, Math.abs(expected)),
+                        "variable " + priors.variables()[i]);
             }
         }
     }

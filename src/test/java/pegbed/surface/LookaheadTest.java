@@ -113,8 +113,7 @@ class LookaheadTest {
         checkTaken(with, fewer, last, 0.01, 0.005);
     }
 
-    private static void checkTaken(
-            FittedBottom with, Survey fewer, int last, double metres, double squareMetres) {
+    private static void checkTaken(FittedBottom with, Survey fewer, int last, double metres, double squareMetres) {
         FittedBottom without = TestPegs.refitted(with, fewer);
         Lookahead lookahead = Lookahead.of(with, List.of(sounding(1.3, 4.2, 0)))
                 .withTaken(last)

@@ -37,8 +37,7 @@ class ReadingCheckTest {
             ReadingCheck check = checks.get(first.sounding[out]);
             assertEquals(first.sounding[out], check.sounding());
             assertEquals(expected[out], check.expectedMetres(), 1e-8);
-            assertEquals(
-                    Math.sqrt(square[out] - expected[out] * expected[out]), check.expectedSdMetres(), 1e-7);
+            assertEquals(Math.sqrt(square[out] - expected[out] * expected[out]), check.expectedSdMetres(), 1e-7);
             Sounding s = bottom.survey().soundings().get(check.sounding());
             assertEquals(s.depthMetres(), check.readMetres(), 1e-12);
         }
@@ -48,8 +47,8 @@ class ReadingCheckTest {
     private static double[] withoutOne(StructureFit fit, int out, boolean unknownConstant) {
         Observations o = fit.observations();
         int n = o.count;
-        BottomCovariance covariance = new BottomCovariance(
-                fit.hyperparameters(), fit.prior().scale());
+        BottomCovariance covariance =
+                new BottomCovariance(fit.hyperparameters(), fit.prior().scale());
         double[] k = o.covariance(covariance, fit.hyperparameters().noise(), fit.inputNoise());
         double[] rest = new double[(n - 1) * (n - 1)];
         double[] y = new double[n - 1];

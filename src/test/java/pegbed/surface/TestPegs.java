@@ -106,8 +106,7 @@ public final class TestPegs {
 
     /** One structure alone, as a bottom of its own. */
     static FittedBottom alone(StructureFit fit) {
-        return new FittedBottom(
-                fit.survey(), NeighbouringPegs.NONE, List.of(fit), new double[] {1}, true, List.of());
+        return new FittedBottom(fit.survey(), NeighbouringPegs.NONE, List.of(fit), new double[] {1}, true, List.of());
     }
 
     static Visit visit(OptionalDouble board, List<Reading> readings) {

@@ -188,8 +188,7 @@ class VisitLevelTest {
         int index = -1;
         for (int i = 0; i < candidates.size(); i++) {
             Sounding s = candidates.get(i);
-            Gradient g = SteepnessDoubt.of(
-                    bottom.gradients(new double[] {s.xMetres()}, new double[] {s.yMetres()})[0]);
+            Gradient g = SteepnessDoubt.of(bottom.gradients(new double[] {s.xMetres()}, new double[] {s.yMetres()})[0]);
             double doubt = stated[i][i] + bottom.readingVariance(s, g);
             if (doubt < least) {
                 least = doubt;

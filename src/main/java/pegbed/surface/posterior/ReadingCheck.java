@@ -19,7 +19,8 @@ public record ReadingCheck(
         double wrongProbability) {
     /** The same check of a survey in which so many soundings come before it. */
     public ReadingCheck after(int more) {
-        return new ReadingCheck(sounding + more, residualMetres, expectedMetres, expectedSdMetres, readMetres, wrongProbability);
+        return new ReadingCheck(
+                sounding + more, residualMetres, expectedMetres, expectedSdMetres, readMetres, wrongProbability);
     }
 
     /** How many standard deviations the reading lies from what the others expect; positive if it is deeper. */

@@ -51,7 +51,8 @@ public final class PlaceCoordinates {
 
     /** Places in the coordinates of a structure. */
     public static PlaceCoordinates of(double[] x, double[] y, StructurePrior prior) {
-        return of(x, y, prior, BankDistances.of(x, y, prior.banks(), prior.scale().horizontal()));
+        return of(
+                x, y, prior, BankDistances.of(x, y, prior.banks(), prior.scale().horizontal()));
     }
 
     /** Places whose distances from the banks are known, in the coordinates of a structure. */

@@ -28,32 +28,37 @@ public record Priors(Hyperparameters.Variable[] variables, double[] logMedians, 
     static Priors of(Structure structure, Scale scale) {
         Builder priors = new Builder(scale);
         return switch (structure) {
-            case TUB -> priors.metresDeep(PROFILE_SD, 0.25, 0.5)
-                    .metresWide(ACROSS, 1.5, 0.5)
-                    .metresWide(ALONG, 13, 0.35)
-                    .metresDeep(ISOTROPIC_SD, 0.2, 0.6)
-                    .metresWide(ISOTROPIC_LENGTH, 3, 0.5)
-                    .number(NOISE, 1, 0.25)
-                    .build();
-            case FALL -> priors.metresDeep(ISOTROPIC_SD, 0.4, 0.7)
-                    .metresWide(ISOTROPIC_LENGTH, 6, 0.5)
-                    .number(NOISE, 1, 0.25)
-                    .build();
-            case OPEN -> priors.metresDeep(PROFILE_SD, 0.5, 0.7)
-                    .metresWide(ACROSS, 5, 0.6)
-                    .metresWide(ALONG, 8, 0.6)
-                    .metresDeep(LOCAL_SD, 0.04, 0.5)
-                    .metresWide(LOCAL_LENGTH, 1.5, 0.3)
-                    .number(NOISE, 1, 0.25)
-                    .build();
-                // The basin itself is what varies: its depths by about a third of the deepest (1 × 3 m), over about a third of
-                // its extent (10 of 32 m). Waters differ, so both are known to a factor of e only.
-            case BASIN -> priors.metresDeep(ISOTROPIC_SD, 1, 1)
-                    .metresWide(ISOTROPIC_LENGTH, 10, 1)
-                    .metresDeep(LOCAL_SD, 0.10, 0.5)
-                    .metresWide(LOCAL_LENGTH, 2, 0.5)
-                    .number(NOISE, 1, 0.5)
-                    .build();
+            case TUB ->
+                priors.metresDeep(PROFILE_SD, 0.25, 0.5)
+                        .metresWide(ACROSS, 1.5, 0.5)
+                        .metresWide(ALONG, 13, 0.35)
+                        .metresDeep(ISOTROPIC_SD, 0.2, 0.6)
+                        .metresWide(ISOTROPIC_LENGTH, 3, 0.5)
+                        .number(NOISE, 1, 0.25)
+                        .build();
+            case FALL ->
+                priors.metresDeep(ISOTROPIC_SD, 0.4, 0.7)
+                        .metresWide(ISOTROPIC_LENGTH, 6, 0.5)
+                        .number(NOISE, 1, 0.25)
+                        .build();
+            case OPEN ->
+                priors.metresDeep(PROFILE_SD, 0.5, 0.7)
+                        .metresWide(ACROSS, 5, 0.6)
+                        .metresWide(ALONG, 8, 0.6)
+                        .metresDeep(LOCAL_SD, 0.04, 0.5)
+                        .metresWide(LOCAL_LENGTH, 1.5, 0.3)
+                        .number(NOISE, 1, 0.25)
+                        .build();
+            // The basin itself is what varies: its depths by about a third of the deepest (1 × 3 m), over about a third
+            // of
+            // its extent (10 of 32 m). Waters differ, so both are known to a factor of e only.
+            case BASIN ->
+                priors.metresDeep(ISOTROPIC_SD, 1, 1)
+                        .metresWide(ISOTROPIC_LENGTH, 10, 1)
+                        .metresDeep(LOCAL_SD, 0.10, 0.5)
+                        .metresWide(LOCAL_LENGTH, 2, 0.5)
+                        .number(NOISE, 1, 0.5)
+                        .build();
         };
     }
 

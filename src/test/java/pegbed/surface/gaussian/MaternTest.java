@@ -91,12 +91,17 @@ class MaternTest {
         // Three terms, each by an exponential within 1e-12.
         k.between(many, other, 1, row);
         for (int i = 0; i < 37; i++) {
-            assertEquals(k.between(many, i, other, 1), row[i], 3e-12, prior.structure().name());
+            assertEquals(
+                    k.between(many, i, other, 1),
+                    row[i],
+                    3e-12,
+                    prior.structure().name());
         }
     }
 
     private static StructurePrior prior(Structure structure) throws InputException {
-        return new StructurePrior(structure, Survey.of(TestPegs.bendWithIsland()).coordinates(), new Scale(1, 1));
+        return new StructurePrior(
+                structure, Survey.of(TestPegs.bendWithIsland()).coordinates(), new Scale(1, 1));
     }
 
     private static PlaceCoordinates places(Random random, int count, StructurePrior prior) {
