@@ -133,7 +133,9 @@ public final class FittedBottom {
 
     /** How much neighbouring pegs of the water count; empty without any. */
     public Optional<NeighbourInfluence> lesson() {
-        return fits.stream().flatMap(fit -> fit.prior().shared().lesson().stream()).findFirst();
+        return fits.stream()
+                .flatMap(fit -> fit.prior().shared().lesson().stream())
+                .findFirst();
     }
 
     /**
@@ -169,9 +171,7 @@ public final class FittedBottom {
 
     /** The fit of the tub, gross errors allowed for; empty where there is none. */
     Optional<StructureFit> tub() {
-        return fits.stream()
-                .filter(fit -> fit.structure() == Structure.TUB)
-                .reduce((first, second) -> second);
+        return fits.stream().filter(fit -> fit.structure() == Structure.TUB).reduce((first, second) -> second);
     }
 
     /** Weights of the fits, not to be changed. */

@@ -192,7 +192,9 @@ class FindingsTest {
                 odds(map, -right.spot().place().xMetres(), right.spot().place().yMetres()),
                 1e-6);
         assertEquals(
-                left.area().orElseThrow().areaMetres2(), right.area().orElseThrow().areaMetres2(), 1e-6);
+                left.area().orElseThrow().areaMetres2(),
+                right.area().orElseThrow().areaMetres2(),
+                1e-6);
     }
 
     private static double odds(PegMap map, double x, double y) {

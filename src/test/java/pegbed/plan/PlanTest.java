@@ -193,8 +193,9 @@ class PlanTest {
                 .findFirst()
                 .orElseThrow();
         assertTrue(
-                said.matches("No flat at 2 ft 9 in is known in the right margin; nearest (1 ft 11|2 ft( [123])?)( in)?, which is line "
-                        + right.number() + "\\."),
+                said.matches(
+                        "No flat at 2 ft 9 in is known in the right margin; nearest (1 ft 11|2 ft( [123])?)( in)?, which is line "
+                                + right.number() + "\\."),
                 said);
     }
 

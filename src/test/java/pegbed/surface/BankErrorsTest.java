@@ -41,7 +41,8 @@ class BankErrorsTest {
         for (double x = -8; x <= 8; x += 4) {
             double near = -0.4 + 0.05 * x + 0.01 * x * x;
             double far = 11.8 + 0.1 * x - 0.005 * x * x;
-            assertTrue(bottom.at(x, near + 0.1).sdMetres() > own, "near bank at " + x + ": " + bottom.at(x, near + 0.1));
+            assertTrue(
+                    bottom.at(x, near + 0.1).sdMetres() > own, "near bank at " + x + ": " + bottom.at(x, near + 0.1));
             assertTrue(bottom.at(x, far - 0.1).sdMetres() > own, "far bank at " + x + ": " + bottom.at(x, far - 0.1));
         }
     }

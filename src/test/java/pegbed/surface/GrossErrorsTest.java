@@ -79,7 +79,9 @@ class GrossErrorsTest {
     void amongFewReadingsACallIsBelievedByHalf() throws InputException {
         List<Reading> readings = withSlip(16, 3, 1.2);
         FittedBottom bottom = TestPegs.fit(TestPegs.with(TestPegs.bend(), readings));
-        assertEquals(List.of(8), bottom.calls().stream().map(GrossErrors.Call::sounding).toList());
+        assertEquals(
+                List.of(8),
+                bottom.calls().stream().map(GrossErrors.Call::sounding).toList());
         assertEquals(6, bottom.fits().size());
         double heeding = 0;
         for (int s = 3; s < 6; s++) {
@@ -94,8 +96,7 @@ class GrossErrorsTest {
     @ParameterizedTest
     @ValueSource(longs = {1, 2, 3, 4, 5, 6})
     void aSteepLedgeIsNoMistake(long seed) throws InputException {
-        List<Reading> readings =
-                fan(30, seed, (x, y) -> 0.7 + Math.max(0, Math.min(1, (y - 3.5 - 0.1 * x) / 0.4)));
+        List<Reading> readings = fan(30, seed, (x, y) -> 0.7 + Math.max(0, Math.min(1, (y - 3.5 - 0.1 * x) / 0.4)));
         FittedBottom bottom = TestPegs.fit(TestPegs.with(TestPegs.bend(), readings));
         assertEquals(List.of(), bottom.calls());
     }
@@ -112,14 +113,13 @@ class GrossErrorsTest {
     @Test
     void whatIsReadTwiceIsNoMistake() throws InputException {
         List<Reading> readings = new ArrayList<>(TestPegs.fan(29, 4));
-        int calls = TestPegs.fit(TestPegs.with(TestPegs.bend(), readings)).calls().size();
+        int calls =
+                TestPegs.fit(TestPegs.with(TestPegs.bend(), readings)).calls().size();
         assertEquals(1, calls, "the hump was read once");
         Reading hump = readings.get(19);
         Place beside = new Place(hump.place().xMetres() + 0.1, hump.place().yMetres() + 0.1);
         readings.add(Reading.of(
-                beside.distanceMetres(),
-                beside.angleDegrees(),
-                TestPegs.bottom(beside.xMetres(), beside.yMetres())));
+                beside.distanceMetres(), beside.angleDegrees(), TestPegs.bottom(beside.xMetres(), beside.yMetres())));
         FittedBottom again = TestPegs.fit(TestPegs.with(TestPegs.bend(), readings));
         assertEquals(List.of(), again.calls());
         assertEquals(
@@ -131,7 +131,10 @@ class GrossErrorsTest {
     /** With so few nothing can be said against a reading. */
     @Test
     void fewReadingsContradictNone() throws InputException {
-        assertEquals(List.of(), TestPegs.fit(TestPegs.with(TestPegs.bend(), withSlip(7, 3, 1.5))).calls());
+        assertEquals(
+                List.of(),
+                TestPegs.fit(TestPegs.with(TestPegs.bend(), withSlip(7, 3, 1.5)))
+                        .calls());
     }
 
     /** 14 m, 46 ft written for 4.6 ft, in a water of some 1.5 m. */
@@ -163,8 +166,8 @@ class GrossErrorsTest {
         more.add(Reading.of(8.3, -24, 1.5));
         Survey now = Survey.of(
                 TestPegs.with(TestPegs.bend(), more), before.survey().water().orElseThrow());
-        IncrementalUpdate update = IncrementalUpdate.of(before, before.grid(Monitor.NONE), now)
-                .orElseThrow();
+        IncrementalUpdate update =
+                IncrementalUpdate.of(before, before.grid(Monitor.NONE), now).orElseThrow();
         assertEquals(
                 List.of(15),
                 update.bottom().calls().stream().map(GrossErrors.Call::sounding).toList());

@@ -131,7 +131,9 @@ class MixtureTest {
         assertEquals(counting.length, disc.components().size());
         for (int i = 0; i < counting.length; i++) {
             assertEquals(bottom.weight(counting[i]), disc.components().get(i).weight());
-            assertEquals(bottom.fits().get(counting[i]).disc(-2, 4), disc.components().get(i).disc());
+            assertEquals(
+                    bottom.fits().get(counting[i]).disc(-2, 4),
+                    disc.components().get(i).disc());
         }
     }
 }

@@ -90,7 +90,9 @@ class StackingTest {
     @ValueSource(longs = {1, 2, 3, 4})
     void aPlaneIsNoTub(long seed) throws InputException {
         FittedBottom bottom = TestPegs.fit(fan(TestPegs.pond(), 30, seed, StackingTest::plane));
-        assertTrue(bottom.structures().get(0).structure() != Structure.TUB, bottom.structures().toString());
+        assertTrue(
+                bottom.structures().get(0).structure() != Structure.TUB,
+                bottom.structures().toString());
         assertTrue(weight(bottom, Structure.TUB) < 0.5, bottom.structures().toString());
     }
 
@@ -149,7 +151,8 @@ class StackingTest {
             double sum = 0;
             for (int s = 0; s < density.length; s++) {
                 // Of one structure alone the check is the leave-one-out mean and deviation.
-                var check = TestPegs.alone(fits.get(s)).readings().get(fits.get(s).observations().sounding[i]);
+                var check =
+                        TestPegs.alone(fits.get(s)).readings().get(fits.get(s).observations().sounding[i]);
                 double z = Math.min(4, Math.abs(check.standardised()));
                 density[s] = weights[s] * Math.exp(-z * z / 2) / check.expectedSdMetres();
                 sum += density[s];
@@ -166,7 +169,8 @@ class StackingTest {
     /** A deep hole that every structure misses says little of which of them is right: z² counts up to 16 only. */
     @Test
     void oneReadingFarOffDoesNotDecide() throws InputException {
-        List<Reading> readings = new ArrayList<>(fan(TestPegs.bend(), 30, 2, StackingTest::cut).readings());
+        List<Reading> readings =
+                new ArrayList<>(fan(TestPegs.bend(), 30, 2, StackingTest::cut).readings());
         double tub = weight(TestPegs.fit(TestPegs.with(TestPegs.bend(), readings)), Structure.TUB);
         readings.add(Reading.of(6, 5, 3.4));
         double with = weight(TestPegs.fit(TestPegs.with(TestPegs.bend(), readings)), Structure.TUB);

@@ -91,7 +91,11 @@ class MaternTest {
         // Three terms, each by an exponential within 1e-12.
         k.between(many, other, 1, row);
         for (int i = 0; i < 37; i++) {
-            assertEquals(k.between(many, i, other, 1), row[i], 3e-12, prior.structure().name());
+            assertEquals(
+                    k.between(many, i, other, 1),
+                    row[i],
+                    3e-12,
+                    prior.structure().name());
         }
     }
 

@@ -135,8 +135,8 @@ class RoughnessTest {
     @Test
     void levelGroundIsSurerThanASlopeWithTheSameReadingsAround() {
         assertTrue(sdAmongFour(2.1, USUAL) > sdAmongFour(6, USUAL));
-        Hyperparameters profile = new Hyperparameters(
-                USUAL.profileSdMetres(), USUAL.acrossMetres(), USUAL.alongMetres(), 0, 1, 0, 1, 1);
+        Hyperparameters profile =
+                new Hyperparameters(USUAL.profileSdMetres(), USUAL.acrossMetres(), USUAL.alongMetres(), 0, 1, 0, 1, 1);
         assertTrue(sdAmongFour(2.1, profile) > sdAmongFour(6, profile));
         // Before any reading: h is 0.7 on level ground and more than 1.2 on a slope of 1 in 3.
         assertTrue(Math.sqrt(profileVariance(2.1) / profileVariance(6)) > 1.5);
@@ -145,8 +145,8 @@ class RoughnessTest {
     /** Variance of the cross-profile at a place before any reading, by what the covariance is less without it. */
     private static double profileVariance(double y) {
         PlaceCoordinates place = at(tub(STRAIGHT, Scale.PEG), 0, y);
-        Hyperparameters none = new Hyperparameters(
-                0, 1, 1, USUAL.isotropicSdMetres(), USUAL.isotropicMetres(), 0, 1, 1);
+        Hyperparameters none =
+                new Hyperparameters(0, 1, 1, USUAL.isotropicSdMetres(), USUAL.isotropicMetres(), 0, 1, 1);
         return new BottomCovariance(USUAL, Scale.PEG).between(place, 0, place, 0)
                 - new BottomCovariance(none, Scale.PEG).between(place, 0, place, 0);
     }
@@ -176,8 +176,7 @@ class RoughnessTest {
         assertTrue(Double.isFinite(conditioned.logMarginalLikelihood()));
     }
 
-    private static double[] covariance(
-            BottomCovariance covariance, PlaceCoordinates places, int count, double noise) {
+    private static double[] covariance(BottomCovariance covariance, PlaceCoordinates places, int count, double noise) {
         double[] k = new double[count * count];
         for (int i = 0; i < count; i++) {
             for (int j = 0; j < count; j++) {
