@@ -34,6 +34,9 @@ final class GrossErrors {
     /** From this probability on a reading is called wrong. */
     static final double CALLED_FROM = 0.9;
 
+    /** A reading that is off by less is not looked at: bottoms have humps and holes as large, metres. */
+    private static final double LEAST_METRES = 0.25;
+
     private static final int MOST_CALLED = 3;
     private static final int MOST_TRIED = 5;
 
@@ -76,7 +79,8 @@ final class GrossErrors {
             double[] probability = probabilities(fits, weights, i -> 0.0);
             int most = -1;
             for (int i = 0; i < probability.length; i++) {
-                if (!tried.contains(i) && (most < 0 || probability[i] > probability[most])) {
+                boolean large = Math.abs(off(fits, weights, i)) >= LEAST_METRES;
+                if (large && !tried.contains(i) && (most < 0 || probability[i] > probability[most])) {
                     most = i;
                 }
             }
@@ -223,9 +227,11 @@ final class GrossErrors {
         return Math.exp(-off * off / (2 * v)) / Math.sqrt(v);
     }
 
-    /** P of one reading that is off by so much, from one normal. */
+    /** P of one reading that is off by so much, from one normal; 0 where that is less than is looked at. */
     static double probability(double off, double variance) {
-        return posterior(density(off, variance), density(off, variance + VARIANCE));
+        return Math.abs(off) < LEAST_METRES
+                ? 0
+                : posterior(density(off, variance), density(off, variance + VARIANCE));
     }
 
     /** What variance a fit has given an observation because it doubts it, square metres. */
