@@ -229,9 +229,7 @@ final class GrossErrors {
 
     /** P of one reading that is off by so much, from one normal; 0 where that is less than is looked at. */
     static double probability(double off, double variance) {
-        return Math.abs(off) < LEAST_METRES
-                ? 0
-                : posterior(density(off, variance), density(off, variance + VARIANCE));
+        return Math.abs(off) < LEAST_METRES ? 0 : posterior(density(off, variance), density(off, variance + VARIANCE));
     }
 
     /** What variance a fit has given an observation because it doubts it, square metres. */

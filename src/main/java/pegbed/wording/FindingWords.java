@@ -1,5 +1,6 @@
 package pegbed.wording;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import pegbed.findings.Area;
@@ -12,6 +13,8 @@ import pegbed.findings.Spot;
 import pegbed.findings.SteepestSlope;
 import pegbed.model.Peg;
 import pegbed.surface.BottomModel;
+import pegbed.surface.FittedBottom;
+import pegbed.surface.prior.Structure;
 
 /** The deepest place, the flat spots and the slopes of a peg in the person's words and units. */
 public final class FindingWords {
@@ -49,9 +52,31 @@ public final class FindingWords {
                 : Optional.empty();
     }
 
+    /** What kind of bottom the readings show, with the weights; empty where no readings decide between kinds. */
+    public static Optional<String> structure(FittedBottom bottom) {
+        List<String> kinds = bottom.structures().stream()
+                .filter(each -> each.weight() > 0 && each.structure() != Structure.BASIN)
+                .map(each -> kind(each.structure()) + " (" + Quantities.percent(each.weight()) + ")")
+                .toList();
+        if (kinds.isEmpty() || bottom.soundings() == 0) {
+            return Optional.empty();
+        }
+        String others = kinds.size() == 1 ? "" : ", then " + String.join(" and ", kinds.subList(1, kinds.size()));
+        return Optional.of("Most like " + kinds.get(0) + others + ".");
+    }
+
+    private static String kind(Structure structure) {
+        return switch (structure) {
+            case TUB -> "a cut with ledges";
+            case FALL -> "a fall away from the bank";
+            case OPEN -> "open ground";
+            case BASIN -> "a whole water";
+        };
+    }
+
     /** A spot: depth, doubt, place and slope. */
     public String spot(Spot spot) {
-        return quantities.depth(spot.depthMetres()) + " ± " + quantities.depth(spot.sdMetres()) + " at "
+        return quantities.depth(spot.depthMetres()) + " ± " + quantities.doubt(spot.sdMetres()) + " at "
                 + quantities.place(spot.place()) + ", " + Steepness.oneIn(spot.slope());
     }
 

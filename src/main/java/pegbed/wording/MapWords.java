@@ -41,7 +41,7 @@ public final class MapWords {
 
     /** The same in short: {@code 4 ft 2 in ± 3 in}. */
     public String shortDepth(double metres, double sdMetres) {
-        return quantities.depth(metres) + " ± " + quantities.depth(sdMetres);
+        return quantities.depth(metres) + " ± " + quantities.doubt(sdMetres);
     }
 
     /** How well the bottom is known as a whole, two sentences. */
@@ -67,7 +67,7 @@ public final class MapWords {
 
     /** A reading that the others contradict, with the doubt of what they expect. */
     public String suspiciousWithDoubt(ReadingCheck check) {
-        return contradicted(check) + " ± " + quantities.depth(check.expectedSdMetres()) + " there.";
+        return contradicted(check) + " ± " + quantities.doubt(check.expectedSdMetres()) + " there.";
     }
 
     private String contradicted(ReadingCheck check) {

@@ -16,8 +16,6 @@ import pegbed.guidance.ConfirmingReading;
 import pegbed.model.Bottom;
 import pegbed.model.Hazard;
 import pegbed.model.Place;
-import pegbed.model.Units;
-import pegbed.notation.FeetAndInches;
 import pegbed.plan.LineCandidate;
 import pegbed.plan.LineCandidates;
 import pegbed.plan.Plan;
@@ -39,12 +37,10 @@ public final class PlanWords {
 
     private final Plan plan;
     private final Quantities quantities;
-    private final Units units;
 
     private PlanWords(Plan plan) {
         this.plan = plan;
         quantities = Quantities.of(plan.findings().map().peg());
-        units = plan.findings().map().peg().units();
     }
 
     public static PlanWords of(Plan plan) {
@@ -101,8 +97,7 @@ public final class PlanWords {
 
     /** A small length, never nothing: at least an inch or a centimetre. */
     String small(double metres) {
-        double smallest = units.depth() == Units.Depth.FEET ? FeetAndInches.INCH_METRES : 0.01;
-        return quantities.depth(Math.max(smallest, metres));
+        return quantities.doubt(metres);
     }
 
     /** Steepness and which way it falls, such as {@code 1 in 8, deeper to the right}. */

@@ -55,6 +55,11 @@ public final class Quantities {
         return depth(metres, 2);
     }
 
+    /** As {@link #depth} for a standard deviation: never less than 1 in or 1 cm, since nothing is known better. */
+    public String doubt(double metres) {
+        return depth(Math.max(units.depth() == Units.Depth.FEET ? FeetAndInches.INCH_METRES : 0.01, metres));
+    }
+
     /** A day, such as {@code 2 May 2026}. */
     public static String day(TemporalAccessor day) {
         return DAY.format(day);

@@ -3,6 +3,7 @@ package pegbed.cli.output;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.Locale;
 import pegbed.findings.Area;
 import pegbed.findings.Deepest;
 import pegbed.findings.Findings;
@@ -27,6 +28,14 @@ public final class LinesJson {
         root.put("readings", findings.map().bottom().soundings());
         root.put("learned", findings.map().bottom().learned());
         NeighbouringPegsJson.put(root, findings.map().bottom().lesson());
+        ArrayNode structures = root.putArray("structures");
+        findings.map()
+                .bottom()
+                .structures()
+                .forEach(each -> structures
+                        .addObject()
+                        .put("name", each.structure().name().toLowerCase(Locale.ROOT))
+                        .put("weight", Output.rounded(each.weight(), 3)));
         root.put("target_m", Output.rounded(findings.targetMetres(), 3));
         root.set("deepest", deepest(findings.map().peg(), findings.deepest()));
         ArrayNode flats = root.putArray("flats");

@@ -37,6 +37,7 @@ public final class LinesText {
         out.println(peg.name().title() + ", " + Quantities.readings(readings));
         FindingWords.fewReadings(readings).ifPresent(out::println);
         MapWords.neighbours(findings.map()).ifPresent(out::println);
+        FindingWords.structure(findings.map().bottom()).ifPresent(out::println);
         out.println();
         out.println("Deepest usable");
         out.println("  " + words.spot(findings.deepest().spot()));
