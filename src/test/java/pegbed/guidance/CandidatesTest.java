@@ -82,7 +82,7 @@ class CandidatesTest {
 
     private static boolean isWide(Candidate candidate) {
         double degrees = Math.abs(candidate.angleDegrees());
-        return degrees > 90 || degrees > 70 && candidate.distanceMetres() > 7;
+        return degrees > 90 || (degrees > 70 && candidate.distanceMetres() > 7);
     }
 
     @Test
