@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicInteger;
 import pegbed.model.Monitor;
 import pegbed.surface.gaussian.Bfgs;
 import pegbed.surface.prior.Hyperparameters;
@@ -57,6 +58,7 @@ public final class BottomModel {
     public static FittedBottom fitExactly(Survey survey, NeighbouringPegs neighbours, Monitor monitor) {
         Scale scale = scale(survey);
         List<Structure> structures = survey.water().isEmpty() ? List.of(Structure.BASIN) : BANKED;
+        AtomicInteger done = new AtomicInteger();
         List<StructureFit> fits = structures.parallelStream()
                 .map(structure -> {
                     StructurePrior prior = new StructurePrior(structure, survey.coordinates(), scale);
@@ -66,10 +68,11 @@ public final class BottomModel {
                         prior = prior.with(said.shared());
                         priors = said.priors();
                     }
-                    return fit(survey, prior, priors, monitor);
+                    StructureFit fit = fit(survey, prior, priors, monitor);
+                    monitor.progress((double) done.incrementAndGet() / (structures.size() + 1));
+                    return fit;
                 })
                 .toList();
-        monitor.progress(1);
         boolean learned = fits.get(0).observations().real >= LEARNS_FROM;
         return new FittedBottom(survey, neighbours, fits, Stacking.weights(fits), learned, List.of());
     }

@@ -61,9 +61,9 @@ class GuidanceWordsTest {
     }
 
     @Test
-    void aShelfAcrossIsNamedOnlyWhereThereIsAFarBank() {
+    void aLedgeAcrossIsNamedOnlyWhereThereIsAFarBank() {
         assertTrue(why(new Reason.FlatSpotSought(Reason.FlatQuestion.SLOPE, Zone.ACROSS, true, 0.8))
-                .contains("the shelf across"));
+                .contains("the ledge across"));
         assertTrue(why(new Reason.FlatSpotSought(Reason.FlatQuestion.SLOPE, Zone.ACROSS, false, 0.8))
                 .contains("the bottom further out"));
     }
