@@ -109,23 +109,30 @@ class GrossErrorsTest {
         assertTrue(bottom.readings().stream().allMatch(check -> check.wrongProbability() == 0));
     }
 
-    /** A hump of 25 cm that one reading found stands alone; a second beside it settles that it is there. */
+    /** A hump of 25 cm, which one reading of this fan found, is what bottoms have. */
+    @Test
+    void aSmallHumpIsNoMistake() throws InputException {
+        assertEquals(
+                List.of(),
+                TestPegs.fit(TestPegs.with(TestPegs.bend(), TestPegs.fan(29, 4))).calls());
+    }
+
+    /** A narrow hump of 60 cm that one reading found stands alone; a second beside it settles that it is there. */
     @Test
     void whatIsReadTwiceIsNoMistake() throws InputException {
         List<Reading> readings = new ArrayList<>(TestPegs.fan(29, 4));
-        int calls =
-                TestPegs.fit(TestPegs.with(TestPegs.bend(), readings)).calls().size();
-        assertEquals(1, calls, "the hump was read once");
-        Reading hump = readings.get(19);
-        Place beside = new Place(hump.place().xMetres() + 0.1, hump.place().yMetres() + 0.1);
-        readings.add(Reading.of(
-                beside.distanceMetres(), beside.angleDegrees(), TestPegs.bottom(beside.xMetres(), beside.yMetres())));
+        Place place = readings.get(19).place();
+        double depth = readings.get(19).depthMetres() - 0.4;
+        readings.set(19, Reading.of(place.distanceMetres(), place.angleDegrees(), depth));
+        assertEquals(
+                1,
+                TestPegs.fit(TestPegs.with(TestPegs.bend(), readings)).calls().size(),
+                "the hump was read once");
+        Place beside = new Place(place.xMetres() + 0.1, place.yMetres() + 0.1);
+        readings.add(Reading.of(beside.distanceMetres(), beside.angleDegrees(), depth));
         FittedBottom again = TestPegs.fit(TestPegs.with(TestPegs.bend(), readings));
         assertEquals(List.of(), again.calls());
-        assertEquals(
-                hump.depthMetres(),
-                again.at(hump.place().xMetres(), hump.place().yMetres()).depthMetres(),
-                0.08);
+        assertEquals(depth, again.at(place.xMetres(), place.yMetres()).depthMetres(), 0.08);
     }
 
     /** With so few nothing can be said against a reading. */
