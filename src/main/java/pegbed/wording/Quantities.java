@@ -60,6 +60,11 @@ public final class Quantities {
         return depth(Math.max(units.depth() == Units.Depth.FEET ? FeetAndInches.INCH_METRES : 0.01, metres));
     }
 
+    /** The smallest step of {@link #depthToHalfInch}, metres. */
+    double smallestStepMetres() {
+        return units.depth() == Units.Depth.FEET ? FeetAndInches.INCH_METRES / 2 : 0.01;
+    }
+
     /** A day, such as {@code 2 May 2026}. */
     public static String day(TemporalAccessor day) {
         return DAY.format(day);

@@ -74,7 +74,11 @@ public final class RigWords {
             return "one line, one mark";
         }
         boolean same = rig.settings().stream().map(this::hookToTip).distinct().count() == 1;
-        return same ? "one mark serves all" : "slide the float " + quantities.depthToHalfInch(rig.travelMetres());
+        // Marks are said to the half inch, or the centimetre: where they differ, the slide is that much at least.
+        double least = quantities.smallestStepMetres();
+        return same
+                ? "one mark serves all"
+                : "slide the float " + quantities.depthToHalfInch(Math.max(least, rig.travelMetres()));
     }
 
     public String hookLength(Rig rig) {
