@@ -4,7 +4,6 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import pegbed.cli.output.Output;
 import pegbed.model.InputException;
@@ -38,15 +37,8 @@ final class AddCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws InputException {
-        PegArgument file = PegArgument.change(path);
-        Peg peg = file.peg();
-        List<String> echoes = new ArrayList<>();
-        for (String typed : lines) {
-            Line line = Notation.of(peg).parse(typed);
-            echoes.add(TypedLineWords.of(peg).understood(line));
-            peg = Entry.in(peg, line);
-        }
-        PegArgument.save(path, peg, Optional.of(file.fingerprint()), output.err());
+        List<String> echoes =
+                PegArgument.change(path, output.err(), this::added).answer();
         if (output.json()) {
             ArrayNode added = output.array();
             echoes.forEach(added::add);
@@ -55,5 +47,17 @@ final class AddCommand implements Callable<Integer> {
             echoes.forEach(echo -> output.out().println("Added: " + echo));
         }
         return 0;
+    }
+
+    /** The peg with the lines, and how each was understood. */
+    private PegArgument.Changed<List<String>> added(Peg before) throws InputException {
+        Peg peg = before;
+        List<String> echoes = new ArrayList<>();
+        for (String typed : lines) {
+            Line line = Notation.of(peg).parse(typed);
+            echoes.add(TypedLineWords.of(peg).understood(line));
+            peg = Entry.in(peg, line);
+        }
+        return new PegArgument.Changed<>(peg, echoes);
     }
 }

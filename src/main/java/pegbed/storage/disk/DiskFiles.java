@@ -4,6 +4,7 @@ import java.io.Closeable;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -68,6 +69,26 @@ final class DiskFiles implements FileOps {
             view.setPermissions(Files.getPosixFilePermissions(to));
         }
         Files.move(from, to, StandardCopyOption.ATOMIC_MOVE);
+    }
+
+    @Override
+    public void nameNew(Path from, Path to) throws IOException {
+        try {
+            Files.createLink(to, from);
+        } catch (FileAlreadyExistsException e) {
+            throw e;
+        } catch (IOException | UnsupportedOperationException noLinksHere) {
+            if (Files.exists(to)) {
+                throw new FileAlreadyExistsException(to.toString());
+            }
+            Files.move(from, to, StandardCopyOption.ATOMIC_MOVE);
+            return;
+        }
+        try {
+            Files.deleteIfExists(from);
+        } catch (IOException e) {
+            // The file has its name; the other one is swept by the next save.
+        }
     }
 
     @Override

@@ -31,6 +31,13 @@ public interface FileOps {
     /** Gives a file another name in one step, in place of any file of that name, whose permissions it takes. */
     void rename(Path from, Path to) throws IOException;
 
+    /**
+     * Gives a file a name that nobody has yet, in one step. On a disk without links that step is two: a look, and the rename.
+     *
+     * @throws java.nio.file.FileAlreadyExistsException if there is a file of that name; the first keeps its name
+     */
+    void nameNew(Path from, Path to) throws IOException;
+
     /** Removes a file; does nothing if there is none. */
     void delete(Path path) throws IOException;
 

@@ -97,6 +97,12 @@ public final class FaultyFiles implements FileOps {
     }
 
     @Override
+    public void nameNew(Path from, Path to) throws IOException {
+        failsNow("nameNew");
+        DISK.nameNew(from, to);
+    }
+
+    @Override
     public void delete(Path path) throws IOException {
         failsNow("delete");
         DISK.delete(path);
