@@ -139,10 +139,10 @@ public final class AtomicFileWriter {
         Optional<Path> kept = Optional.empty();
         boolean done = false;
         try {
-            writeAndCompare(fresh, bytes);
+            writeAndCompare(fresh, bytes, target);
             if (before.isPresent()) {
                 kept = Optional.of(nextVersion(target));
-                keep(kept.get(), before.get());
+                keep(kept.get(), before.get(), target);
             }
             refuseIfChanged(name, contents(target), before.map(Fingerprint::of));
             if (before.isEmpty()) {
@@ -159,13 +159,13 @@ public final class AtomicFileWriter {
         }
     }
 
-    private void keep(Path version, byte[] bytes) throws IOException {
+    private void keep(Path version, byte[] bytes, Path target) throws IOException {
         Path folder = version.getParent();
         files.createFolder(folder);
         Path fresh = folder.resolve(temporaryName(version));
         boolean done = false;
         try {
-            writeAndCompare(fresh, bytes);
+            writeAndCompare(fresh, bytes, target);
             files.rename(fresh, version);
             done = true;
         } finally {
@@ -175,8 +175,8 @@ public final class AtomicFileWriter {
         }
     }
 
-    private void writeAndCompare(Path fresh, byte[] bytes) throws IOException {
-        files.write(fresh, bytes);
+    private void writeAndCompare(Path fresh, byte[] bytes, Path like) throws IOException {
+        files.write(fresh, bytes, like);
         if (!Arrays.equals(files.read(fresh), bytes)) {
             throw new FileSystemException(fresh.toString(), null, "what was written reads back differently");
         }

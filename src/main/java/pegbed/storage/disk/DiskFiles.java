@@ -10,8 +10,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
-import java.nio.file.attribute.PosixFileAttributeView;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /** The disk of this machine. */
@@ -52,8 +53,10 @@ final class DiskFiles implements FileOps {
     }
 
     @Override
-    public void write(Path path, byte[] bytes) throws IOException {
-        try (FileChannel channel = FileChannel.open(path, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
+    public void write(Path path, byte[] bytes, Path like) throws IOException {
+        Set<StandardOpenOption> fresh = EnumSet.of(StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
+        try (FileChannel channel = FileChannel.open(path, fresh, FileModes.of(like))) {
+            FileModes.copy(like, path);
             ByteBuffer rest = ByteBuffer.wrap(bytes);
             while (rest.hasRemaining()) {
                 channel.write(rest);
@@ -64,10 +67,6 @@ final class DiskFiles implements FileOps {
 
     @Override
     public void rename(Path from, Path to) throws IOException {
-        PosixFileAttributeView view = Files.getFileAttributeView(from, PosixFileAttributeView.class);
-        if (view != null && Files.exists(to)) {
-            view.setPermissions(Files.getPosixFilePermissions(to));
-        }
         Files.move(from, to, StandardCopyOption.ATOMIC_MOVE);
     }
 

@@ -25,10 +25,14 @@ public interface FileOps {
     /** All bytes of a file. */
     byte[] read(Path path) throws IOException;
 
-    /** Makes a new file of these bytes and returns once they are on the disk. */
-    void write(Path path, byte[] bytes) throws IOException;
+    /**
+     * Makes a new file of these bytes and returns once they are on the disk.
+     *
+     * @param like the file whose permissions, owner and group it gets; where there is none, the usual ones
+     */
+    void write(Path path, byte[] bytes, Path like) throws IOException;
 
-    /** Gives a file another name in one step, in place of any file of that name, whose permissions it takes. */
+    /** Gives a file another name in one step, in place of any file of that name. */
     void rename(Path from, Path to) throws IOException;
 
     /**
