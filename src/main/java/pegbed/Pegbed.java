@@ -22,6 +22,8 @@ public final class Pegbed {
     }
 
     private static int command(String... args) {
+        // Pictures are drawn in memory; a DISPLAY that leads to no server is nothing to a command.
+        System.setProperty("java.awt.headless", "true");
         ClassPreloading.begin(args);
         return Cli.run(args, System.out, System.err);
     }

@@ -8,6 +8,15 @@ import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
+import java.io.InputStream;
+import java.io.PrintStream;
+import java.io.PrintWriter;
+import java.text.DecimalFormat;
+import java.text.NumberFormat;
+import java.time.format.DateTimeFormatter;
+import java.util.Formatter;
+import java.util.Locale;
+import java.util.Scanner;
 
 /** The allowed arrows between packages; the map of them is in DEVELOPERS.md. */
 @AnalyzeClasses(packages = "pegbed", importOptions = ImportOption.DoNotIncludeTests.class)
@@ -138,6 +147,44 @@ class ArchitectureTest {
             .should()
             .dependOnClassesThat()
             .resideInAnyPackage("javafx..");
+
+    /** What is printed and stored does not hang on the person's language: digits, decimal points, capitals. */
+    @ArchTest
+    static final ArchRule formattingNamesItsLocale = noClasses()
+            .should()
+            .callMethod(String.class, "format", String.class, Object[].class)
+            .orShould()
+            .callMethod(String.class, "formatted", Object[].class)
+            .orShould()
+            .callMethod(String.class, "toUpperCase")
+            .orShould()
+            .callMethod(String.class, "toLowerCase")
+            .orShould()
+            .callMethod(PrintStream.class, "printf", String.class, Object[].class)
+            .orShould()
+            .callMethod(PrintStream.class, "format", String.class, Object[].class)
+            .orShould()
+            .callMethod(PrintWriter.class, "printf", String.class, Object[].class)
+            .orShould()
+            .callMethod(PrintWriter.class, "format", String.class, Object[].class)
+            .orShould()
+            .callConstructor(Formatter.class)
+            .orShould()
+            .callConstructor(Formatter.class, Appendable.class)
+            .orShould()
+            .callConstructor(Scanner.class, InputStream.class)
+            .orShould()
+            .callConstructor(Scanner.class, String.class)
+            .orShould()
+            .callMethod(DateTimeFormatter.class, "ofPattern", String.class)
+            .orShould()
+            .callMethod(NumberFormat.class, "getInstance")
+            .orShould()
+            .callMethod(NumberFormat.class, "getNumberInstance")
+            .orShould()
+            .callConstructor(DecimalFormat.class, String.class)
+            .orShould()
+            .callMethod(Locale.class, "getDefault");
 
     @ArchTest
     static final ArchRule streamsOnlyInCli = noClasses()

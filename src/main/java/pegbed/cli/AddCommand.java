@@ -4,14 +4,18 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import pegbed.cli.output.Output;
+import pegbed.findings.PegMap;
 import pegbed.model.InputException;
+import pegbed.model.Monitor;
 import pegbed.model.Peg;
 import pegbed.notation.Entry;
 import pegbed.notation.Line;
 import pegbed.notation.Notation;
+import pegbed.surface.BottomModel;
+import pegbed.surface.survey.Survey;
+import pegbed.wording.MapWords;
 import pegbed.wording.TypedLineWords;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -38,15 +42,8 @@ final class AddCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws InputException {
-        PegArgument file = PegArgument.change(path);
-        Peg peg = file.peg();
-        List<String> echoes = new ArrayList<>();
-        for (String typed : lines) {
-            Line line = Notation.of(peg).parse(typed);
-            echoes.add(TypedLineWords.of(peg).understood(line));
-            peg = Entry.in(peg, line);
-        }
-        PegArgument.save(path, peg, Optional.of(file.fingerprint()), output.err());
+        PegArgument.Changed<Added> changed = PegArgument.change(path, output.err(), this::added);
+        List<String> echoes = changed.answer().echoes();
         if (output.json()) {
             ArrayNode added = output.array();
             echoes.forEach(added::add);
@@ -54,6 +51,49 @@ final class AddCommand implements Callable<Integer> {
         } else {
             echoes.forEach(echo -> output.out().println("Added: " + echo));
         }
+        output.out().flush();
+        warnOfUnexpected(changed.peg(), changed.answer().readings());
         return 0;
+    }
+
+    /**
+     * Names the latest readings of today's visit that the others contradict, as a wrong unit or a slip of the finger does.
+     *
+     * @param readings how many were added
+     */
+    private void warnOfUnexpected(Peg peg, int readings) throws InputException {
+        int all = peg.visits().stream()
+                .mapToInt(visit -> visit.readings().size())
+                .sum();
+        if (readings == 0) {
+            return;
+        }
+        MapWords words = MapWords.of(peg);
+        BottomModel.fit(Survey.of(peg), Monitor.NONE).readings().stream()
+                .filter(check -> check.sounding() >= all - readings && check.sounding() < all)
+                .filter(check -> check.wrongProbability() > PegMap.SUSPICIOUS)
+                .forEach(check -> output.err().println("Warning: " + words.suspiciousAsTyped(check)));
+    }
+
+    /**
+     * What was added.
+     *
+     * @param echoes how each line was understood
+     * @param readings how many of them are readings
+     */
+    private record Added(List<String> echoes, int readings) {}
+
+    /** The peg with the lines. */
+    private PegArgument.Changed<Added> added(Peg before) throws InputException {
+        Peg peg = before;
+        List<String> echoes = new ArrayList<>();
+        int readings = 0;
+        for (String typed : lines) {
+            Line line = Notation.of(peg).parse(typed);
+            echoes.add(TypedLineWords.of(peg).understood(line));
+            peg = Entry.in(peg, line);
+            readings += line instanceof Line.ReadingLine ? 1 : 0;
+        }
+        return new PegArgument.Changed<>(peg, new Added(echoes, readings));
     }
 }

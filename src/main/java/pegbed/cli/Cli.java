@@ -31,6 +31,9 @@ public final class Cli {
 
     private static final String FAILURE = "This command stopped at an error of the program's own";
 
+    private static final String LOST_OUTPUT = "Not all of the answer could be written to standard output: its disk is full,"
+            + " or what reads it has ended. What the command was to do to files is done.";
+
     /** The answer is no. */
     public static final int NO = 1;
 
@@ -102,6 +105,10 @@ public final class Cli {
             status = unexpected(e, line.getErr(), ownFolder);
         }
         line.getOut().flush();
+        if (out.checkError()) {
+            line.getErr().println(LOST_OUTPUT);
+            return BAD_INPUT;
+        }
         return status;
     }
 

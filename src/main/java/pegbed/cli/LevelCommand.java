@@ -6,7 +6,6 @@ import java.time.ZoneId;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import pegbed.cli.output.AfterCheck;
@@ -67,8 +66,25 @@ public final class LevelCommand implements Callable<Integer> {
     @Override
     public Integer call() throws InputException {
         boolean changes = arrive || board != null || !checks.isEmpty() || dugOut;
-        PegArgument file = changes ? PegArgument.change(path) : PegArgument.look(path, output.err());
-        Peg peg = file.peg();
+        PegArgument.Changed<Answers> changed = changes
+                ? PegArgument.change(path, output.err(), this::answered)
+                : answered(PegArgument.look(path, output.err()).peg());
+        LevelAnswer answer = changed.answer().last();
+        List<AfterCheck> after = changed.answer().after();
+        if (output.json()) {
+            output.print(LevelJson.of(changed.peg(), answer, after));
+        } else {
+            LevelText.print(changed.peg(), answer, after, output.out());
+        }
+        return 0;
+    }
+
+    /** The answer after each check reading, and the last. */
+    private record Answers(List<AfterCheck> after, LevelAnswer last) {}
+
+    /** The peg with what the options say, and the answers. */
+    private PegArgument.Changed<Answers> answered(Peg before) throws InputException {
+        Peg peg = before;
         if (arrive) {
             OffsetDateTime now = OffsetDateTime.now(ZoneId.systemDefault()).truncatedTo(ChronoUnit.SECONDS);
             peg = VisitEdits.begin(peg, now).change().apply(peg);
@@ -97,14 +113,6 @@ public final class LevelCommand implements Callable<Integer> {
         LevelAnswer answer = after.isEmpty()
                 ? LevelAnswer.of(PegMap.of(peg, Monitor.NONE))
                 : after.get(after.size() - 1).answer();
-        if (changes) {
-            PegArgument.save(path, peg, Optional.of(file.fingerprint()), output.err());
-        }
-        if (output.json()) {
-            output.print(LevelJson.of(peg, answer, after));
-        } else {
-            LevelText.print(peg, answer, after, output.out());
-        }
-        return 0;
+        return new PegArgument.Changed<>(peg, new Answers(after, answer));
     }
 }

@@ -3,7 +3,6 @@ package pegbed.cli;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import pegbed.cli.output.Output;
 import pegbed.model.InputException;
@@ -72,8 +71,7 @@ final class NewCommand implements Callable<Integer> {
     @Override
     public Integer call() throws InputException {
         if (!replace && hasContent(path)) {
-            throw new InputException(path
-                    + " exists; give another name, or --replace to write over it (it is kept as an earlier version).");
+            throw exists();
         }
         ReadingsTable table = ReadingsTable.read(readings);
         BanksTable lines = BanksTable.read(banks);
@@ -87,7 +85,12 @@ final class NewCommand implements Callable<Integer> {
         if (!usualRigs) {
             peg = withOwnRigs(peg);
         }
-        PegArgument.save(path, peg, Optional.empty(), output.err());
+        try {
+            PegArgument.make(path, peg, replace, output.err());
+        } catch (InputException e) {
+            // Somebody else made it while this command read its tables.
+            throw !replace && hasContent(path) ? exists() : e;
+        }
         if (output.json()) {
             output.print(output.object()
                     .put("peg", path.toString())
@@ -97,6 +100,11 @@ final class NewCommand implements Callable<Integer> {
             output.out().println("Made " + path + " with " + count + (count == 1 ? " reading." : " readings."));
         }
         return 0;
+    }
+
+    private InputException exists() {
+        return new InputException(
+                path + " exists; give another name, or --replace to write over it (it is kept as an earlier version).");
     }
 
     /** With the person's own rigs; where these can't be read that is said, and the usual ones are tied. */

@@ -1,5 +1,7 @@
 package pegbed.cli;
 
+import java.io.Closeable;
+import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -7,6 +9,7 @@ import pegbed.geometry.Doubts;
 import pegbed.geometry.PegWater;
 import pegbed.model.InputException;
 import pegbed.model.Peg;
+import pegbed.storage.disk.AtomicFileWriter;
 import pegbed.storage.disk.PegFile;
 import pegbed.storage.peg.Fingerprint;
 import pegbed.storage.peg.Opened;
@@ -30,7 +33,7 @@ record PegArgument(Path path, Peg peg, Fingerprint fingerprint) {
     }
 
     /** Reads a file to change it; a damaged one is refused. */
-    static PegArgument change(Path path) throws InputException {
+    private static PegArgument change(Path path) throws InputException {
         Opened opened = PegFile.read(path);
         if (opened instanceof Opened.Recovered damaged) {
             throw new InputException(path.getFileName() + " is damaged at " + damaged.where() + ": " + damaged.why()
@@ -39,19 +42,61 @@ record PegArgument(Path path, Peg peg, Fingerprint fingerprint) {
         return new PegArgument(path, opened.peg(), opened.fingerprint());
     }
 
+    /** What a command makes of a peg, and answers. */
+    interface Change<A> {
+        Changed<A> of(Peg peg) throws InputException;
+    }
+
+    /** A changed peg, and what is answered about it. */
+    record Changed<A>(Peg peg, A answer) {}
+
     /**
-     * Looks a changed peg over, warns of misplaced readings, and saves it.
+     * Changes a peg file: tried on what it holds now, and saved with nobody else between reading and saving. Where another
+     * program has saved it meanwhile, it is read again and changed as it then is, so that both changes are kept.
      *
-     * @param expected the fingerprint of the file that is written over; empty for a new file
+     * @throws InputException if the change is refused, the file is damaged or can't be saved, or another program holds it
+     *     for longer than five seconds; the file is then as it was
+     */
+    static <A> Changed<A> change(Path path, PrintWriter err, Change<A> change) throws InputException {
+        PegArgument tried = change(path);
+        Changed<A> first = change.of(tried.peg());
+        try (Closeable alone = PegFile.lock(path)) {
+            PegArgument now = change(path);
+            Changed<A> changed = now.fingerprint().equals(tried.fingerprint()) ? first : change.of(now.peg());
+            save(path, changed.peg(), to -> PegFile.save(to, changed.peg(), Optional.of(now.fingerprint())), err);
+            return changed;
+        } catch (IOException e) {
+            throw new InputException(
+                    path.getFileName() + " was saved, but could not be let go of: " + AtomicFileWriter.reason(e) + ".", e);
+        }
+    }
+
+    /**
+     * Makes a peg file.
+     *
+     * @param replace whether a file that is there may be written over
      * @throws InputException if the banks can't be used, readings contradict each other, or it can't be saved
      */
-    static void save(Path path, Peg peg, Optional<Fingerprint> expected, PrintWriter err) throws InputException {
+    static void make(Path path, Peg peg, boolean replace, PrintWriter err) throws InputException {
+        if (replace) {
+            save(path, peg, to -> PegFile.save(to, peg, Optional.empty()), err);
+        } else {
+            save(path, peg, to -> PegFile.create(to, peg), err);
+        }
+    }
+
+    private interface Saving {
+        void to(Path path) throws InputException;
+    }
+
+    /** Looks a peg over, saves it, and warns of misplaced readings. */
+    private static void save(Path path, Peg peg, Saving saving, PrintWriter err) throws InputException {
         PegWater water = PegWater.of(peg);
         Optional<String> contradiction = Doubts.contradiction(peg);
         if (contradiction.isPresent()) {
             throw new InputException(contradiction.get());
         }
-        PegFile.save(path, peg, expected);
+        saving.to(path);
         Doubts.sentences(Doubts.misplaced(peg, water)).forEach(odd -> err.println("Warning: " + odd));
     }
 }

@@ -72,7 +72,7 @@ public final class MapWords {
 
     private String contradicted(ReadingCheck check) {
         return "Reading " + (check.sounding() + 1) + " says " + quantities.depth(check.readMetres())
-                + "; the others expect " + quantities.depth(check.expectedMetres());
+                + "; the others expect " + quantities.depth(Math.max(0, check.expectedMetres()));
     }
 
     /** The same beside the reading itself, with what to do. */
@@ -80,6 +80,15 @@ public final class MapWords {
         return "The readings about it expect " + quantities.depth(Math.max(0, check.expectedMetres()))
                 + " here, give or take " + quantities.depth(check.expectedSdMetres()) + "; "
                 + quantities.depth(check.readMetres()) + " was read. Plumb it again or delete it.";
+    }
+
+    /** A reading that was just typed and that the others contradict: by how much, and what to do. */
+    public String suspiciousAsTyped(ReadingCheck check) {
+        double expected = Math.max(0, check.expectedMetres());
+        return contradicted(check) + ", give or take " + quantities.depth(check.expectedSdMetres()) + ": it is "
+                + quantities.depth(Math.abs(check.readMetres() - expected))
+                + (check.readMetres() > expected ? " deeper" : " shallower")
+                + " than that. It was added; if it was typed wrongly, delete it in the window, else plumb it again.";
     }
 
     /** What a map has from other pegs, one sentence; empty where it stands by itself. */

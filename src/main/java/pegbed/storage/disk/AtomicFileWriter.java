@@ -36,6 +36,8 @@ public final class AtomicFileWriter {
     /** Folder of the earlier versions, beside the file. */
     public static final String EARLIER_FOLDER = PegReader.EARLIER_FOLDER;
 
+    private static final Fingerprint NOTHING = Fingerprint.of(new byte[0]);
+
     private final FileOps files;
 
     public AtomicFileWriter(FileOps files) {
@@ -73,10 +75,11 @@ public final class AtomicFileWriter {
                 throw new AccessDeniedException(target.toString());
             }
             if (before.isPresent()) {
-                Path lock = target.resolveSibling(EARLIER_FOLDER).resolve(name(target) + ".lock");
-                try (Closeable alone = files.lock(lock)) {
+                try (Closeable alone = files.lock(lockFile(target))) {
                     sweep(target);
-                    replace(name, target, before, bytes);
+                    Optional<byte[]> now = contents(target);
+                    refuseIfChanged(name, now, expected);
+                    replace(name, target, now, bytes);
                 }
             } else {
                 replace(name, target, before, bytes);
@@ -86,6 +89,38 @@ public final class AtomicFileWriter {
         } catch (IOException | UncheckedIOException | UnsupportedOperationException | SecurityException e) {
             throw new InputException(name + " could not be saved: " + reason(e) + ".", e);
         }
+    }
+
+    /**
+     * Makes a file that is not there yet, or is empty. Of several programs that make one at the same moment, one does.
+     *
+     * @return the fingerprint of the file as it now is
+     * @throws InputException if it is there, or could not be made; what is there is then as it was
+     */
+    public Fingerprint create(Path path, byte[] bytes) throws InputException {
+        return save(path, bytes, Optional.of(NOTHING));
+    }
+
+    /**
+     * Keeps everybody else from saving a file until this is closed, so that what was read of it is still so when it is saved.
+     * The thread that holds it may save the file.
+     *
+     * @throws InputException if another program holds it for longer than five seconds, or there is no such file
+     */
+    public Closeable lock(Path path) throws InputException {
+        try {
+            Path target = files.real(path);
+            if (!files.exists(target)) {
+                throw new InputException("There is no file " + path + ".");
+            }
+            return files.lock(lockFile(target));
+        } catch (IOException | UncheckedIOException | SecurityException e) {
+            throw new InputException(name(path) + " could not be changed: " + reason(e) + ".", e);
+        }
+    }
+
+    private static Path lockFile(Path target) {
+        return target.resolveSibling(EARLIER_FOLDER).resolve(name(target) + ".lock");
     }
 
     /** The earlier versions of a file, the latest first. */
@@ -104,16 +139,17 @@ public final class AtomicFileWriter {
         Optional<Path> kept = Optional.empty();
         boolean done = false;
         try {
-            writeAndCompare(fresh, bytes);
+            writeAndCompare(fresh, bytes, target);
             if (before.isPresent()) {
                 kept = Optional.of(nextVersion(target));
-                keep(kept.get(), before.get());
+                keep(kept.get(), before.get(), target);
             }
             refuseIfChanged(name, contents(target), before.map(Fingerprint::of));
-            if (before.isEmpty() && files.exists(target)) {
-                throw new FileAlreadyExistsException(target.toString());
+            if (before.isEmpty()) {
+                files.nameNew(fresh, target);
+            } else {
+                files.rename(fresh, target);
             }
-            files.rename(fresh, target);
             done = true;
         } finally {
             if (!done) {
@@ -123,13 +159,13 @@ public final class AtomicFileWriter {
         }
     }
 
-    private void keep(Path version, byte[] bytes) throws IOException {
+    private void keep(Path version, byte[] bytes, Path target) throws IOException {
         Path folder = version.getParent();
         files.createFolder(folder);
         Path fresh = folder.resolve(temporaryName(version));
         boolean done = false;
         try {
-            writeAndCompare(fresh, bytes);
+            writeAndCompare(fresh, bytes, target);
             files.rename(fresh, version);
             done = true;
         } finally {
@@ -139,8 +175,8 @@ public final class AtomicFileWriter {
         }
     }
 
-    private void writeAndCompare(Path fresh, byte[] bytes) throws IOException {
-        files.write(fresh, bytes);
+    private void writeAndCompare(Path fresh, byte[] bytes, Path like) throws IOException {
+        files.write(fresh, bytes, like);
         if (!Arrays.equals(files.read(fresh), bytes)) {
             throw new FileSystemException(fresh.toString(), null, "what was written reads back differently");
         }
@@ -191,6 +227,9 @@ public final class AtomicFileWriter {
         if (now.isPresent()
                 && expected.isPresent()
                 && !Fingerprint.of(now.get()).equals(expected.get())) {
+            if (expected.get().equals(NOTHING)) {
+                throw new InputException(name + " exists already and was not written over; give another name.");
+            }
             throw new InputException(
                     name + " was changed by somebody else since it was opened, and was not written over;"
                             + " save under another name, or open it again.");
@@ -240,7 +279,7 @@ public final class AtomicFileWriter {
             return "there is no such file or folder";
         }
         if (e instanceof FileAlreadyExistsException) {
-            return "somebody else made a file of that name at the same moment; try again";
+            return "somebody else made a file of that name at the same moment; give another name";
         }
         if (e instanceof FileSystemException fault && fault.getReason() != null) {
             return fault.getReason();

@@ -4,13 +4,15 @@ import java.io.Closeable;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
-import java.nio.file.attribute.PosixFileAttributeView;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /** The disk of this machine. */
@@ -51,8 +53,10 @@ final class DiskFiles implements FileOps {
     }
 
     @Override
-    public void write(Path path, byte[] bytes) throws IOException {
-        try (FileChannel channel = FileChannel.open(path, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
+    public void write(Path path, byte[] bytes, Path like) throws IOException {
+        Set<StandardOpenOption> fresh = EnumSet.of(StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
+        try (FileChannel channel = FileChannel.open(path, fresh, FileModes.of(like))) {
+            FileModes.copy(like, path);
             ByteBuffer rest = ByteBuffer.wrap(bytes);
             while (rest.hasRemaining()) {
                 channel.write(rest);
@@ -63,11 +67,27 @@ final class DiskFiles implements FileOps {
 
     @Override
     public void rename(Path from, Path to) throws IOException {
-        PosixFileAttributeView view = Files.getFileAttributeView(from, PosixFileAttributeView.class);
-        if (view != null && Files.exists(to)) {
-            view.setPermissions(Files.getPosixFilePermissions(to));
-        }
         Files.move(from, to, StandardCopyOption.ATOMIC_MOVE);
+    }
+
+    @Override
+    public void nameNew(Path from, Path to) throws IOException {
+        try {
+            Files.createLink(to, from);
+        } catch (FileAlreadyExistsException e) {
+            throw e;
+        } catch (IOException | UnsupportedOperationException noLinksHere) {
+            if (Files.exists(to)) {
+                throw new FileAlreadyExistsException(to.toString());
+            }
+            Files.move(from, to, StandardCopyOption.ATOMIC_MOVE);
+            return;
+        }
+        try {
+            Files.deleteIfExists(from);
+        } catch (IOException e) {
+            // The file has its name; the other one is swept by the next save.
+        }
     }
 
     @Override

@@ -25,11 +25,22 @@ public interface FileOps {
     /** All bytes of a file. */
     byte[] read(Path path) throws IOException;
 
-    /** Makes a new file of these bytes and returns once they are on the disk. */
-    void write(Path path, byte[] bytes) throws IOException;
+    /**
+     * Makes a new file of these bytes and returns once they are on the disk.
+     *
+     * @param like the file whose permissions, owner and group it gets; where there is none, the usual ones
+     */
+    void write(Path path, byte[] bytes, Path like) throws IOException;
 
-    /** Gives a file another name in one step, in place of any file of that name, whose permissions it takes. */
+    /** Gives a file another name in one step, in place of any file of that name. */
     void rename(Path from, Path to) throws IOException;
+
+    /**
+     * Gives a file a name that nobody has yet, in one step. On a disk without links that step is two: a look, and the rename.
+     *
+     * @throws java.nio.file.FileAlreadyExistsException if there is a file of that name; the first keeps its name
+     */
+    void nameNew(Path from, Path to) throws IOException;
 
     /** Removes a file; does nothing if there is none. */
     void delete(Path path) throws IOException;

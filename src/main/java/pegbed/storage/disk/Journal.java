@@ -191,7 +191,7 @@ public final class Journal implements AutoCloseable {
     private void beginAgain(byte[] record) throws IOException {
         Path fresh = path.resolveSibling(AtomicFileWriter.name(path) + ".tmp");
         Files.deleteIfExists(fresh);
-        FileOps.DISK.write(fresh, record);
+        FileOps.DISK.write(fresh, record, fresh);
         channel.close();
         try {
             Files.move(fresh, path, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);

@@ -1,5 +1,6 @@
 package pegbed.storage.disk;
 
+import java.io.Closeable;
 import java.io.IOException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
@@ -59,9 +60,33 @@ public final class PegFile {
         return save(path, peg, expected, FileOps.DISK);
     }
 
+    /**
+     * Makes a new peg file. Of several programs that make one of a name at the same moment, one does.
+     *
+     * @return the fingerprint for the next save
+     * @throws InputException if there is one of that name that is not empty, or it could not be made
+     */
+    public static Fingerprint create(Path path, Peg peg) throws InputException {
+        return new AtomicFileWriter(FileOps.DISK).create(path, bytes(path, peg));
+    }
+
+    /**
+     * Keeps everybody else from saving a peg file until this is closed, as {@link AtomicFileWriter#lock} tells.
+     *
+     * @throws InputException if another program holds it for longer than five seconds, or there is no such file
+     */
+    public static Closeable lock(Path path) throws InputException {
+        return new AtomicFileWriter(FileOps.DISK).lock(path);
+    }
+
     /** As {@link #save(Path, Peg, Optional)}, on another disk. */
     public static Fingerprint save(Path path, Peg peg, Optional<Fingerprint> expected, FileOps files)
             throws InputException {
+        return new AtomicFileWriter(files).save(path, bytes(path, peg), expected);
+    }
+
+    /** What a file of this peg holds, which was looked at whether it can be read again. */
+    private static byte[] bytes(Path path, Peg peg) throws InputException {
         String name = AtomicFileWriter.name(path);
         byte[] bytes;
         try {
@@ -72,7 +97,7 @@ public final class PegFile {
         if (PegReader.read(name, bytes) instanceof Opened.Recovered bad) {
             throw new InputException(name + " was not saved, as it could not be read again: " + bad.why());
         }
-        return new AtomicFileWriter(files).save(path, bytes, expected);
+        return bytes;
     }
 
     /** The earlier versions of a peg file, the latest first; {@link #read} reads them like any other. */

@@ -7,21 +7,33 @@ import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.time.Duration;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.concurrent.locks.ReentrantLock;
 
-/** One at a time: threads of this program by a lock of its own, other programs by a lock on a file. */
+/**
+ * One at a time: threads of this program by a lock of its own, other programs by a lock on a file. Reentrant: the thread that
+ * holds it may take it again.
+ */
 final class SaveLock implements Closeable {
     /** A save takes some hundredths of a second; who holds the lock for longer than this hangs. */
-    private static final int PATIENCE_MILLISECONDS = 10_000;
+    private static final Duration PATIENCE = Duration.ofSeconds(5);
 
     private static final int PAUSE_MILLISECONDS = 5;
 
     private static final ReentrantLock THREADS = new ReentrantLock();
 
+    /** How often the thread that has {@link #THREADS} has taken each lock; only that thread may look. */
+    private static final Map<Path, Integer> HELD = new HashMap<>();
+
+    private final Path path;
     private final FileChannel file;
 
-    private SaveLock(FileChannel file) {
+    private SaveLock(Path path, FileChannel file) {
+        this.path = path;
         this.file = file;
+        HELD.merge(path, 1, Integer::sum);
     }
 
     /** Takes the lock, waiting for it; on a disk without locks, only the one of this program. */
@@ -30,15 +42,15 @@ final class SaveLock implements Closeable {
         FileChannel file = null;
         boolean taken = false;
         try {
-            file = opened(path);
+            file = HELD.containsKey(path) ? null : opened(path);
             if (file != null && !locked(file)) {
-                throw new FileSystemException(path.toString(), null, "another program is saving it; try again");
+                throw new FileSystemException(path.toString(), null, "another program is changing it; try again");
             }
             taken = true;
-            return new SaveLock(file);
+            return new SaveLock(path, file);
         } finally {
             if (!taken) {
-                new SaveLock(file).close();
+                new SaveLock(path, file).close();
             }
         }
     }
@@ -55,8 +67,9 @@ final class SaveLock implements Closeable {
 
     private static boolean locked(FileChannel file) {
         try {
-            for (int waited = 0; file.tryLock() == null; waited += PAUSE_MILLISECONDS) {
-                if (waited > PATIENCE_MILLISECONDS) {
+            long begun = System.nanoTime();
+            while (file.tryLock() == null) {
+                if (System.nanoTime() - begun > PATIENCE.toNanos()) {
                     return false;
                 }
                 Thread.sleep(PAUSE_MILLISECONDS);
@@ -77,6 +90,7 @@ final class SaveLock implements Closeable {
                 file.close();
             }
         } finally {
+            HELD.computeIfPresent(path, (held, times) -> times == 1 ? null : times - 1);
             THREADS.unlock();
         }
     }

@@ -2,14 +2,29 @@ package pegbed.storage.disk;
 
 import java.io.BufferedWriter;
 import java.io.IOException;
+import java.io.OutputStream;
+import java.io.OutputStreamWriter;
+import java.io.Writer;
+import java.nio.channels.Channels;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.util.EnumSet;
+import java.util.Set;
+import java.util.UUID;
 import pegbed.model.InputException;
 
-/** Writes what can be made again at any time, such as a picture or a card: whole or not at all. */
+/**
+ * Writes what can be made again at any time, such as a picture or a card: whole or not at all. A link is followed; what is no
+ * regular file, such as a device or a pipe, is written into and stays what it is. A file that is written over keeps its
+ * permissions, owner and group.
+ */
 public final class WholeFile {
+    private static final int MOST_LINKS = 40;
+
     private WholeFile() {}
 
     /**
@@ -18,7 +33,7 @@ public final class WholeFile {
      * @throws InputException if they could not be written; what was there is then as it was
      */
     public static void write(Path path, byte[] bytes) throws InputException {
-        fill(path, fresh -> Files.write(fresh, bytes));
+        fill(path, out -> out.write(bytes));
     }
 
     /** What is too long to be held whole. */
@@ -33,17 +48,15 @@ public final class WholeFile {
      * @throws InputException if it could not be written; what was there is then as it was
      */
     public static void write(Path path, Text text) throws InputException {
-        fill(path, fresh -> {
-            // Long work is more often ended by the person than by itself.
-            fresh.toFile().deleteOnExit();
-            try (BufferedWriter out = Files.newBufferedWriter(fresh, StandardCharsets.UTF_8)) {
-                text.to(out);
-            }
+        fill(path, out -> {
+            Writer words = new BufferedWriter(new OutputStreamWriter(out, StandardCharsets.UTF_8));
+            text.to(words);
+            words.flush();
         });
     }
 
     private interface Filling {
-        void fill(Path fresh) throws IOException;
+        void fill(OutputStream out) throws IOException;
     }
 
     private static void fill(Path path, Filling filling) throws InputException {
@@ -53,14 +66,28 @@ public final class WholeFile {
             if (Files.isDirectory(path)) {
                 throw new InputException(name + " is a folder; give the name of a file.");
             }
-            Path folder = path.toAbsolutePath().getParent();
+            if (Files.exists(path) && !Files.isRegularFile(path)) {
+                try (OutputStream out = Files.newOutputStream(path, StandardOpenOption.WRITE)) {
+                    filling.fill(out);
+                }
+                return;
+            }
+            Path target = followed(path);
+            Path folder = target.getParent();
             if (folder == null || !Files.isDirectory(folder)) {
                 throw new InputException(
                         "There is no folder " + folder + "; make it first or write " + name + " elsewhere.");
             }
-            fresh = Files.createTempFile(folder, ".pegbed", ".tmp");
-            filling.fill(fresh);
-            Files.move(fresh, path, StandardCopyOption.REPLACE_EXISTING);
+            fresh = folder.resolve(".pegbed" + UUID.randomUUID() + ".tmp");
+            // Long work is more often ended by the person than by itself.
+            fresh.toFile().deleteOnExit();
+            Set<StandardOpenOption> options = EnumSet.of(StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
+            try (OutputStream out =
+                    Channels.newOutputStream(Files.newByteChannel(fresh, options, FileModes.of(target)))) {
+                FileModes.copy(target, fresh);
+                filling.fill(out);
+            }
+            Files.move(fresh, target, StandardCopyOption.REPLACE_EXISTING);
             fresh = null;
         } catch (IOException | SecurityException e) {
             throw new InputException(name + " could not be written: " + AtomicFileWriter.reason(e) + ".", e);
@@ -69,6 +96,18 @@ public final class WholeFile {
                 deleteQuietly(fresh);
             }
         }
+    }
+
+    /** The file that a chain of links ends at, whether it is there or not. */
+    private static Path followed(Path path) throws IOException {
+        Path at = path.toAbsolutePath();
+        for (int links = 0; Files.isSymbolicLink(at); links++) {
+            if (links == MOST_LINKS) {
+                throw new FileSystemException(path.toString(), null, "its links lead nowhere");
+            }
+            at = at.resolveSibling(Files.readSymbolicLink(at));
+        }
+        return at;
     }
 
     private static void deleteQuietly(Path path) {

@@ -119,6 +119,7 @@ final class PegParser {
      * @param list its text, which is JSON
      * @param base where that text starts in the file
      * @param what an object of it in a sentence, by its number
+     * @throws IllegalArgumentException if something in it is beyond the bounds of {@link Json}
      */
     static List<Fields> list(String list, int base, IntFunction<String> what, Damage damage) {
         try (JsonParser parser = Json.STRICT.createParser(list)) {
@@ -127,6 +128,10 @@ final class PegParser {
             parser.nextToken();
             pass.objects(what, objects::add);
             return objects;
+        } catch (JsonProcessingException e) {
+            // It was passed over unread before, and only reading meets the bounds.
+            throw new IllegalArgumentException(
+                    "It holds a text, number or nesting longer than a peg file may: " + Fields.shortened(list, 300), e);
         } catch (IOException e) {
             throw new UncheckedIOException("Reading from a text can't fail.", e);
         }

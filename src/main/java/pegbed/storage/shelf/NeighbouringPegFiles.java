@@ -117,10 +117,14 @@ public record NeighbouringPegFiles(List<Peg> pegs, List<String> passedOver) {
     private static Optional<Object> name(Path file) {
         try {
             return NameOnly.of(file).map(name -> new Found(file, name));
-        } catch (IOException | SecurityException e) {
-            return Optional.of(AtomicFileWriter.name(file)
-                    + " could not be read and was passed over; run 'pegbed check' on it to see what is wrong.");
+        } catch (IOException | RuntimeException e) {
+            return Optional.of(unreadable(file));
         }
+    }
+
+    private static String unreadable(Path file) {
+        return AtomicFileWriter.name(file)
+                + " could not be read and was passed over; run 'pegbed check' on it to see what is wrong.";
     }
 
     /** Files of other pegs of a water, the nearest by number first; of several of one peg the shortest name. */
@@ -162,8 +166,13 @@ public record NeighbouringPegFiles(List<Peg> pegs, List<String> passedOver) {
             throw new InputException(
                     name + " could not be read and was passed over: " + AtomicFileWriter.reason(e) + ".", e);
         }
-        if (PegFile.read(file) instanceof Opened.Whole sound) {
-            return sound.peg();
+        try {
+            if (PegFile.read(file) instanceof Opened.Whole sound) {
+                return sound.peg();
+            }
+        } catch (RuntimeException unforeseen) {
+            // One file must not stop the answers about the pegs beside it.
+            throw new InputException(unreadable(file), unforeseen);
         }
         throw new InputException(
                 name + " is damaged and was passed over; run 'pegbed check' on it to see what could be recovered.");

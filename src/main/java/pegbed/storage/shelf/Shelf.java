@@ -153,6 +153,13 @@ public final class Shelf {
             return ShelfPeg.of(file, opened.peg(), opened.fingerprint(), trouble);
         } catch (InputException e) {
             return ShelfPeg.unreadable(file, Fingerprint.of(bytes), e.getMessage());
+        } catch (RuntimeException unforeseen) {
+            // One file must not take the others off the shelf.
+            return ShelfPeg.unreadable(
+                    file,
+                    Fingerprint.of(bytes),
+                    AtomicFileWriter.name(file) + " holds something that can't be read; take an earlier version from "
+                            + AtomicFileWriter.EARLIER_FOLDER + ".");
         }
     }
 

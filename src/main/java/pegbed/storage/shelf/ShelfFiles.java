@@ -48,7 +48,7 @@ public final class ShelfFiles {
     public static Path duplicate(ShelfPeg peg) throws InputException {
         byte[] bytes = unchanged(peg);
         Path copy = free(peg.file().resolveSibling(stem(peg.file()) + "-copy" + PegFile.ENDING));
-        new AtomicFileWriter(FileOps.DISK).save(copy, bytes, Optional.of(Fingerprint.of(new byte[0])));
+        new AtomicFileWriter(FileOps.DISK).create(copy, bytes);
         return copy;
     }
 

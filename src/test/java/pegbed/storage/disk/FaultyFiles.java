@@ -79,7 +79,7 @@ public final class FaultyFiles implements FileOps {
     }
 
     @Override
-    public void write(Path path, byte[] bytes) throws IOException {
+    public void write(Path path, byte[] bytes, Path like) throws IOException {
         if (failsNow("write")) {
             Files.write(path, Arrays.copyOf(bytes, bytes.length / 2));
             if (fault == Fault.FULL) {
@@ -87,13 +87,19 @@ public final class FaultyFiles implements FileOps {
             }
             return;
         }
-        DISK.write(path, bytes);
+        DISK.write(path, bytes, like);
     }
 
     @Override
     public void rename(Path from, Path to) throws IOException {
         failsNow("rename");
         DISK.rename(from, to);
+    }
+
+    @Override
+    public void nameNew(Path from, Path to) throws IOException {
+        failsNow("nameNew");
+        DISK.nameNew(from, to);
     }
 
     @Override

@@ -1,0 +1,123 @@
+package pegbed.storage.disk;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermissions;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.concurrent.FutureTask;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledOnOs;
+import org.junit.jupiter.api.condition.OS;
+import org.junit.jupiter.api.io.TempDir;
+import pegbed.model.InputException;
+
+/** Who may read a file, and what a link or a device is, does not change by being written. */
+@EnabledOnOs({OS.LINUX, OS.MAC})
+class FileModesTest {
+    private static final byte[] OLD = "old".getBytes(StandardCharsets.UTF_8);
+    private static final byte[] NEW = "new".getBytes(StandardCharsets.UTF_8);
+
+    @TempDir
+    private Path folder;
+
+    private Path file;
+
+    @BeforeEach
+    void name() {
+        file = folder.resolve("map.svg");
+    }
+
+    private static String mode(Path path) throws IOException {
+        return PosixFilePermissions.toString(Files.getPosixFilePermissions(path));
+    }
+
+    private void old(String mode) throws IOException {
+        Files.deleteIfExists(file);
+        Files.write(file, OLD);
+        Files.setPosixFilePermissions(file, PosixFilePermissions.fromString(mode));
+    }
+
+    @Test
+    void anExportKeepsTheModeOfTheFileItReplaces() throws IOException, InputException {
+        for (String mode : new String[] {"rw-rw-r--", "rw-------", "rw-r--r--", "rwxrw-rw-"}) {
+            old(mode);
+            WholeFile.write(file, NEW);
+            assertEquals(mode, mode(file));
+            WholeFile.write(file, (WholeFile.Text) to -> to.append("words"));
+            assertEquals(mode, mode(file));
+            assertEquals("words", Files.readString(file));
+        }
+    }
+
+    @Test
+    void aNewExportHasTheModeOfAnyNewFile() throws IOException, InputException {
+        String usual = mode(Files.createFile(folder.resolve("usual")));
+        WholeFile.write(file, NEW);
+        assertEquals(usual, mode(file));
+    }
+
+    @Test
+    void savedAndEarlierVersionsKeepTheModeOfTheFile() throws IOException, InputException {
+        for (String mode : new String[] {"rw-------", "rw-rw-r--"}) {
+            old(mode);
+            new AtomicFileWriter(FileOps.DISK).save(file, NEW, Optional.empty());
+            assertEquals(mode, mode(file));
+            assertEquals(mode, mode(PegFile.earlier(file).get(0)));
+            assertArrayEquals(OLD, Files.readAllBytes(PegFile.earlier(file).get(0)));
+        }
+    }
+
+    @Test
+    void aLinkIsFollowed() throws IOException, InputException {
+        Path elsewhere = Files.createDirectory(folder.resolve("elsewhere"));
+        Path target = elsewhere.resolve("there.svg");
+        Files.createSymbolicLink(file, Path.of("elsewhere", "there.svg"));
+        for (int i = 0; i < 2; i++) {
+            WholeFile.write(file, i == 0 ? OLD : NEW);
+            assertTrue(Files.isSymbolicLink(file));
+            assertArrayEquals(i == 0 ? OLD : NEW, Files.readAllBytes(target));
+        }
+        try (Stream<Path> left = Files.list(elsewhere)) {
+            assertEquals(1, left.count());
+        }
+    }
+
+    @Test
+    @EnabledOnOs(OS.LINUX)
+    void aDeviceStaysOne() throws IOException, InputException {
+        Path device = Path.of("/dev/null");
+        Files.createSymbolicLink(file, device);
+        WholeFile.write(file, NEW);
+        WholeFile.write(device, NEW);
+        assertTrue(Files.isSymbolicLink(file));
+        assertTrue(!Files.isRegularFile(device), "a device");
+    }
+
+    @Test
+    @EnabledOnOs(OS.LINUX)
+    void aPipeIsWrittenInto() throws Exception {
+        assertEquals(0, new ProcessBuilder("mkfifo", file.toString()).start().waitFor());
+        Callable<byte[]> read = () -> {
+            try (InputStream in = Files.newInputStream(file)) {
+                return in.readAllBytes();
+            }
+        };
+        FutureTask<byte[]> reader = new FutureTask<>(read);
+        Thread thread = new Thread(reader);
+        thread.setDaemon(true);
+        thread.start();
+        WholeFile.write(file, NEW);
+        assertArrayEquals(NEW, reader.get());
+        assertTrue(!Files.isRegularFile(file));
+    }
+}
