@@ -33,9 +33,9 @@ public final class ReadingBoxView extends VBox {
                     } else {
                         model.recallNewer();
                     }
-                    field.end();
                     event.consume();
                 }));
+        model.onFilled(field::end);
         HBox.setHgrow(field, Priority.ALWAYS);
         Label name = new Label("Reading");
         name.setLabelFor(field);

@@ -45,6 +45,7 @@ public final class ReadingBoxViewModel {
     private int recalled = NOT_RECALLING;
 
     private boolean replacing;
+    private Runnable filled = () -> {};
 
     /** No revision reaches this. */
     private static final long NOT_YET = Long.MAX_VALUE;
@@ -63,6 +64,11 @@ public final class ReadingBoxViewModel {
 
     private void refresh() {
         kept.set(session.keptRevision() >= addedRevision);
+    }
+
+    /** Run when a line or its beginning was put into the box: typing goes on behind it. */
+    void onFilled(Runnable listener) {
+        filled = listener;
     }
 
     /** What stands in the box. */
@@ -213,6 +219,7 @@ public final class ReadingBoxViewModel {
     private void recall(int at, String line) {
         text.set(line);
         recalled = at;
+        filled.run();
     }
 
     private List<String> lines() {
@@ -234,6 +241,7 @@ public final class ReadingBoxViewModel {
         String rest = pieces.length == 3 ? pieces[2] : "";
         text.set(form.printDistance(place.distanceMetres()) + " " + form.printDirection(place.angleDegrees()) + " "
                 + rest);
+        filled.run();
     }
 
     private void replace(String line) {

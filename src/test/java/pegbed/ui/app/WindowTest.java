@@ -118,6 +118,22 @@ class WindowTest extends InScenes {
     }
 
     @Test
+    void enterInTheEmptyBoxTakesUpTheNextPlaceAndTheDepthIsTypedBehindIt() {
+        scenes.give(TWELVE.subList(0, 3));
+        scenes.waitForAnswers();
+        scenes.waitUntil(() -> scenes.desk().guide().nextProperty().get().isPresent());
+        scenes.press(KeyCode.ENTER);
+        TextField box = scenes.find("#reading");
+        assertEquals(box.getLength(), box.getCaretPosition());
+        scenes.write(List.of("4'2"));
+        assertEquals(4, scenes.peg().readings().size());
+        Place far = Place.polar(6, 10);
+        // As the visits' cards do.
+        scenes.on(() -> scenes.desk().box().fillFrom(far));
+        assertEquals(box.getLength(), box.getCaretPosition());
+    }
+
+    @Test
     void upBringsBackTheLineBefore() {
         scenes.give(TWELVE.subList(0, 2));
         scenes.press(KeyCode.UP);
