@@ -63,6 +63,11 @@ public final class ReadingBoxViewModel {
     }
 
     private void refresh() {
+        if (added.get() && session.revision() != addedRevision) {
+            // Undone, or followed by another edit or another peg: it is no longer what was done last.
+            added.set(false);
+            echo.set("");
+        }
         kept.set(session.keptRevision() >= addedRevision);
     }
 
@@ -130,6 +135,7 @@ public final class ReadingBoxViewModel {
             Line parsed = Notation.of(session.peg()).parse(line);
             Edit edit = edit(parsed);
             String words = TypedLineWords.of(session.peg()).understood(parsed) + warning(parsed);
+            added.set(false);
             addedRevision = NOT_YET;
             kept.set(false);
             session.edit(edit);

@@ -98,6 +98,28 @@ class ReadingBoxViewModelTest {
     }
 
     @Test
+    void whatWasAddedIsNoLongerSaidOnceItIsUndone() {
+        type("11 20L 4'6");
+        box.enter();
+        desk.document().undo();
+        assertFalse(box.addedProperty().get());
+        assertEquals("", box.echoProperty().get());
+    }
+
+    @Test
+    void whatWasAddedToAnotherPegIsNotSaid() {
+        type("11 20L 4'6");
+        box.enter();
+        desk.document().begin(Pegs.plumbed(4));
+        assertFalse(box.addedProperty().get());
+        assertEquals("", box.echoProperty().get());
+        type("11 20L 4");
+        assertFalse(box.echoProperty().get().isEmpty());
+        desk.document().undo();
+        assertFalse(box.echoProperty().get().isEmpty());
+    }
+
+    @Test
     void anEdgeGoesToTheBankItIsNearest() {
         type("edge 13.1 20R 1ft");
         assertTrue(box.enter());
