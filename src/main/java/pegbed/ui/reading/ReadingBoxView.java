@@ -61,7 +61,8 @@ public final class ReadingBoxView extends VBox {
                 .addListener((property, before, now) ->
                         echo.pseudoClassStateChanged(javafx.css.PseudoClass.getPseudoClass("wrong"), !now.isEmpty()));
         Label next = Controls.message("next", "next", guide.wordsProperty());
-        getChildren().addAll(next, row, echo);
+        Label question = Controls.message("question", "error-words", model.questionProperty());
+        getChildren().addAll(next, row, echo, question);
     }
 
     private static String says(ReadingBoxViewModel model) {

@@ -25,6 +25,8 @@ import pegbed.session.Answer;
 import pegbed.session.Edit;
 import pegbed.session.LineEdits;
 import pegbed.session.Session;
+import pegbed.ui.controls.Keys;
+import pegbed.wording.MapWords;
 import pegbed.wording.Quantities;
 import pegbed.wording.TypedLineWords;
 
@@ -38,6 +40,7 @@ public final class ReadingBoxViewModel {
     private final ReadOnlyStringWrapper error = new ReadOnlyStringWrapper("");
     private final ReadOnlyBooleanWrapper added = new ReadOnlyBooleanWrapper(false);
     private final ReadOnlyBooleanWrapper kept = new ReadOnlyBooleanWrapper(false);
+    private final ReadOnlyStringWrapper question = new ReadOnlyStringWrapper("");
     private final List<String> entered = new ArrayList<>();
     private static final int NOT_RECALLING = Integer.MAX_VALUE;
 
@@ -52,6 +55,9 @@ public final class ReadingBoxViewModel {
 
     /** The revision that the last added line made. */
     private long addedRevision;
+
+    /** Whether that line was a reading. */
+    private boolean readingAdded;
 
     /** @param next the reading to take next, which Enter in the empty box takes up */
     public ReadingBoxViewModel(Session session, Clock clock, ObservableValue<Optional<NextReading>> next) {
@@ -69,6 +75,21 @@ public final class ReadingBoxViewModel {
             echo.set("");
         }
         kept.set(session.keptRevision() >= addedRevision);
+        question.set(added.get() && readingAdded ? question() : "");
+    }
+
+    /** What the reading that was added last is asked; empty while nothing speaks against it. */
+    private String question() {
+        int last = session.peg().readings().size() - 1;
+        return session.answer()
+                .shown()
+                .filter(ready -> ready.revision() == addedRevision)
+                .flatMap(ready -> ready.map().suspicious().stream()
+                        .filter(check -> check.sounding() == last)
+                        .findFirst())
+                .map(check -> MapWords.of(session.peg()).questioned(check) + " Plumb it again; " + Keys.UNDO.words()
+                        + " takes it back.")
+                .orElse("");
     }
 
     /** Run when a line or its beginning was put into the box: typing goes on behind it. */
@@ -101,12 +122,18 @@ public final class ReadingBoxViewModel {
         return kept.getReadOnlyProperty();
     }
 
+    /** Why the reading that was added last is likely wrong, and the way back; empty if nothing speaks against it. */
+    public ReadOnlyStringProperty questionProperty() {
+        return question.getReadOnlyProperty();
+    }
+
     private void typed(String now) {
         if (replacing) {
             return;
         }
         error.set("");
         added.set(false);
+        question.set("");
         recalled = NOT_RECALLING;
         try {
             echo.set(now.isBlank() ? "" : understood(session.peg(), now));
@@ -145,6 +172,7 @@ public final class ReadingBoxViewModel {
             replace("");
             echo.set(words);
             added.set(true);
+            readingAdded = parsed instanceof Line.ReadingLine;
             refresh();
             return true;
         } catch (InputException e) {

@@ -13,6 +13,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import pegbed.model.Hazard;
+import pegbed.model.InputException;
 import pegbed.model.Place;
 import pegbed.model.Reading;
 import pegbed.session.Pegs;
@@ -51,6 +52,22 @@ class ReadingBoxViewModelTest {
         assertEquals(
                 "11.0 m (s6 + 1.0), 20° left (11:20), 4 ft 6 in (1.37 m), silt, note: soft there",
                 box.echoProperty().get());
+    }
+
+    @Test
+    void aFirstVisitIsDatedAtItsFirstReading() throws InputException {
+        Optional<OffsetDateTime> first = Optional.of(OffsetDateTime.parse("2026-06-13T06:05:00Z"));
+        type("11 20L 4'6");
+        box.enter();
+        assertEquals(first, desk.session().peg().today().start());
+        desk.document().undo();
+        assertEquals(Optional.empty(), desk.session().peg().today().start());
+        // An old visit of unknown day stays so.
+        desk.document().begin(Pegs.plumbed(4));
+        type("11 20L 4'6");
+        box.enter();
+        assertEquals(5, desk.session().peg().readings().size());
+        assertEquals(Optional.empty(), desk.session().peg().today().start());
     }
 
     @Test
@@ -117,6 +134,43 @@ class ReadingBoxViewModelTest {
         assertFalse(box.echoProperty().get().isEmpty());
         desk.document().undo();
         assertFalse(box.echoProperty().get().isEmpty());
+    }
+
+    @Test
+    void aReadingThatTheRestContradictsIsQuestionedAtOnce() {
+        desk.document().begin(Pegs.plumbed(12));
+        type("11 20L 4");
+        box.enter();
+        assertEquals("", box.questionProperty().get());
+        type("s4 5R 22");
+        box.enter();
+        assertTrue(
+                box.questionProperty()
+                        .get()
+                        .matches("That is 1[5-9] ft( \\d+ in)? deeper than the other readings expect there, give or take"
+                                + " .*\\. Plumb it again; Ctrl\\+Z takes it back\\."),
+                box.questionProperty().get());
+        desk.document().undo();
+        assertEquals("", box.questionProperty().get());
+    }
+
+    @Test
+    void theQuestionDoesNotWaitUntilAllIsWorkedOutAnew() {
+        List<Runnable> later = new ArrayList<>();
+        WindowViewModels quick = WindowViewModels.of(
+                folder.resolve("quick"),
+                new Session.Executors(Runnable::run, Runnable::run, later::add, Runnable::run),
+                Runnable::run,
+                Runnable::run,
+                Runnable::run,
+                Desks.CLOCK);
+        quick.document().begin(Pegs.plumbed(12));
+        quick.box().textProperty().set("s4 5R 22");
+        quick.box().enter();
+        assertEquals(1, later.size());
+        assertTrue(
+                quick.box().questionProperty().get().contains("deeper than the other readings expect"),
+                quick.box().questionProperty().get());
     }
 
     @Test
