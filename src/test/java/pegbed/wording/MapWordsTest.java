@@ -33,7 +33,7 @@ class MapWordsTest {
         Peg nine = sample("tansy-cut-9");
         PegMap map = beside(nine, List.of(sample("tansy-cut-14"), sample("tansy-cut-14")));
         assertEquals(Optional.of("Started from 2 other pegs of Tansy Cut."), MapWords.neighbours(map));
-        assertEquals(Optional.empty(), MapWords.neighbours(beside(nine, List.of(sample("brick-pond-3")))));
+        assertEquals(Optional.empty(), MapWords.neighbours(beside(nine, List.of(sample("hobbrel-pond-3")))));
     }
 
     @Test

@@ -15,10 +15,11 @@ import pegbed.ui.controls.Keys;
 
 /** The reading box with its echo and its error beside it. */
 public final class ReadingBoxView extends VBox {
-    private final TextField field = new TextField();
+    private final TextField field;
 
     public ReadingBoxView(ReadingBoxViewModel model, NextReadingViewModel guide) {
         getStyleClass().add("reading-box");
+        field = new LineField(model::enterRows);
         field.setId("reading");
         field.setPromptText("distance direction depth, such as 11 20L 4'6 silt");
         field.setAccessibleText("Reading: distance, direction, depth, then bottom and note");

@@ -183,13 +183,56 @@ public final class ReadingBoxViewModel {
         }
     }
 
+    /**
+     * Adds pasted rows, a line each, as one edit. Where a row can't be read none is added, the sentence names the row,
+     * and what stands in the box stays.
+     *
+     * @return whether it is rows; a single one is for the box
+     */
+    boolean enterRows(String pasted) {
+        List<String> rows =
+                pasted.lines().map(String::strip).filter(row -> !row.isEmpty()).toList();
+        if (rows.size() < 2) {
+            return false;
+        }
+        Notation notation = Notation.of(session.peg());
+        List<Line> lines = new ArrayList<>();
+        try {
+            for (String row : rows) {
+                lines.add(stamped(notation.parse(row)));
+            }
+            addedRevision = NOT_YET;
+            session.edit(LineEdits.addAll(lines));
+            addedRevision = session.revision();
+            readingAdded = false;
+            entered.removeAll(rows);
+            entered.addAll(rows);
+            error.set("");
+            echo.set(rows.size() + " pasted lines");
+            added.set(true);
+            refresh();
+        } catch (InputException e) {
+            addedRevision = 0;
+            added.set(false);
+            question.set("");
+            echo.set("");
+            error.set("None of the " + rows.size() + " pasted lines was added. Line " + (lines.size() + 1) + ": "
+                    + e.getMessage());
+        }
+        return true;
+    }
+
     private Edit edit(Line line) throws InputException {
-        Peg peg = session.peg();
+        return LineEdits.add(session.peg(), stamped(line));
+    }
+
+    /** @throws InputException if it is a reading beyond reach */
+    private Line stamped(Line line) throws InputException {
         if (line instanceof Line.ReadingLine reading) {
             refuseBeyondReach(reading.reading().place());
-            return LineEdits.add(peg, new Line.ReadingLine(stamped(reading.reading())));
+            return new Line.ReadingLine(stamped(reading.reading()));
         }
-        return LineEdits.add(peg, line);
+        return line;
     }
 
     private void refuseBeyondReach(Place place) throws InputException {

@@ -9,6 +9,7 @@ import java.lang.ref.WeakReference;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import javafx.scene.control.Button;
@@ -17,6 +18,8 @@ import javafx.scene.control.Slider;
 import javafx.scene.control.TabPane;
 import javafx.scene.control.TableView;
 import javafx.scene.control.TextField;
+import javafx.scene.input.Clipboard;
+import javafx.scene.input.DataFormat;
 import javafx.scene.input.KeyCode;
 import javafx.scene.text.Text;
 import org.junit.jupiter.api.BeforeEach;
@@ -133,6 +136,18 @@ class WindowTest extends InScenes {
         // As the visits' cards do.
         scenes.on(() -> scenes.desk().box().fillFrom(far));
         assertEquals(box.getLength(), box.getCaretPosition());
+    }
+
+    @Test
+    void pastedTabsAreBlanks() {
+        scenes.on(() -> Clipboard.getSystemClipboard()
+                .setContent(Map.of(DataFormat.PLAIN_TEXT, "11\t20L\t4'6\n")));
+        scenes.shortcut(KeyCode.V);
+        assertEquals("11 20L 4'6", scenes.<TextField>find("#reading").getText());
+        scenes.on(() -> Clipboard.getSystemClipboard()
+                .setContent(Map.of(DataFormat.PLAIN_TEXT, "11\t20L\t4'6\n11\t10L\t4'8\n")));
+        scenes.shortcut(KeyCode.V);
+        assertEquals(2, scenes.peg().readings().size());
     }
 
     @Test

@@ -174,6 +174,34 @@ class ReadingBoxViewModelTest {
     }
 
     @Test
+    void pastedRowsAreLinesAndOneEdit() {
+        type("11 20L 4");
+        assertTrue(box.enterRows("11\t20L\t4'6\r\ns6\t@post\t5'6\tsilt\tsoft there\n\nedge\t13.1\t20R\n"));
+        assertEquals(2, desk.session().peg().readings().size());
+        assertEquals(4, desk.session().peg().banks().far().size());
+        assertEquals(
+                Optional.of(OffsetDateTime.parse("2026-06-13T06:05:00Z")),
+                desk.session().peg().readings().get(1).time());
+        assertTrue(box.addedProperty().get());
+        assertEquals("3 pasted lines", box.echoProperty().get());
+        desk.document().undo();
+        assertEquals(Pegs.bare(), desk.session().peg());
+    }
+
+    @Test
+    void aPastedRowThatCanNotBeReadIsNamedAndNothingIsAdded() {
+        assertTrue(box.enterRows("11 20L 4'6\n11 20L\n12 0 4"));
+        assertEquals(Pegs.bare(), desk.session().peg());
+        assertEquals(
+                "None of the 3 pasted lines was added. Line 2: The depth is missing after \"11 20L\"; type a line like"
+                        + " 11 20L 4'6.",
+                box.errorProperty().get());
+        assertTrue(box.enterRows("11 20L 4'6\n18 0 4"));
+        assertTrue(box.errorProperty().get().contains("Line 2: section 10"), box.errorProperty().get());
+        assertFalse(box.enterRows("11\t20L\t4'6\n"));
+    }
+
+    @Test
     void anEdgeGoesToTheBankItIsNearest() {
         type("edge 13.1 20R 1ft");
         assertTrue(box.enter());
