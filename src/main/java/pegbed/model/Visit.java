@@ -44,6 +44,11 @@ public record Visit(
         this(start, boardToWaterMetres, false, readings, note, extras);
     }
 
+    /** This visit begun at another time. */
+    public Visit withStart(Optional<OffsetDateTime> began) {
+        return new Visit(began, boardToWaterMetres, afresh, readings, note, extras);
+    }
+
     /** This visit with other readings. */
     public Visit withReadings(List<Reading> others) {
         return new Visit(start, boardToWaterMetres, afresh, others, note, extras);

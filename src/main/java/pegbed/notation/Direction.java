@@ -20,10 +20,21 @@ record Direction(double angleDegrees, double sdDegrees, String typed, Optional<A
 
     private static final double WIDEST_OFFSET_DEGREES = 90;
 
-    private static final Pattern CLOCK = Pattern.compile("(\\d{1,2}):(\\d{2})" + Text.END);
+    private static final String O_CLOCK = " *o ?'? ?clock";
+    private static final Pattern CLOCK =
+            Pattern.compile("(\\d{1,2})(?::(\\d{2})(?:" + O_CLOCK + ")?|" + O_CLOCK + ")" + Text.END);
+
+    /** What a clock time looks like where its hours and minutes are parted by a point. */
+    private static final Pattern CLOCK_OR_DEGREES =
+            Pattern.compile("(9|1[0-2]|[1-3])[.,]([0-5]\\d)" + Text.END);
     private static final String DEGREE_SIGN = " *(?:°|deg(?:rees?)?)";
     private static final Pattern DEGREES = Pattern.compile(
             "([+-]?)(" + Numbers.DECIMAL + ")(?:" + DEGREE_SIGN + ")?(?: *(l|left|r|right))?" + Text.END);
+    /** An offset as it is spoken, which would be read as a depth and a note. */
+    private static final Pattern SPOKEN_OFFSET = Pattern.compile(" +(" + Numbers.FRACTIONAL
+            + ")( *(?:m|metres?|meters?|cm|ft|foot|feet|'|°|deg|degrees?))? +(?:to +(?:the|its) +)?(left|right|l|r)"
+            + Text.END);
+
     private static final Pattern SIGN = Pattern.compile(" *([+-]) *");
     private static final Pattern OFFSET_DEGREES = Pattern.compile("(" + Numbers.DECIMAL + ")" + DEGREE_SIGN + Text.END);
 
@@ -38,6 +49,10 @@ record Direction(double angleDegrees, double sdDegrees, String typed, Optional<A
             double angle = clock(clock.get(), text.since(from));
             return new Direction(angle, precisions.sdClockDegrees(), text.since(from), Optional.empty());
         }
+        Optional<MatchResult> either = text.take(CLOCK_OR_DEGREES);
+        if (either.isPresent()) {
+            throw NotationException.about(text.since(from), "could be a clock time or degrees; " + meant(either.get()));
+        }
         MatchResult degrees = text.take(DEGREES)
                 .orElseThrow(() -> NotationException.about(
                         text.piece(from),
@@ -47,9 +62,16 @@ record Direction(double angleDegrees, double sdDegrees, String typed, Optional<A
         return new Direction(angle, precisions.sdAngleDegrees(), text.since(from), Optional.empty());
     }
 
+    private static String meant(MatchResult found) {
+        String hour = found.group(1);
+        String minutes = found.group(2);
+        return "type " + hour + ":" + minutes + " for the time, " + hour + "." + minutes
+                + "R for degrees to the right.";
+    }
+
     private static double clock(MatchResult found, String typed) throws NotationException {
         int hour = Integer.parseInt(found.group(1));
-        int minute = Integer.parseInt(found.group(2));
+        int minute = found.group(2) == null ? 0 : Integer.parseInt(found.group(2));
         double angle = Clock.angleDegrees(hour, minute);
         if (hour < 1 || hour > 12 || minute > 59 || Math.abs(angle) > 90) {
             throw NotationException.about(
@@ -75,6 +97,19 @@ record Direction(double angleDegrees, double sdDegrees, String typed, Optional<A
         return left && angle != 0 ? -angle : angle;
     }
 
+    private static void refuseSpokenOffset(Text text, int from) throws NotationException {
+        String mark = text.since(from);
+        Optional<MatchResult> spoken = text.take(SPOKEN_OFFSET);
+        if (spoken.isPresent()) {
+            String unit = spoken.get().group(2) == null ? "" : spoken.get().group(2).strip();
+            String sign = spoken.get().group(3).startsWith("l") ? "-" : "+";
+            throw NotationException.about(
+                    text.since(from),
+                    "could be a place beside the mark, or a depth and a note; type the place like " + mark + sign
+                            + spoken.get().group(1) + unit + ", or begin the note with another word.");
+        }
+    }
+
     private static Direction mark(Text text, List<Mark> marks, Sights sights, double sdDegrees)
             throws NotationException {
         int from = text.at();
@@ -82,6 +117,7 @@ record Direction(double angleDegrees, double sdDegrees, String typed, Optional<A
         Optional<MatchResult> sign = text.take(SIGN);
         double straight = mark.place().angleDegrees();
         if (sign.isEmpty()) {
+            refuseSpokenOffset(text, from);
             Aim aim = new Aim(mark.name(), 0, Aim.Unit.NONE, false);
             return new Direction(straight, sdDegrees, text.since(from), Optional.of(aim));
         }

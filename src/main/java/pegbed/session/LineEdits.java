@@ -1,5 +1,6 @@
 package pegbed.session;
 
+import java.util.List;
 import pegbed.geometry.Shoreline;
 import pegbed.model.Peg;
 import pegbed.notation.Entry;
@@ -12,6 +13,18 @@ public final class LineEdits {
     /** Adds what was typed. */
     public static Edit add(Peg peg, Line line) {
         return Edit.of("Add " + what(peg, line), before -> Entry.in(before, line));
+    }
+
+    /** Adds what was pasted, undone as one. */
+    public static Edit addAll(List<Line> lines) {
+        List<Line> all = List.copyOf(lines);
+        return Edit.of("Add " + all.size() + " lines", before -> {
+            Peg peg = before;
+            for (Line line : all) {
+                peg = Entry.in(peg, line);
+            }
+            return peg;
+        });
     }
 
     private static String what(Peg peg, Line line) {

@@ -75,6 +75,15 @@ public final class MapWords {
                 + "; the others expect " + quantities.depth(Math.max(0, check.expectedMetres()));
     }
 
+    /** How far a reading lies from what the others expect, without what to do. */
+    public String questioned(ReadingCheck check) {
+        double expected = Math.max(0, check.expectedMetres());
+        return "That is " + quantities.depth(Math.abs(check.readMetres() - expected))
+                + (check.readMetres() > expected ? " deeper" : " shallower")
+                + " than the other readings expect there, give or take " + quantities.depth(check.expectedSdMetres())
+                + ".";
+    }
+
     /** The same beside the reading itself, with what to do. */
     public String suspiciousHere(ReadingCheck check) {
         return "The readings about it expect " + quantities.depth(Math.max(0, check.expectedMetres()))

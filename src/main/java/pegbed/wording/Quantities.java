@@ -45,6 +45,11 @@ public final class Quantities {
         return new Quantities(peg);
     }
 
+    /** The person's unit of depths. */
+    public Units.Depth depthUnit() {
+        return units.depth();
+    }
+
     /** A depth in the person's unit: {@code 5 ft 6 in} to the inch, {@code 168 cm}, or {@code 1.68 m}. */
     public String depth(double metres) {
         return depth(metres, 1);

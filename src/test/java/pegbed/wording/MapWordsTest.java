@@ -57,5 +57,11 @@ class MapWordsTest {
         assertEquals(
                 "The readings about it expect 4 ft here, give or take 2 in; 5 ft was read. Plumb it again or delete it.",
                 WORDS.suspiciousHere(check));
+        assertEquals(
+                "That is 1 ft deeper than the other readings expect there, give or take 2 in.",
+                WORDS.questioned(check));
+        assertEquals(
+                "That is 8 in shallower than the other readings expect there, give or take 2 in.",
+                WORDS.questioned(new ReadingCheck(2, -0.2032, 0.7112, 0.0508, 0.508, 0.99)));
     }
 }

@@ -45,7 +45,9 @@ public final class BanksideView extends BorderPane {
         wheels.getStyleClass().add("wheels");
         for (int column = 0; column < 5; column++) {
             ColumnConstraints width = new ColumnConstraints();
-            width.setMinWidth(column == 2 ? MIDDLE_POINTS : MIN_POINTS);
+            if (column != 2) {
+                width.setMinWidth(MIN_POINTS);
+            }
             width.setPrefWidth(column == 2 ? MIDDLE_POINTS : 1.2 * MIN_POINTS);
             width.setHgrow(column == 2 ? Priority.ALWAYS : Priority.SOMETIMES);
             width.setHalignment(HPos.CENTER);
@@ -110,6 +112,8 @@ public final class BanksideView extends BorderPane {
         shown.setId(id);
         shown.textProperty().bind(model.shownProperty(wheel));
         shown.getStyleClass().add("wheel-value");
+        // A depth whose end is cut off is another depth.
+        shown.setMinWidth(USE_PREF_SIZE);
         Label title = new Label(name);
         title.getStyleClass().add("wheel-name");
         title.setLabelFor(shown);

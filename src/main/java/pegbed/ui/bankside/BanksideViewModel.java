@@ -59,6 +59,9 @@ public final class BanksideViewModel {
     private final ReadOnlyStringWrapper bottom = new ReadOnlyStringWrapper("");
     private final ReadOnlyStringWrapper said = new ReadOnlyStringWrapper("");
     private final ReadOnlyBooleanWrapper wrong = new ReadOnlyBooleanWrapper(false);
+    /** The revision that what is said belongs to. */
+    private long saidRevision;
+
     private int joint = 3;
     private int part;
     private int minutes;
@@ -142,7 +145,7 @@ public final class BanksideViewModel {
             minutes = 0;
             turn(Wheel.CLOCK, (int) Math.round(next.place().angleDegrees() * 2 / CLOCK_STEP_MINUTES));
             wrong.set(false);
-            said.set(guide.wordsProperty().get());
+            say(guide.wordsProperty().get());
         });
     }
 
@@ -202,7 +205,7 @@ public final class BanksideViewModel {
         box.textProperty().set(line());
         boolean added = box.enter();
         wrong.set(!added);
-        said.set(
+        say(
                 added
                         ? "Added: " + box.echoProperty().get()
                         : box.errorProperty().get());
@@ -217,12 +220,21 @@ public final class BanksideViewModel {
         String label = session.undoLabel().orElse("");
         if (session.undo()) {
             wrong.set(false);
-            said.set("Undone: " + label);
+            say("Undone: " + label);
         }
+    }
+
+    private void say(String sentence) {
+        saidRevision = session.revision();
+        said.set(sentence);
     }
 
     private void refresh() {
         Peg peg = session.peg();
+        if (session.revision() != saidRevision) {
+            say("");
+            wrong.set(false);
+        }
         if (depthSteps < 0) {
             depthSteps = feet() ? 36 : 50;
         }

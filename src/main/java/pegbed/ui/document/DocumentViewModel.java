@@ -1,17 +1,23 @@
 package pegbed.ui.document;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import pegbed.model.Peg;
 import pegbed.session.Session;
+import pegbed.storage.disk.PegFile;
 
 /** The open peg as a document: its title, its file, undo, and what the person should hear about them. */
 public final class DocumentViewModel {
+    /** What a system's own dialog or a person makes of a peg file's ending. */
+    private static final Pattern INCOMPLETE_ENDING = Pattern.compile("(?i)(?:(?:\\.peg)?\\.json|\\.peg)$");
+
     private final Session session;
     private final WindowPreferences remembered;
     private final ReadOnlyStringWrapper title = new ReadOnlyStringWrapper("");
@@ -128,11 +134,14 @@ public final class DocumentViewModel {
                 this::refuse);
     }
 
-    /** Saves under a name; the ending is added where it is missing. */
+    /** Saves under a name; the ending is completed, but then nothing is written over, which nobody has agreed to. */
     public void saveAs(Path chosen, Runnable done) {
-        Path path = chosen.getFileName().toString().endsWith(".json")
-                ? chosen
-                : chosen.resolveSibling(chosen.getFileName() + pegbed.storage.disk.PegFile.ENDING);
+        Path path = completed(chosen);
+        if (!path.equals(chosen) && Files.exists(path)) {
+            refuse(path.getFileName() + " is there already; choose that file itself to write over it, or type another"
+                    + " name.");
+            return;
+        }
         session.saveAs(
                 path,
                 () -> {
@@ -141,6 +150,14 @@ public final class DocumentViewModel {
                     done.run();
                 },
                 this::refuse);
+    }
+
+    /** What is called otherwise is found neither by Open nor by the shelf. */
+    private static Path completed(Path chosen) {
+        String name = chosen.getFileName().toString();
+        return name.endsWith(PegFile.ENDING)
+                ? chosen
+                : chosen.resolveSibling(INCOMPLETE_ENDING.matcher(name).replaceFirst("") + PegFile.ENDING);
     }
 
     public void refuse(String sentence) {

@@ -128,12 +128,14 @@ public final class TargetViewModel {
         OptionalDouble wished = session.peg().wishes().targetMetres();
         follows.set(wished.isEmpty());
         known.set(session.answer().shown().isPresent());
-        session.answer().shown().ifPresent(ready -> {
-            deepest.set(Math.max(0.5, ready.map().deepest().spot().depthMetres()));
-        });
         double now = wished.orElse(
                 session.answer().shown().map(TargetViewModel::half).orElse(metres.get()));
         refreshing = true;
+        // A slider that stands beyond its new end goes there, which is no wish of the person's.
+        session.answer()
+                .shown()
+                .ifPresent(ready ->
+                        deepest.set(Math.max(0.5, ready.map().deepest().spot().depthMetres())));
         metres.set(now);
         refreshing = false;
         words.set(Quantities.of(session.peg()).depth(now));

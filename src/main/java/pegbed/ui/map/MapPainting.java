@@ -164,12 +164,12 @@ final class MapPainting {
         return drawing.fitted(area, size.widthPoints(), size.heightPoints());
     }
 
-    /** Layers of a peg on which nothing was found yet: the place alone. */
+    /** Layers of a peg on which nothing was found yet: the place alone, hatched as the guess that it is. */
     static Set<Layer> placeAlone(Set<Layer> layers) {
         Set<Layer> place = EnumSet.noneOf(Layer.class);
         place.addAll(layers);
         place.removeAll(
-                List.of(Layer.DOUBT, Layer.CONTOURS, Layer.ZONES, Layer.FLATS, Layer.DEEPEST, Layer.LINES, Layer.NEXT));
+                List.of(Layer.CONTOURS, Layer.ZONES, Layer.FLATS, Layer.DEEPEST, Layer.LINES, Layer.NEXT));
         return place;
     }
 }

@@ -9,7 +9,6 @@ import javafx.scene.paint.Color;
 import javafx.scene.text.Font;
 import javafx.scene.text.TextAlignment;
 import pegbed.findings.DepthProfile;
-import pegbed.notation.FeetAndInches;
 import pegbed.ui.controls.Texts;
 import pegbed.wording.Quantities;
 import pegbed.wording.Steepness;
@@ -116,8 +115,7 @@ final class ProfileDrawing {
     private void axes(List<DepthProfile.Point> points, double deepest, double length) {
         canvas.setFill(ink());
         canvas.setTextAlign(TextAlignment.RIGHT);
-        double step = deepest > 1.3 ? 2 * FeetAndInches.FOOT_METRES : FeetAndInches.FOOT_METRES;
-        for (double depth = 0; depth <= deepest; depth += step) {
+        for (double depth : DepthTicks.metres(deepest, depthScale, quantities.depthUnit())) {
             canvas.fillText(depth == 0 ? "water" : quantities.depth(depth), LEFT - 6, y(depth));
         }
         canvas.setTextAlign(TextAlignment.CENTER);

@@ -15,10 +15,11 @@ import pegbed.ui.controls.Keys;
 
 /** The reading box with its echo and its error beside it. */
 public final class ReadingBoxView extends VBox {
-    private final TextField field = new TextField();
+    private final TextField field;
 
     public ReadingBoxView(ReadingBoxViewModel model, NextReadingViewModel guide) {
         getStyleClass().add("reading-box");
+        field = new LineField(model::enterRows);
         field.setId("reading");
         field.setPromptText("distance direction depth, such as 11 20L 4'6 silt");
         field.setAccessibleText("Reading: distance, direction, depth, then bottom and note");
@@ -33,9 +34,9 @@ public final class ReadingBoxView extends VBox {
                     } else {
                         model.recallNewer();
                     }
-                    field.end();
                     event.consume();
                 }));
+        model.onFilled(field::end);
         HBox.setHgrow(field, Priority.ALWAYS);
         Label name = new Label("Reading");
         name.setLabelFor(field);
@@ -61,7 +62,8 @@ public final class ReadingBoxView extends VBox {
                 .addListener((property, before, now) ->
                         echo.pseudoClassStateChanged(javafx.css.PseudoClass.getPseudoClass("wrong"), !now.isEmpty()));
         Label next = Controls.message("next", "next", guide.wordsProperty());
-        getChildren().addAll(next, row, echo);
+        Label question = Controls.message("question", "error-words", model.questionProperty());
+        getChildren().addAll(next, row, echo, question);
     }
 
     private static String says(ReadingBoxViewModel model) {

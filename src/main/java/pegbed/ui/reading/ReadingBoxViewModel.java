@@ -25,6 +25,8 @@ import pegbed.session.Answer;
 import pegbed.session.Edit;
 import pegbed.session.LineEdits;
 import pegbed.session.Session;
+import pegbed.ui.controls.Keys;
+import pegbed.wording.MapWords;
 import pegbed.wording.Quantities;
 import pegbed.wording.TypedLineWords;
 
@@ -38,6 +40,7 @@ public final class ReadingBoxViewModel {
     private final ReadOnlyStringWrapper error = new ReadOnlyStringWrapper("");
     private final ReadOnlyBooleanWrapper added = new ReadOnlyBooleanWrapper(false);
     private final ReadOnlyBooleanWrapper kept = new ReadOnlyBooleanWrapper(false);
+    private final ReadOnlyStringWrapper question = new ReadOnlyStringWrapper("");
     private final List<String> entered = new ArrayList<>();
     private static final int NOT_RECALLING = Integer.MAX_VALUE;
 
@@ -45,12 +48,16 @@ public final class ReadingBoxViewModel {
     private int recalled = NOT_RECALLING;
 
     private boolean replacing;
+    private Runnable filled = () -> {};
 
     /** No revision reaches this. */
     private static final long NOT_YET = Long.MAX_VALUE;
 
     /** The revision that the last added line made. */
     private long addedRevision;
+
+    /** Whether that line was a reading. */
+    private boolean readingAdded;
 
     /** @param next the reading to take next, which Enter in the empty box takes up */
     public ReadingBoxViewModel(Session session, Clock clock, ObservableValue<Optional<NextReading>> next) {
@@ -62,7 +69,32 @@ public final class ReadingBoxViewModel {
     }
 
     private void refresh() {
+        if (added.get() && session.revision() != addedRevision) {
+            // Undone, or followed by another edit or another peg: it is no longer what was done last.
+            added.set(false);
+            echo.set("");
+        }
         kept.set(session.keptRevision() >= addedRevision);
+        question.set(added.get() && readingAdded ? question() : "");
+    }
+
+    /** What the reading that was added last is asked; empty while nothing speaks against it. */
+    private String question() {
+        int last = session.peg().readings().size() - 1;
+        return session.answer()
+                .shown()
+                .filter(ready -> ready.revision() == addedRevision)
+                .flatMap(ready -> ready.map().suspicious().stream()
+                        .filter(check -> check.sounding() == last)
+                        .findFirst())
+                .map(check -> MapWords.of(session.peg()).questioned(check) + " Plumb it again; " + Keys.UNDO.words()
+                        + " takes it back.")
+                .orElse("");
+    }
+
+    /** Run when a line or its beginning was put into the box: typing goes on behind it. */
+    void onFilled(Runnable listener) {
+        filled = listener;
     }
 
     /** What stands in the box. */
@@ -90,12 +122,18 @@ public final class ReadingBoxViewModel {
         return kept.getReadOnlyProperty();
     }
 
+    /** Why the reading that was added last is likely wrong, and the way back; empty if nothing speaks against it. */
+    public ReadOnlyStringProperty questionProperty() {
+        return question.getReadOnlyProperty();
+    }
+
     private void typed(String now) {
         if (replacing) {
             return;
         }
         error.set("");
         added.set(false);
+        question.set("");
         recalled = NOT_RECALLING;
         try {
             echo.set(now.isBlank() ? "" : understood(session.peg(), now));
@@ -124,6 +162,7 @@ public final class ReadingBoxViewModel {
             Line parsed = Notation.of(session.peg()).parse(line);
             Edit edit = edit(parsed);
             String words = TypedLineWords.of(session.peg()).understood(parsed) + warning(parsed);
+            added.set(false);
             addedRevision = NOT_YET;
             kept.set(false);
             session.edit(edit);
@@ -133,6 +172,7 @@ public final class ReadingBoxViewModel {
             replace("");
             echo.set(words);
             added.set(true);
+            readingAdded = parsed instanceof Line.ReadingLine;
             refresh();
             return true;
         } catch (InputException e) {
@@ -143,13 +183,56 @@ public final class ReadingBoxViewModel {
         }
     }
 
+    /**
+     * Adds pasted rows, a line each, as one edit. Where a row can't be read none is added, the sentence names the row,
+     * and what stands in the box stays.
+     *
+     * @return whether it is rows; a single one is for the box
+     */
+    boolean enterRows(String pasted) {
+        List<String> rows =
+                pasted.lines().map(String::strip).filter(row -> !row.isEmpty()).toList();
+        if (rows.size() < 2) {
+            return false;
+        }
+        Notation notation = Notation.of(session.peg());
+        List<Line> lines = new ArrayList<>();
+        try {
+            for (String row : rows) {
+                lines.add(stamped(notation.parse(row)));
+            }
+            addedRevision = NOT_YET;
+            session.edit(LineEdits.addAll(lines));
+            addedRevision = session.revision();
+            readingAdded = false;
+            entered.removeAll(rows);
+            entered.addAll(rows);
+            error.set("");
+            echo.set(rows.size() + " pasted lines");
+            added.set(true);
+            refresh();
+        } catch (InputException e) {
+            addedRevision = 0;
+            added.set(false);
+            question.set("");
+            echo.set("");
+            error.set("None of the " + rows.size() + " pasted lines was added. Line " + (lines.size() + 1) + ": "
+                    + e.getMessage());
+        }
+        return true;
+    }
+
     private Edit edit(Line line) throws InputException {
-        Peg peg = session.peg();
+        return LineEdits.add(session.peg(), stamped(line));
+    }
+
+    /** @throws InputException if it is a reading beyond reach */
+    private Line stamped(Line line) throws InputException {
         if (line instanceof Line.ReadingLine reading) {
             refuseBeyondReach(reading.reading().place());
-            return LineEdits.add(peg, new Line.ReadingLine(stamped(reading.reading())));
+            return new Line.ReadingLine(stamped(reading.reading()));
         }
-        return LineEdits.add(peg, line);
+        return line;
     }
 
     private void refuseBeyondReach(Place place) throws InputException {
@@ -213,6 +296,7 @@ public final class ReadingBoxViewModel {
     private void recall(int at, String line) {
         text.set(line);
         recalled = at;
+        filled.run();
     }
 
     private List<String> lines() {
@@ -234,6 +318,7 @@ public final class ReadingBoxViewModel {
         String rest = pieces.length == 3 ? pieces[2] : "";
         text.set(form.printDistance(place.distanceMetres()) + " " + form.printDirection(place.angleDegrees()) + " "
                 + rest);
+        filled.run();
     }
 
     private void replace(String line) {

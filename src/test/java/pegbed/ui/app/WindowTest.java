@@ -9,14 +9,19 @@ import java.lang.ref.WeakReference;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.Slider;
 import javafx.scene.control.TabPane;
 import javafx.scene.control.TableView;
 import javafx.scene.control.TextField;
+import javafx.scene.input.Clipboard;
+import javafx.scene.input.DataFormat;
 import javafx.scene.input.KeyCode;
+import javafx.scene.text.Text;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -118,6 +123,34 @@ class WindowTest extends InScenes {
     }
 
     @Test
+    void enterInTheEmptyBoxTakesUpTheNextPlaceAndTheDepthIsTypedBehindIt() {
+        scenes.give(TWELVE.subList(0, 3));
+        scenes.waitForAnswers();
+        scenes.waitUntil(() -> scenes.desk().guide().nextProperty().get().isPresent());
+        scenes.press(KeyCode.ENTER);
+        TextField box = scenes.find("#reading");
+        assertEquals(box.getLength(), box.getCaretPosition());
+        scenes.write(List.of("4'2"));
+        assertEquals(4, scenes.peg().readings().size());
+        Place far = Place.polar(6, 10);
+        // As the visits' cards do.
+        scenes.on(() -> scenes.desk().box().fillFrom(far));
+        assertEquals(box.getLength(), box.getCaretPosition());
+    }
+
+    @Test
+    void pastedTabsAreBlanks() {
+        scenes.on(() -> Clipboard.getSystemClipboard()
+                .setContent(Map.of(DataFormat.PLAIN_TEXT, "11\t20L\t4'6\n")));
+        scenes.shortcut(KeyCode.V);
+        assertEquals("11 20L 4'6", scenes.<TextField>find("#reading").getText());
+        scenes.on(() -> Clipboard.getSystemClipboard()
+                .setContent(Map.of(DataFormat.PLAIN_TEXT, "11\t20L\t4'6\n11\t10L\t4'8\n")));
+        scenes.shortcut(KeyCode.V);
+        assertEquals(2, scenes.peg().readings().size());
+    }
+
+    @Test
     void upBringsBackTheLineBefore() {
         scenes.give(TWELVE.subList(0, 2));
         scenes.press(KeyCode.UP);
@@ -145,6 +178,36 @@ class WindowTest extends InScenes {
         assertTrue(scenes.<Label>find("#bank-said").getText().startsWith("Added: "));
         scenes.click("#bank-back");
         assertTrue(scenes.<TextField>find("#reading").isFocused());
+    }
+
+    @Test
+    void aDepthIsWholeOnTheLargeWheelsAtEverySize() {
+        scenes.click("#bankside");
+        for (double[] size : new double[][] {{1366, 740}, {1024, 600}, {960, 510}}) {
+            scenes.resize(size[0], size[1]);
+            Label depth = scenes.find("#bank-depth");
+            // From 3 ft on: 10 and 11 inches, and two figures of feet.
+            for (int inch = 0; inch < 12; inch++) {
+                scenes.on(() -> scenes.<Button>find("#bank-depth-more").fire());
+                assertWhole(depth, size);
+            }
+            scenes.on(() -> IntStream.range(0, 7)
+                    .forEach(foot -> scenes.<Button>find("#bank-depth-far-more").fire()));
+            scenes.on(() -> scenes.<Button>find("#bank-depth-less").fire());
+            assertWhole(depth, size);
+            Button most = scenes.find("#bank-depth-far-more");
+            assertTrue(most.localToScene(most.getLayoutBounds()).getMaxX() <= size[0]);
+            scenes.on(() -> IntStream.range(0, 8)
+                    .forEach(foot -> scenes.<Button>find("#bank-depth-far-less").fire()));
+            scenes.on(() -> scenes.<Button>find("#bank-depth-more").fire());
+        }
+    }
+
+    private void assertWhole(Label label, double[] size) {
+        scenes.settle();
+        scenes.on(() -> label.getScene().getRoot().layout());
+        String seen = ((Text) label.lookup(".text")).getText();
+        assertEquals(label.getText(), seen, size[0] + " by " + size[1]);
     }
 
     @Test

@@ -94,6 +94,16 @@ class BanksideViewModelTest {
     }
 
     @Test
+    void whatWasAddedIsNoLongerSaidOnceItIsGone() {
+        model.enter();
+        desk.document().undo();
+        assertEquals("", model.saidProperty().get());
+        model.enter();
+        desk.document().begin(Pegs.plumbed(4));
+        assertEquals("", model.saidProperty().get());
+    }
+
+    @Test
     void theWheelsTurnToTheNextPlace() {
         desk.document().begin(Pegs.plumbed(9));
         model.toNext();

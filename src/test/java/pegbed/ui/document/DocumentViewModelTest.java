@@ -53,6 +53,28 @@ class DocumentViewModelTest {
     }
 
     @Test
+    void aNameIsCompletedSoThatTheShelfListsIt() {
+        for (String name : List.of("copy", "copy.json", "copy.peg", "copy.peg.json")) {
+            Path whole = folder.resolve(name + "-folder").resolve("copy.peg.json");
+            assertTrue(whole.getParent().toFile().mkdir());
+            document.saveAs(whole.resolveSibling(name), () -> {});
+            assertEquals(Optional.of(whole), document.file());
+            assertEquals("", document.newsProperty().get());
+        }
+    }
+
+    @Test
+    void aNameThatIsCompletedToOneInUseWritesNothingOver() throws InputException {
+        Path file = folder.resolve("copy.peg.json");
+        PegFile.save(file, Pegs.plumbed(7), Optional.empty());
+        document.saveAs(folder.resolve("copy.json"), () -> fail("It was written over without a question."));
+        assertEquals(
+                "copy.peg.json is there already; choose that file itself to write over it, or type another name.",
+                document.newsProperty().get());
+        assertEquals(7, PegFile.read(file).peg().readings().size());
+    }
+
+    @Test
     void undoSaysWhatItWouldUndo() {
         assertEquals("", document.undoProperty().get());
         addReading();

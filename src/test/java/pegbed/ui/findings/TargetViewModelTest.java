@@ -9,8 +9,11 @@ import java.util.OptionalDouble;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import pegbed.model.InputException;
+import pegbed.model.Reading;
 import pegbed.session.Answer;
 import pegbed.session.Pegs;
+import pegbed.session.ReadingEdits;
 import pegbed.ui.app.Desks;
 import pegbed.ui.app.WindowViewModels;
 
@@ -43,6 +46,25 @@ class TargetViewModelTest {
         assertTrue(target.followsProperty().get());
         assertEquals(deepest() / 2, target.metresProperty().get(), 1e-9);
         assertEquals(OptionalDouble.empty(), desk.session().peg().wishes().targetMetres());
+    }
+
+    @Test
+    void theEndOfTheSliderIsNoWishOfThePersons() throws InputException {
+        // A slider never stands beyond its end: what stood there goes to the end when the end comes nearer.
+        target.deepestProperty().addListener((property, before, now) -> {
+            if (target.metresProperty().get() > now.doubleValue()) {
+                target.metresProperty().set(now.doubleValue());
+            }
+        });
+        desk.document().begin(Pegs.plumbed(3));
+        double half = target.metresProperty().get();
+        desk.session().edit(ReadingEdits.add(Reading.of(11, 5, 22 * 0.3048)));
+        assertTrue(target.metresProperty().get() > 1.3 * half);
+        desk.document().undo();
+        assertTrue(target.followsProperty().get());
+        assertEquals(half, target.metresProperty().get(), 1e-9);
+        assertEquals("Add reading", desk.document().redoProperty().get());
+        assertEquals("", desk.document().undoProperty().get());
     }
 
     @Test

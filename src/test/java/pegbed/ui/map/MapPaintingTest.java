@@ -1,6 +1,7 @@
 package pegbed.ui.map;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -11,13 +12,34 @@ import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.locationtech.jts.geom.Envelope;
+import pegbed.report.drawing.Drawing;
+import pegbed.report.drawing.Layer;
 import pegbed.report.drawing.Themes;
 import pegbed.report.drawing.View;
+import pegbed.report.map.MapDrawing;
+import pegbed.report.map.MapOptions;
+import pegbed.report.paint.AwtLetters;
+import pegbed.session.Answer;
+import pegbed.session.Pegs;
 import pegbed.session.Session;
+import pegbed.ui.app.Desks;
 
 class MapPaintingTest {
     @TempDir
     Path folder;
+
+    @Test
+    void aPegWithoutReadingsIsDrawnAsTheGuessThatItIs() {
+        Session session = Desks.atOnce(folder, Pegs.bare()).session();
+        Answer.Ready place = session.answer().picture().orElseThrow();
+        Set<Layer> layers = MapPainting.placeAlone(MapOptions.USUAL.layers());
+        MapDrawing drawing = MapDrawing.of(place.map(), place.findings(), new MapOptions(layers));
+        Envelope area = new Envelope(0, 400, 0, 400);
+        Drawing drawn = drawing.at(drawing.fitted(area, 400, 400), AwtLetters.MEASURE);
+        assertFalse(drawn.only(Set.of(Layer.DOUBT)).items().isEmpty());
+        assertTrue(drawn.only(Set.of(Layer.CONTOURS)).items().isEmpty());
+    }
 
     @Test
     void aPictureThatBreaksIsNotWaitedForAndTheLogIsNamed() throws IOException {

@@ -13,6 +13,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import pegbed.model.Hazard;
+import pegbed.model.InputException;
 import pegbed.model.Place;
 import pegbed.model.Reading;
 import pegbed.session.Pegs;
@@ -51,6 +52,22 @@ class ReadingBoxViewModelTest {
         assertEquals(
                 "11.0 m (s6 + 1.0), 20° left (11:20), 4 ft 6 in (1.37 m), silt, note: soft there",
                 box.echoProperty().get());
+    }
+
+    @Test
+    void aFirstVisitIsDatedAtItsFirstReading() throws InputException {
+        Optional<OffsetDateTime> first = Optional.of(OffsetDateTime.parse("2026-06-13T06:05:00Z"));
+        type("11 20L 4'6");
+        box.enter();
+        assertEquals(first, desk.session().peg().today().start());
+        desk.document().undo();
+        assertEquals(Optional.empty(), desk.session().peg().today().start());
+        // An old visit of unknown day stays so.
+        desk.document().begin(Pegs.plumbed(4));
+        type("11 20L 4'6");
+        box.enter();
+        assertEquals(5, desk.session().peg().readings().size());
+        assertEquals(Optional.empty(), desk.session().peg().today().start());
     }
 
     @Test
@@ -95,6 +112,93 @@ class ReadingBoxViewModelTest {
         assertTrue(
                 box.echoProperty().get().endsWith("It lies on dry ground as the banks are drawn."),
                 box.echoProperty().get());
+    }
+
+    @Test
+    void whatWasAddedIsNoLongerSaidOnceItIsUndone() {
+        type("11 20L 4'6");
+        box.enter();
+        desk.document().undo();
+        assertFalse(box.addedProperty().get());
+        assertEquals("", box.echoProperty().get());
+    }
+
+    @Test
+    void whatWasAddedToAnotherPegIsNotSaid() {
+        type("11 20L 4'6");
+        box.enter();
+        desk.document().begin(Pegs.plumbed(4));
+        assertFalse(box.addedProperty().get());
+        assertEquals("", box.echoProperty().get());
+        type("11 20L 4");
+        assertFalse(box.echoProperty().get().isEmpty());
+        desk.document().undo();
+        assertFalse(box.echoProperty().get().isEmpty());
+    }
+
+    @Test
+    void aReadingThatTheRestContradictsIsQuestionedAtOnce() {
+        desk.document().begin(Pegs.plumbed(12));
+        type("11 20L 4");
+        box.enter();
+        assertEquals("", box.questionProperty().get());
+        type("s4 5R 22");
+        box.enter();
+        assertTrue(
+                box.questionProperty()
+                        .get()
+                        .matches("That is 1[5-9] ft( \\d+ in)? deeper than the other readings expect there, give or take"
+                                + " .*\\. Plumb it again; Ctrl\\+Z takes it back\\."),
+                box.questionProperty().get());
+        desk.document().undo();
+        assertEquals("", box.questionProperty().get());
+    }
+
+    @Test
+    void theQuestionDoesNotWaitUntilAllIsWorkedOutAnew() {
+        List<Runnable> later = new ArrayList<>();
+        WindowViewModels quick = WindowViewModels.of(
+                folder.resolve("quick"),
+                new Session.Executors(Runnable::run, Runnable::run, later::add, Runnable::run),
+                Runnable::run,
+                Runnable::run,
+                Runnable::run,
+                Desks.CLOCK);
+        quick.document().begin(Pegs.plumbed(12));
+        quick.box().textProperty().set("s4 5R 22");
+        quick.box().enter();
+        assertEquals(1, later.size());
+        assertTrue(
+                quick.box().questionProperty().get().contains("deeper than the other readings expect"),
+                quick.box().questionProperty().get());
+    }
+
+    @Test
+    void pastedRowsAreLinesAndOneEdit() {
+        type("11 20L 4");
+        assertTrue(box.enterRows("11\t20L\t4'6\r\ns6\t@post\t5'6\tsilt\tsoft there\n\nedge\t13.1\t20R\n"));
+        assertEquals(2, desk.session().peg().readings().size());
+        assertEquals(4, desk.session().peg().banks().far().size());
+        assertEquals(
+                Optional.of(OffsetDateTime.parse("2026-06-13T06:05:00Z")),
+                desk.session().peg().readings().get(1).time());
+        assertTrue(box.addedProperty().get());
+        assertEquals("3 pasted lines", box.echoProperty().get());
+        desk.document().undo();
+        assertEquals(Pegs.bare(), desk.session().peg());
+    }
+
+    @Test
+    void aPastedRowThatCanNotBeReadIsNamedAndNothingIsAdded() {
+        assertTrue(box.enterRows("11 20L 4'6\n11 20L\n12 0 4"));
+        assertEquals(Pegs.bare(), desk.session().peg());
+        assertEquals(
+                "None of the 3 pasted lines was added. Line 2: The depth is missing after \"11 20L\"; type a line like"
+                        + " 11 20L 4'6.",
+                box.errorProperty().get());
+        assertTrue(box.enterRows("11 20L 4'6\n18 0 4"));
+        assertTrue(box.errorProperty().get().contains("Line 2: section 10"), box.errorProperty().get());
+        assertFalse(box.enterRows("11\t20L\t4'6\n"));
     }
 
     @Test
