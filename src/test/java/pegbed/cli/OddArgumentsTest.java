@@ -16,7 +16,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** Arguments that nobody means get one sentence and exit status 2, not an error of the program's own. */
 class OddArgumentsTest {
-    private static final String SAMPLE = Path.of("sample-pegs", "tansy-cut-9.peg.json").toString();
+    private static final String SAMPLE =
+            Path.of("sample-pegs", "tansy-cut-9.peg.json").toString();
 
     @TempDir
     private Path folder;

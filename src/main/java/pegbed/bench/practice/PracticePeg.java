@@ -48,7 +48,8 @@ public record PracticePeg(
     /** All pegs of a folder, by name. */
     public static List<PracticePeg> all(Path folder) throws IOException, InputException {
         if (!Files.isDirectory(folder)) {
-            throw new InputException("There is no folder " + folder + "; give --practice one that holds practice pegs.");
+            throw new InputException(
+                    "There is no folder " + folder + "; give --practice one that holds practice pegs.");
         }
         List<PracticePeg> pegs = new ArrayList<>();
         try (Stream<Path> entries = Files.list(folder)) {

@@ -96,7 +96,8 @@ class MoveTest {
                     } else {
                         assertWhole(file, latest, earlier);
                         assertTrue(Files.notExists(to.resolve("a.peg.json")), sentence);
-                        assertEquals(0, PegFile.earlier(to.resolve("a.peg.json")).size());
+                        assertEquals(
+                                0, PegFile.earlier(to.resolve("a.peg.json")).size());
                     }
                 }
             }
