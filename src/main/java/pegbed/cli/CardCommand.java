@@ -12,6 +12,7 @@ import pegbed.plan.Plan;
 import pegbed.report.card.Card;
 import pegbed.report.drawing.Theme;
 import pegbed.report.drawing.Themes;
+import pegbed.storage.disk.AtomicFileWriter;
 import pegbed.storage.disk.WholeFile;
 import pegbed.wording.MapWords;
 import picocli.CommandLine.Command;
@@ -49,7 +50,7 @@ final class CardCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws InputException {
-        String name = file.getFileName().toString();
+        String name = AtomicFileWriter.name(file);
         Peg peg = PegArgument.look(path, output.err()).peg();
         Findings findings = Findings.of(others.map(path, peg, output.err()), wishes.target());
         Plan plan = Plan.of(findings, wishes.over(peg.wishes()));

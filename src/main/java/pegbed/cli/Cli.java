@@ -1,5 +1,6 @@
 package pegbed.cli;
 
+import java.io.OutputStreamWriter;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
@@ -7,6 +8,7 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.function.Supplier;
+import pegbed.cli.output.EscapingWriter;
 import pegbed.model.InputException;
 import pegbed.storage.disk.Folders;
 import pegbed.storage.disk.ProgramLog;
@@ -31,8 +33,9 @@ public final class Cli {
 
     private static final String FAILURE = "This command stopped at an error of the program's own";
 
-    private static final String LOST_OUTPUT = "Not all of the answer could be written to standard output: its disk is full,"
-            + " or what reads it has ended. What the command was to do to files is done.";
+    private static final String LOST_OUTPUT =
+            "Not all of the answer could be written to standard output: its disk is full,"
+                    + " or what reads it has ended. What the command was to do to files is done.";
 
     /** The answer is no. */
     public static final int NO = 1;
@@ -82,8 +85,9 @@ public final class Cli {
 
     /** Runs one command of a command line; an error that nobody expected is in the log, which a sentence names. */
     static int run(CommandLine line, String[] args, PrintStream out, PrintStream err, Path ownFolder) {
-        line.setOut(new PrintWriter(out, true, StandardCharsets.UTF_8));
-        line.setErr(new PrintWriter(err, true, StandardCharsets.UTF_8));
+        line.setOut(escaping(out));
+        line.setErr(escaping(err));
+        line.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
         line.setParameterExceptionHandler((e, words) -> {
             e.getCommandLine()
                     .getErr()
@@ -110,6 +114,10 @@ public final class Cli {
             return BAD_INPUT;
         }
         return status;
+    }
+
+    private static PrintWriter escaping(PrintStream stream) {
+        return new PrintWriter(new EscapingWriter(new OutputStreamWriter(stream, StandardCharsets.UTF_8)), true);
     }
 
     private static int unexpected(Throwable e, PrintWriter err, Path ownFolder) {

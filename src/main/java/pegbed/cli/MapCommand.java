@@ -21,6 +21,7 @@ import pegbed.report.map.MapOptions;
 import pegbed.report.paint.AwtLetters;
 import pegbed.report.paint.PngWriter;
 import pegbed.report.paint.SvgWriter;
+import pegbed.storage.disk.AtomicFileWriter;
 import pegbed.storage.disk.WholeFile;
 import pegbed.wording.LevelWords;
 import pegbed.wording.MapWords;
@@ -92,9 +93,9 @@ final class MapCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws InputException {
-        String name = picture.getFileName().toString().toLowerCase(Locale.ROOT);
+        String name = AtomicFileWriter.name(picture).toLowerCase(Locale.ROOT);
         if (!name.endsWith(".png") && !name.endsWith(".svg")) {
-            throw new InputException("--out: " + picture.getFileName() + " must end in .png or .svg.");
+            throw new InputException("--out: " + AtomicFileWriter.name(picture) + " must end in .png or .svg.");
         }
         Theme theme = theme();
         int[] pixels = pixels();

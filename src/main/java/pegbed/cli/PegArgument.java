@@ -67,7 +67,8 @@ record PegArgument(Path path, Peg peg, Fingerprint fingerprint) {
             return changed;
         } catch (IOException e) {
             throw new InputException(
-                    path.getFileName() + " was saved, but could not be let go of: " + AtomicFileWriter.reason(e) + ".", e);
+                    path.getFileName() + " was saved, but could not be let go of: " + AtomicFileWriter.reason(e) + ".",
+                    e);
         }
     }
 

@@ -1,5 +1,6 @@
 package pegbed.cli;
 
+import pegbed.model.Bottom;
 import pegbed.model.InputException;
 import pegbed.model.Peg;
 import pegbed.model.Units;
@@ -24,7 +25,8 @@ final class Target {
         try {
             Line line = METRES.parse("1m 0 " + typed);
             if (line instanceof Line.ReadingLine reading
-                    && reading.reading().note().isEmpty()) {
+                    && reading.reading().note().isEmpty()
+                    && reading.reading().bottom() == Bottom.UNKNOWN) {
                 return reading.reading().depthMetres();
             }
         } catch (NotationException e) {

@@ -16,7 +16,9 @@ public final class Doubts {
     public static final double DISAGREE_METRES = 0.5;
 
     private static final double SAME_PLACE_METRES = 0.01;
-    private static final double REACH_SLACK_METRES = 0.05;
+    /** So far past the pole's reach a reading is still within it, metres. */
+    public static final double REACH_SLACK_METRES = 0.05;
+
     private static final int MAX_SENTENCES = 10;
 
     private Doubts() {}

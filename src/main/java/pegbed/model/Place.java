@@ -3,13 +3,18 @@ package pegbed.model;
 /**
  * A place on the water's plane.
  *
- * @param xMetres metres to the right of the seat, along the bank; finite
- * @param yMetres metres straight out from the seat; finite
+ * @param xMetres metres to the right of the seat, along the bank; finite; less than 1e-12 either way is 0
+ * @param yMetres metres straight out from the seat; finite; less than 1e-12 either way is 0
  */
 public record Place(double xMetres, double yMetres) {
+    /** Less than this is nothing: squares of it would leave the range of a double, metres. */
+    private static final double NOTHING_METRES = 1e-12;
+
     public Place {
         Check.finite(xMetres, "x");
         Check.finite(yMetres, "y");
+        xMetres = Math.abs(xMetres) < NOTHING_METRES ? 0 : xMetres;
+        yMetres = Math.abs(yMetres) < NOTHING_METRES ? 0 : yMetres;
     }
 
     /**

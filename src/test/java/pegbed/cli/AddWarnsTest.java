@@ -32,7 +32,8 @@ class AddWarnsTest {
         assertEquals(0, ran.status(), ran.err());
         assertTrue(
                 ran.err()
-                        .matches("Warning: Reading " + (before + 1) + " says 46 ft; the others expect 5 ft .* in, give or take"
+                        .matches("Warning: Reading " + (before + 1)
+                                + " says 46 ft; the others expect 5 ft .* in, give or take"
                                 + " .*: it is 40 ft .* deeper than that\\. It was added; .*\\.\\R"),
                 ran.err());
         assertEquals(before + 1, PegFile.read(peg).peg().readings().size());

@@ -40,8 +40,16 @@ class EnvironmentTest {
                 List.of("lines", peg.toString(), "--json"),
                 List.of("level", peg.toString()),
                 List.of("shelf", folder.toString()),
-                List.of("map", peg.toString(), "--out", folder.resolve("map.svg").toString()),
-                List.of("card", peg.toString(), "--out", folder.resolve("card.html").toString()),
+                List.of(
+                        "map",
+                        peg.toString(),
+                        "--out",
+                        folder.resolve("map.svg").toString()),
+                List.of(
+                        "card",
+                        peg.toString(),
+                        "--out",
+                        folder.resolve("card.html").toString()),
                 List.of("lines", peg.toString(), "--track", "99"),
                 List.of("lines", peg.toString(), "--target", "deep"),
                 List.of("add", peg.toString(), "6.25m 400 1.35m"))) {
@@ -99,7 +107,8 @@ class EnvironmentTest {
         for (String command : List.of("map", "card")) {
             Path picture = folder.resolve(command + ".png");
             ProcessBuilder process = new ProcessBuilder(
-                            Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                            Path.of(System.getProperty("java.home"), "bin", "java")
+                                    .toString(),
                             "-cp",
                             System.getProperty("java.class.path"),
                             "pegbed.Pegbed",

@@ -37,13 +37,15 @@ class HostileNeighbourTest {
 
     /** What stands in the only shot of the neighbour's only rig. */
     private void neighbour(String shot) throws IOException {
-        Files.writeString(folder.resolve("tansy-10.peg.json"), Files.readString(sound)
-                .replace("\"9\"", "\"10\"")
-                .replace(
-                        "\"visits\"",
-                        "\"wishes\": {\"rig_templates\": [{\"name\": \"a\", \"up_to_m\": 1, \"float_g\": 0.2,"
-                                + " \"tip_to_body_m\": 0.1, \"hook_length_m\": 0.15, \"shots\": [" + shot
-                                + "]}]},\n\"visits\""));
+        Files.writeString(
+                folder.resolve("tansy-10.peg.json"),
+                Files.readString(sound)
+                        .replace("\"9\"", "\"10\"")
+                        .replace(
+                                "\"visits\"",
+                                "\"wishes\": {\"rig_templates\": [{\"name\": \"a\", \"up_to_m\": 1, \"float_g\": 0.2,"
+                                        + " \"tip_to_body_m\": 0.1, \"hook_length_m\": 0.15, \"shots\": [" + shot
+                                        + "]}]},\n\"visits\""));
     }
 
     @ParameterizedTest

@@ -100,13 +100,7 @@ class SimultaneousCommandsTest {
         assertEquals(0, make(0).status());
         List<Ran> ran = atOnce(IntStream.range(1, 8)
                 .<Callable<Ran>>mapToObj(number -> () -> Ran.pegbed(
-                        "new",
-                        peg,
-                        "--readings",
-                        readings(number),
-                        "--banks",
-                        folder.resolve("b.csv"),
-                        "--replace"))
+                        "new", peg, "--readings", readings(number), "--banks", folder.resolve("b.csv"), "--replace"))
                 .toList());
         assertTrue(ran.stream().allMatch(each -> each.status() == 0), ran::toString);
         assertEquals(7, PegFile.earlier(peg).size());
@@ -120,9 +114,8 @@ class SimultaneousCommandsTest {
                         number -> () -> Ran.pegbed("add", peg, 5 + number * 0.25 + "m 0 1.5m note" + number))
                 .toList());
         assertTrue(ran.stream().allMatch(each -> each.status() == 0), ran::toString);
-        Set<String> notes = PegFile.read(peg).peg().readings().stream()
-                .map(Reading::note)
-                .collect(Collectors.toSet());
+        Set<String> notes =
+                PegFile.read(peg).peg().readings().stream().map(Reading::note).collect(Collectors.toSet());
         for (int number = 0; number < 20; number++) {
             assertTrue(notes.contains("note" + number), notes::toString);
         }
@@ -133,7 +126,9 @@ class SimultaneousCommandsTest {
         assertEquals(0, make(0).status());
         byte[] before = Files.readAllBytes(peg);
         assertEquals(2, Ran.pegbed("add", peg, "nonsense").status());
-        assertEquals(2, Ran.pegbed("add", folder.resolve("none.peg.json"), "5m 0 1.5m").status());
+        assertEquals(
+                2,
+                Ran.pegbed("add", folder.resolve("none.peg.json"), "5m 0 1.5m").status());
         assertArrayEquals(before, Files.readAllBytes(peg));
         assertTrue(Files.notExists(folder.resolve(AtomicFileWriter.EARLIER_FOLDER)));
     }

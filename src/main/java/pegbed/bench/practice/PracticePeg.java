@@ -47,6 +47,10 @@ public record PracticePeg(
 
     /** All pegs of a folder, by name. */
     public static List<PracticePeg> all(Path folder) throws IOException, InputException {
+        if (!Files.isDirectory(folder)) {
+            throw new InputException(
+                    "There is no folder " + folder + "; give --practice one that holds practice pegs.");
+        }
         List<PracticePeg> pegs = new ArrayList<>();
         try (Stream<Path> entries = Files.list(folder)) {
             for (Path peg : entries.filter(p -> Files.exists(p.resolve("truth.txt")))

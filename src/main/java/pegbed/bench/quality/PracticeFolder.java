@@ -20,9 +20,6 @@ import pegbed.model.Peg;
  */
 record PracticeFolder(Path path, List<PracticePeg> pegs, List<BenchReport.LeftOut> refused) {
     static PracticeFolder read(Path path) throws IOException, InputException {
-        if (!Files.isDirectory(path)) {
-            throw new InputException("There is no folder " + path + ".");
-        }
         List<PracticePeg> usable = new ArrayList<>();
         List<BenchReport.LeftOut> refused = new ArrayList<>();
         for (PracticePeg peg : PracticePeg.all(path)) {

@@ -54,25 +54,38 @@ public final class ShelfFiles {
 
     /**
      * Moves a peg file and its earlier versions to another folder, under its own name or, where that is taken, the next
-     * free one.
+     * free one. They are copied, forced to the disk and read back before the first original is removed, so that they may go to
+     * another disk, and all of them go or none.
      *
      * @param folder made if there is none
      * @return where it is now
      * @throws InputException if the file was changed by another or can't be moved
      */
     public static Path move(ShelfPeg peg, Path folder) throws InputException {
+        return move(peg, folder, FileOps.DISK);
+    }
+
+    static Path move(ShelfPeg peg, Path folder, FileOps files) throws InputException {
         unchanged(peg);
         List<Path> earlier = PegFile.earlier(peg.file());
         try {
             Files.createDirectories(folder);
             Path target = free(folder.resolve(AtomicFileWriter.name(peg.file())));
-            Files.move(peg.file(), target);
-            for (Path version : earlier) {
-                String number = AtomicFileWriter.name(version)
-                        .substring(AtomicFileWriter.name(peg.file()).length());
-                Path versions = Files.createDirectories(folder.resolve(AtomicFileWriter.EARLIER_FOLDER));
-                Files.move(version, versions.resolve(AtomicFileWriter.name(target) + number));
+            MovedFiles moved = new MovedFiles(files);
+            try {
+                for (Path version : earlier) {
+                    String number = AtomicFileWriter.name(version)
+                            .substring(AtomicFileWriter.name(peg.file()).length());
+                    Path versions = Files.createDirectories(folder.resolve(AtomicFileWriter.EARLIER_FOLDER));
+                    moved.copy(version, versions.resolve(AtomicFileWriter.name(target) + number));
+                }
+                moved.copy(peg.file(), target);
+                unchanged(peg);
+            } catch (IOException | InputException | RuntimeException e) {
+                moved.takeBack();
+                throw e;
             }
+            moved.removeOriginals();
             return target;
         } catch (IOException | SecurityException e) {
             throw new InputException(

@@ -176,7 +176,8 @@ class AtomicFileWriterTest {
             prepare(existed);
             new AtomicFileWriter(sound).save(file(), NEW, Optional.empty());
             int lastName = sound.steps.lastIndexOf(existed ? "rename" : "nameNew");
-            assertTrue(sound.steps.containsAll(List.of("real", "write", "read", existed ? "rename" : "nameNew", "forceFolder")));
+            assertTrue(sound.steps.containsAll(
+                    List.of("real", "write", "read", existed ? "rename" : "nameNew", "forceFolder")));
             for (FaultyFiles.Fault fault : FaultyFiles.Fault.values()) {
                 for (int step = 0; step < sound.steps.size(); step++) {
                     boolean garbles = sound.steps.get(step).equals("read")
@@ -184,9 +185,8 @@ class AtomicFileWriterTest {
                     if (fault != FaultyFiles.Fault.GARBLED || garbles) {
                         boolean sweeps = sound.steps.get(step).equals("list") && step < sound.steps.indexOf("write");
                         // What it only looks at before it takes the lock is read again.
-                        boolean looks = existed
-                                && fault == FaultyFiles.Fault.GARBLED
-                                && step == sound.steps.indexOf("read");
+                        boolean looks =
+                                existed && fault == FaultyFiles.Fault.GARBLED && step == sound.steps.indexOf("read");
                         failAt(step, fault, existed, step <= lastName && !sweeps && !looks);
                     }
                 }
