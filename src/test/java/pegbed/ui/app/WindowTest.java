@@ -193,9 +193,9 @@ class WindowTest extends InScenes {
             scenes.click(button);
         }
         assertEquals(1, scenes.peg().readings().size());
-        Place place = scenes.peg().readings().get(0).place();
-        assertEquals(10, place.distanceMetres(), 1e-9);
-        assertEquals(-15, place.angleDegrees(), 1e-9);
+        assertEquals(
+                scenes.<Label>find("#bank-clock").getText(),
+                scenes.peg().readings().get(0).typed().direction());
         assertEquals(49 * 0.0254, scenes.peg().readings().get(0).depthMetres(), 1e-9);
         assertTrue(scenes.<Label>find("#bank-said").getText().startsWith("Added: "));
         scenes.click("#bank-back");
