@@ -58,7 +58,8 @@ final class ShortfallWords {
                         + FindingWords.confidence(flat.confidence()) + " ("
                         + Quantities.percent(flat.spot().pFlat())
                         + "); line " + line + " takes one at " + nearest + ".")
-                .orElseGet(() -> noFlat(words.in(zone)) + "; " + FindingWords.nearest(nearest) + ", which is line " + line + ".");
+                .orElseGet(() -> noFlat(words.in(zone)) + "; " + FindingWords.nearest(nearest) + ", which is line "
+                        + line + ".");
     }
 
     private String target() {

@@ -275,10 +275,7 @@ public final class BanksideViewModel {
         box.textProperty().set(line());
         boolean added = box.enter();
         wrong.set(!added);
-        say(
-                added
-                        ? "Added: " + box.echoProperty().get()
-                        : box.errorProperty().get());
+        say(added ? "Added: " + box.echoProperty().get() : box.errorProperty().get());
         if (added) {
             bottomIndex = 0;
             depthTurned = false;

@@ -142,8 +142,7 @@ class WindowTest extends InScenes {
 
     @Test
     void pastedTabsAreBlanks() {
-        scenes.on(() -> Clipboard.getSystemClipboard()
-                .setContent(Map.of(DataFormat.PLAIN_TEXT, "11\t20L\t4'6\n")));
+        scenes.on(() -> Clipboard.getSystemClipboard().setContent(Map.of(DataFormat.PLAIN_TEXT, "11\t20L\t4'6\n")));
         scenes.shortcut(KeyCode.V);
         assertEquals("11 20L 4'6", scenes.<TextField>find("#reading").getText());
         scenes.on(() -> Clipboard.getSystemClipboard()

@@ -119,8 +119,7 @@ class BanksideViewModelTest {
                 next.distanceMetres(),
                 desk.session().peg().readings().get(9).place().distanceMetres(),
                 0.006);
-        assertTrue(
-                said.startsWith("Next: "), said);
+        assertTrue(said.startsWith("Next: "), said);
     }
 
     @Test
