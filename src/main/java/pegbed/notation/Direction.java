@@ -25,8 +25,8 @@ record Direction(double angleDegrees, double sdDegrees, String typed, Optional<A
             Pattern.compile("(\\d{1,2})(?::(\\d{2})(?:" + O_CLOCK + ")?|" + O_CLOCK + ")" + Text.END);
 
     /** What a clock time looks like where its hours and minutes are parted by a point. */
-    private static final Pattern CLOCK_OR_DEGREES =
-            Pattern.compile("(9|1[0-2]|[1-3])[.,]([0-5]\\d)" + Text.END);
+    private static final Pattern CLOCK_OR_DEGREES = Pattern.compile("(9|1[0-2]|[1-3])[.,]([0-5]\\d)" + Text.END);
+
     private static final String DEGREE_SIGN = " *(?:°|deg(?:rees?)?)";
     private static final Pattern DEGREES = Pattern.compile(
             "([+-]?)(" + Numbers.DECIMAL + ")(?:" + DEGREE_SIGN + ")?(?: *(l|left|r|right))?" + Text.END);
@@ -101,7 +101,8 @@ record Direction(double angleDegrees, double sdDegrees, String typed, Optional<A
         String mark = text.since(from);
         Optional<MatchResult> spoken = text.take(SPOKEN_OFFSET);
         if (spoken.isPresent()) {
-            String unit = spoken.get().group(2) == null ? "" : spoken.get().group(2).strip();
+            String unit =
+                    spoken.get().group(2) == null ? "" : spoken.get().group(2).strip();
             String sign = spoken.get().group(3).startsWith("l") ? "-" : "+";
             throw NotationException.about(
                     text.since(from),

@@ -6,8 +6,8 @@ import pegbed.geometry.Shoreline;
 import pegbed.model.Banks;
 import pegbed.model.Hazard;
 import pegbed.model.Peg;
-import pegbed.model.Visit;
 import pegbed.model.Reading;
+import pegbed.model.Visit;
 
 /** What a typed line makes of a peg. */
 public final class Entry {
@@ -20,8 +20,7 @@ public final class Entry {
      */
     public static Peg in(Peg peg, Line line) {
         if (line instanceof Line.ReadingLine reading) {
-            return peg.withToday(visit -> begun(visit, reading.reading()))
-                    .withReading(reading.reading());
+            return peg.withToday(visit -> begun(visit, reading.reading())).withReading(reading.reading());
         }
         if (line instanceof Line.EdgeLine edge) {
             Banks banks = peg.banks();

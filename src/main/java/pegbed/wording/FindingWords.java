@@ -116,13 +116,25 @@ public final class FindingWords {
                 + Quantities.percent(flat.spot().pFlat()) + "): " + spot(flat.spot());
     }
 
-    /** That a zone has no flat spot at the target, and the nearest depth with one. */
+    /** That a zone has no flat spot at the target, and the nearest depth with a likely one. */
     public String noFlat(FlatSpot flat) {
-        String nearest = flat.nearestMetres().isPresent()
-                ? "; the nearest depth with a likely one is "
-                        + quantities.depth(flat.nearestMetres().getAsDouble())
-                : "; no depth has a likely one yet";
-        return "no flat at " + quantities.depth(flat.targetMetres()) + " that these readings show" + nearest + ".";
+        return noFlat(quantities.depth(flat.targetMetres())) + "; " + nearest(flat) + ".";
+    }
+
+    /** The same words wherever a zone has no flat at the target. */
+    static String noFlat(String target) {
+        return "no flat at " + target + " is known";
+    }
+
+    /** The nearest depth at which there is a flat. */
+    static String nearest(String depth) {
+        return "nearest " + depth;
+    }
+
+    private String nearest(FlatSpot flat) {
+        return flat.nearestMetres().isPresent()
+                ? nearest(quantities.depth(flat.nearestMetres().getAsDouble()))
+                : "none at another depth either";
     }
 
     /** The likeliest spot of a zone in which none was found. */
@@ -166,11 +178,10 @@ public final class FindingWords {
         Spot spot = flat.spot();
         String zone = Sentences.capital(flat.zone().words());
         if (flat.confidence() == Confidence.NONE) {
-            String instead = flat.nearestMetres().isPresent()
-                    ? "The nearest depth with one is "
-                            + quantities.depth(flat.nearestMetres().getAsDouble()) + "."
-                    : "No depth here has one.";
-            return new Card(zone + ": no flat at " + quantities.depth(flat.targetMetres()), "", instead);
+            return new Card(
+                    zone + ": " + noFlat(quantities.depth(flat.targetMetres())),
+                    "",
+                    Sentences.capital(nearest(flat)) + ".");
         }
         String size = flat.area().map(area -> ", " + size(area) + " of it").orElse("");
         return new Card(

@@ -58,7 +58,8 @@ final class ShortfallWords {
                         + FindingWords.confidence(flat.confidence()) + " ("
                         + Quantities.percent(flat.spot().pFlat())
                         + "); line " + line + " takes one at " + nearest + ".")
-                .orElseGet(() -> noFlat(words.in(zone)) + "; nearest " + nearest + ", which is line " + line + ".");
+                .orElseGet(() -> noFlat(words.in(zone)) + "; " + FindingWords.nearest(nearest) + ", which is line "
+                        + line + ".");
     }
 
     private String target() {
@@ -66,7 +67,7 @@ final class ShortfallWords {
     }
 
     private String noFlat(String in) {
-        return "No flat at " + target() + " is known " + in;
+        return Sentences.capital(FindingWords.noFlat(target())) + " " + in;
     }
 
     private String rest(Shortfall shortfall) {
@@ -75,7 +76,7 @@ final class ShortfallWords {
         // A depth that is more like the deepest water's is no stand-in for the target.
         String nearest = shortfall.nearestMetres().stream()
                 .filter(depth -> Math.abs(depth - target) < Math.abs(depth - deepest))
-                .mapToObj(depth -> "; nearest " + quantities.depth(depth))
+                .mapToObj(depth -> "; " + FindingWords.nearest(quantities.depth(depth)))
                 .findFirst()
                 .orElse("");
         String guess = shortfall

@@ -17,6 +17,8 @@ import pegbed.ui.controls.SystemFileChoice;
 public final class PegbedApplication extends Application {
     private static final double WIDTH = 1366;
     private static final double HEIGHT = 740;
+    private static final double LEAST_WIDTH = 800;
+    private static final double LEAST_HEIGHT = 600;
 
     /** How often it is looked whether another program has changed the file. */
     private static final long LOOK_MILLISECONDS = 3000;
@@ -73,9 +75,19 @@ public final class PegbedApplication extends Application {
         return frame;
     }
 
+    /** Some window managers show a window at a size of their own, and too small a one if it has no least size. */
+    private static void size(Stage stage) {
+        Rectangle2D screen = Screen.getPrimary().getVisualBounds();
+        stage.setMinWidth(Math.min(LEAST_WIDTH, screen.getWidth()));
+        stage.setMinHeight(Math.min(LEAST_HEIGHT, screen.getHeight()));
+        stage.setWidth(Math.min(WIDTH, screen.getWidth()));
+        stage.setHeight(Math.min(HEIGHT, screen.getHeight()));
+    }
+
     private static WindowFrame show(Stage stage, WindowFrame frame) {
         WindowViewModels desk = frame.desk();
         stage.show();
+        size(stage);
         frame.focusBox();
         PeriodicTask looking =
                 new PeriodicTask(LOOK_MILLISECONDS, () -> desk.session().lookForOtherChanges());

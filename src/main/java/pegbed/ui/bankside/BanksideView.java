@@ -40,6 +40,7 @@ public final class BanksideView extends BorderPane {
      */
     public BanksideView(BanksideViewModel model, MapViewModel pointer, MapPane map, Runnable back) {
         setId("bankside-view");
+        model.toNext();
         getStyleClass().add("bankside");
         GridPane wheels = new GridPane();
         wheels.getStyleClass().add("wheels");
@@ -142,7 +143,7 @@ public final class BanksideView extends BorderPane {
             }
             pointer.point(model.place());
         });
-        button.setAccessibleText(wheel.words() + (far ? " much" : "") + (more ? " more" : " less"));
+        button.setAccessibleText(model.stepName(wheel, more, far));
         return button;
     }
 

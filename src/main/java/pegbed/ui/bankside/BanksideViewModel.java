@@ -1,5 +1,6 @@
 package pegbed.ui.bankside;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javafx.beans.property.ReadOnlyBooleanProperty;
@@ -16,8 +17,8 @@ import pegbed.model.Units;
 import pegbed.notation.Clock;
 import pegbed.notation.FeetAndInches;
 import pegbed.notation.ShortForm;
+import pegbed.session.Answer;
 import pegbed.session.Session;
-import pegbed.ui.controls.Texts;
 import pegbed.ui.reading.NextReadingViewModel;
 import pegbed.ui.reading.ReadingBoxViewModel;
 import pegbed.wording.Quantities;
@@ -42,10 +43,16 @@ public final class BanksideViewModel {
         }
     }
 
-    /** Half a metre on from a joint at most: what lies beyond is nearer to the next joint. */
     private static final double PART_METRES = 0.5;
 
-    private static final int PARTS = 3;
+    /** What is no farther from the next joint is left to it. */
+    private static final double NEAR_JOINT_METRES = 0.25;
+
+    private static final double ALIKE_METRES = 1e-6;
+
+    /** Next places are said to this many minutes. */
+    private static final int CLOCK_SAID_MINUTES = 5;
+
     private static final int CLOCK_STEP_MINUTES = 10;
     private static final int CLOCK_MAX_MINUTES = 180;
     private static final List<Bottom> BOTTOMS = List.of(Bottom.values());
@@ -62,10 +69,15 @@ public final class BanksideViewModel {
     /** The revision that what is said belongs to. */
     private long saidRevision;
 
-    private int joint = 3;
-    private int part;
+    /** From the seat; not a number until the pole is known. */
+    private double distanceMetres = Double.NaN;
+
     private int minutes;
     private int depthSteps = -1;
+
+    /** Whether the depth is the person's own; else it is what is expected at the place. */
+    private boolean depthTurned;
+
     private int bottomIndex;
 
     public BanksideViewModel(Session session, ReadingBoxViewModel box, NextReadingViewModel guide) {
@@ -105,52 +117,111 @@ public final class BanksideViewModel {
     void turn(Wheel wheel, int steps) {
         switch (wheel) {
             case SECTION -> {
-                int all = Math.max(0, Math.min(lastPart(), joint * PARTS + part + steps));
-                joint = all / PARTS;
-                part = all % PARTS;
+                for (int i = 0; i < Math.abs(steps); i++) {
+                    distanceMetres = nextStop(steps > 0);
+                }
             }
             case CLOCK ->
                 minutes =
                         Math.max(-CLOCK_MAX_MINUTES, Math.min(CLOCK_MAX_MINUTES, minutes + steps * CLOCK_STEP_MINUTES));
-            case DEPTH -> depthSteps = Math.max(0, Math.min(maxDepthSteps(), depthSteps + steps));
+            case DEPTH -> {
+                depthSteps = Math.max(0, Math.min(maxDepthSteps(), depthSteps + steps));
+                depthTurned = true;
+            }
             case BOTTOM -> bottomIndex = Math.floorMod(bottomIndex + steps, BOTTOMS.size());
         }
+        expectDepth();
         refresh();
+    }
+
+    /** The next joint, or half metre on from one, outwards or inwards; the same where there is none. */
+    private double nextStop(boolean out) {
+        List<Double> joints = joints();
+        List<Double> stops = new ArrayList<>();
+        for (double stop = joints.get(0) - PART_METRES; stop >= PART_METRES; stop -= PART_METRES) {
+            stops.add(0, stop);
+        }
+        for (int i = 0; i < joints.size(); i++) {
+            double end = i + 1 < joints.size() ? joints.get(i + 1) - NEAR_JOINT_METRES : joints.get(i) + ALIKE_METRES;
+            for (double stop = joints.get(i); stop < end || stop == joints.get(i); stop += PART_METRES) {
+                stops.add(stop);
+            }
+        }
+        return out
+                ? stops.stream()
+                        .filter(stop -> stop > distanceMetres + ALIKE_METRES)
+                        .findFirst()
+                        .orElse(distanceMetres)
+                : stops.stream()
+                        .filter(stop -> stop < distanceMetres - ALIKE_METRES)
+                        .reduce((nearer, farther) -> farther)
+                        .orElse(distanceMetres);
+    }
+
+    /** So many whole sections on, as far beyond the joint as before. */
+    private double sectionsOn(int sections) {
+        List<Double> joints = joints();
+        int at = 0;
+        while (at < joints.size() - 1 && joints.get(at + 1) <= distanceMetres + ALIKE_METRES) {
+            at++;
+        }
+        int to = Math.max(0, Math.min(joints.size() - 1, at + sections));
+        double metres = joints.get(to) + distanceMetres - joints.get(at);
+        return Math.min(metres, joints.get(joints.size() - 1));
+    }
+
+    /** Shows the depth that is expected where the wheels point, unless the person has turned to another. */
+    private void expectDepth() {
+        if (depthTurned) {
+            return;
+        }
+        Place place = place();
+        session.answer().shown().map(Answer.Ready::map).ifPresent(map -> {
+            double depth = map.grid().depth().sample(place.xMetres(), place.yMetres());
+            if (Double.isFinite(depth)) {
+                depthSteps = (int) Math.max(0, Math.min(maxDepthSteps(), Math.round(depth / stepMetres())));
+            }
+        });
     }
 
     /** Turns a wheel by a large step: a whole section, half an hour, a foot or 20 cm. */
     void turnFar(Wheel wheel, int steps) {
-        turn(
-                wheel,
-                switch (wheel) {
-                    case SECTION -> steps * PARTS;
-                    case CLOCK -> steps * 3;
-                    case DEPTH -> steps * (feet() ? 12 : 10);
-                    case BOTTOM -> steps;
-                });
+        switch (wheel) {
+            case SECTION -> {
+                distanceMetres = sectionsOn(steps);
+                turn(wheel, 0);
+            }
+            case CLOCK -> turn(wheel, steps * 3);
+            case DEPTH -> turn(wheel, steps * (feet() ? 12 : 10));
+            case BOTTOM -> turn(wheel, steps);
+        }
     }
 
-    /** Turns section and clock to the reading to take next, as near as the wheels go; does nothing while none is known. */
+    /** Turns section, clock and depth to the reading to take next; does nothing while none is known. */
     void toNext() {
         guide.nextProperty().get().ifPresent(next -> {
-            List<Double> joints = session.peg().pole().jointMetres();
-            int best = 0;
-            for (int i = 0; i <= lastPart(); i++) {
-                if (off(i, next.place(), joints) < off(best, next.place(), joints)) {
-                    best = i;
-                }
-            }
-            joint = best / PARTS;
-            part = best % PARTS;
-            minutes = 0;
-            turn(Wheel.CLOCK, (int) Math.round(next.place().angleDegrees() * 2 / CLOCK_STEP_MINUTES));
+            distanceMetres = next.place().distanceMetres();
+            long said = Math.round(next.place().angleDegrees() * 2 / CLOCK_SAID_MINUTES) * CLOCK_SAID_MINUTES;
+            minutes = (int) Math.max(-CLOCK_MAX_MINUTES, Math.min(CLOCK_MAX_MINUTES, said));
+            depthTurned = false;
+            expectDepth();
+            refresh();
             wrong.set(false);
             say(guide.wordsProperty().get());
         });
     }
 
-    private static double off(int parts, Place place, List<Double> joints) {
-        return Math.abs(joints.get(parts / PARTS) + parts % PARTS * PART_METRES - place.distanceMetres());
+    /** What a screen reader says of a button of a wheel. */
+    String stepName(Wheel wheel, boolean more, boolean far) {
+        return wheel.words() + ", "
+                + switch (wheel) {
+                    case SECTION -> (far ? "one section " : "half a metre ") + (more ? "further out" : "nearer");
+                    case CLOCK -> (far ? "30" : "10") + " minutes " + (more ? "later" : "earlier");
+                    case DEPTH ->
+                        (feet() ? (far ? "1 foot" : "1 inch") : (far ? "20 centimetres" : "2 centimetres"))
+                                + (more ? " deeper" : " shallower");
+                    case BOTTOM -> more ? "the next" : "the one before";
+                };
     }
 
     /** What a button of a wheel says: how far it turns it. */
@@ -164,8 +235,8 @@ public final class BanksideViewModel {
         };
     }
 
-    private int lastPart() {
-        return (session.peg().pole().jointMetres().size() - 1) * PARTS;
+    private List<Double> joints() {
+        return session.peg().pole().jointMetres();
     }
 
     private boolean feet() {
@@ -182,11 +253,11 @@ public final class BanksideViewModel {
 
     /** The line that the wheels stand for, as it would be typed. */
     String line() {
-        String offset = part == 0 ? "" : "+" + Texts.number(part * PART_METRES, 1);
         String felt = BOTTOMS.get(bottomIndex) == Bottom.UNKNOWN
                 ? ""
                 : " " + BOTTOMS.get(bottomIndex).word();
-        return "s" + (joint + 1) + offset + " " + Clock.print(minutes / 2.0, CLOCK_STEP_MINUTES) + " " + depthTyped()
+        return ShortForm.section(session.peg().pole(), distanceMetres) + " "
+                + Clock.print(minutes / 2.0, CLOCK_SAID_MINUTES) + " " + depthTyped()
                 + felt;
     }
 
@@ -196,8 +267,7 @@ public final class BanksideViewModel {
 
     /** Where the wheels point. */
     Place place() {
-        List<Double> joints = session.peg().pole().jointMetres();
-        return Place.polar(joints.get(Math.min(joint, joints.size() - 1)) + part * PART_METRES, minutes / 2.0);
+        return Place.polar(distanceMetres, minutes / 2.0);
     }
 
     /** Adds the reading that the wheels stand for; the bottom goes back to unknown. */
@@ -205,12 +275,10 @@ public final class BanksideViewModel {
         box.textProperty().set(line());
         boolean added = box.enter();
         wrong.set(!added);
-        say(
-                added
-                        ? "Added: " + box.echoProperty().get()
-                        : box.errorProperty().get());
+        say(added ? "Added: " + box.echoProperty().get() : box.errorProperty().get());
         if (added) {
             bottomIndex = 0;
+            depthTurned = false;
         }
         refresh();
     }
@@ -238,10 +306,14 @@ public final class BanksideViewModel {
         if (depthSteps < 0) {
             depthSteps = feet() ? 36 : 50;
         }
-        joint = Math.min(joint, peg.pole().jointMetres().size() - 1);
+        distanceMetres = Double.isNaN(distanceMetres)
+                ? joints().get(Math.min(3, joints().size() - 1))
+                : Math.min(distanceMetres, peg.pole().reachMetres());
         depthSteps = Math.min(depthSteps, maxDepthSteps());
-        section.set((joint + 1) + (part == 0 ? "" : " + " + Texts.number(part * PART_METRES, 1) + " m"));
-        clock.set(Clock.print(minutes / 2.0, CLOCK_STEP_MINUTES));
+        section.set(ShortForm.section(peg.pole(), distanceMetres)
+                .replaceFirst("^s(\\d+)([+-])(.*)$", "$1 $2 $3 m")
+                .replaceFirst("^s", ""));
+        clock.set(Clock.print(minutes / 2.0, CLOCK_SAID_MINUTES));
         depth.set(Quantities.of(peg).depth(depthSteps * stepMetres()));
         bottom.set(
                 BOTTOMS.get(bottomIndex) == Bottom.UNKNOWN

@@ -168,8 +168,7 @@ final class MapPainting {
     static Set<Layer> placeAlone(Set<Layer> layers) {
         Set<Layer> place = EnumSet.noneOf(Layer.class);
         place.addAll(layers);
-        place.removeAll(
-                List.of(Layer.CONTOURS, Layer.ZONES, Layer.FLATS, Layer.DEEPEST, Layer.LINES, Layer.NEXT));
+        place.removeAll(List.of(Layer.CONTOURS, Layer.ZONES, Layer.FLATS, Layer.DEEPEST, Layer.LINES, Layer.NEXT));
         return place;
     }
 }

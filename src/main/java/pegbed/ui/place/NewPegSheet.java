@@ -3,11 +3,15 @@ package pegbed.ui.place;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import javafx.css.PseudoClass;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.VBox;
 import pegbed.model.BankPoint;
@@ -22,6 +26,8 @@ import pegbed.ui.controls.Controls;
 
 /** A new peg in two minutes: what it is called, the pole, and where the banks are. */
 public final class NewPegSheet {
+    private static final PseudoClass WRONG = PseudoClass.getPseudoClass("wrong");
+
     private final VBox content = new VBox(10);
     private final TextField venue = field("new-venue", "Venue", "");
     private final TextField water = field("new-water", "Water", "");
@@ -33,6 +39,8 @@ public final class NewPegSheet {
     private final TextField farLeft = field("far-left", "Far bank to the left", "14 30L");
     private final TextField farOut = field("far-out", "Far bank straight out", "13 0");
     private final TextField farRight = field("far-right", "Far bank to the right", "14 30R");
+    private final List<TextField> fields =
+            List.of(venue, water, number, joints, nearLeft, nearRight, farLeft, farOut, farRight);
     private final Label error = Controls.wrapped("error-words");
 
     /** @param pole of the peg that is open: a person's pole stays the same */
@@ -62,10 +70,25 @@ public final class NewPegSheet {
         grid.addRow(5, Controls.named("straight out", farOut), farOut);
         Label help = Controls.wrapped("quiet");
         help.setText("A bank is told as distance and direction from your seat to the water's edge: 14 30L is 14 m out,"
-                + " 30 degrees left. Rough is good enough; all of it can be moved on the map later.");
+                + " 30 degrees left. A field that is left empty takes its grey example. Rough is good enough; all of it can"
+                + " be moved on the map later.");
         content.getChildren().addAll(help, grid, error);
         error.setId("new-error");
         error.setManaged(false);
+        for (int i = 0; i < fields.size(); i++) {
+            List<TextField> after = fields.subList(i + 1, fields.size());
+            fields.get(i).addEventFilter(KeyEvent.KEY_PRESSED, event -> goOn(event, after));
+        }
+    }
+
+    /** Enter goes to the next field; in the last it is left to the sheet's first button. */
+    private static void goOn(KeyEvent event, List<TextField> after) {
+        if (event.getCode() == KeyCode.ENTER) {
+            after.stream().filter(field -> !field.isDisabled()).findFirst().ifPresent(field -> {
+                field.requestFocus();
+                event.consume();
+            });
+        }
     }
 
     /** Puts the cursor into the first field. */
@@ -82,32 +105,48 @@ public final class NewPegSheet {
                 Controls.button("begin-peg", "Begin this peg", begin), Controls.button("cancel-peg", "Cancel", cancel));
     }
 
-    /** The peg as typed; what is wrong is said on the sheet, and then there is none. */
-    public java.util.Optional<Peg> peg() {
+    /** The peg as typed; what is wrong is said and marked on the sheet, and then there is none. */
+    public Optional<Peg> peg() {
+        fields.forEach(field -> field.pseudoClassStateChanged(WRONG, false));
         try {
             Peg named = Peg.EMPTY
                     .withName(new PegName(
                             venue.getText().strip(),
                             water.getText().strip(),
                             number.getText().strip()))
-                    .withPole(PlaceViewModel.pole(joints.getText()));
+                    .withPole(read(joints, PlaceViewModel::pole));
             List<BankPoint> near = points(named, nearLeft, nearRight);
             List<BankPoint> far = hasFar.isSelected() ? points(named, farLeft, farOut, farRight) : List.of();
-            return java.util.Optional.of(named.withBanks(new Banks(near, far, List.of())));
+            return Optional.of(named.withBanks(new Banks(near, far, List.of())));
         } catch (InputException e) {
             error.setText(e.getMessage());
             error.setManaged(true);
-            return java.util.Optional.empty();
+            return Optional.empty();
         }
     }
 
     private static List<BankPoint> points(Peg peg, TextField... fields) throws InputException {
         List<BankPoint> points = new ArrayList<>();
         for (TextField field : fields) {
-            String typed = field.getText().isBlank() ? field.getPromptText() : field.getText();
-            points.add(((Line.EdgeLine) Notation.of(peg).parse("edge " + typed)).point());
+            points.add(read(field, typed -> ((Line.EdgeLine) Notation.of(peg).parse("edge " + typed)).point()));
         }
         return points;
+    }
+
+    /** Makes something of what stands in a field. */
+    private interface Reader<T> {
+        T read(String typed) throws InputException;
+    }
+
+    /** What a field, or its example where it is empty, says; a field that can't be read is marked. */
+    private static <T> T read(TextField field, Reader<T> reader) throws InputException {
+        try {
+            return reader.read(field.getText().isBlank() ? field.getPromptText() : field.getText());
+        } catch (InputException e) {
+            field.pseudoClassStateChanged(WRONG, true);
+            field.requestFocus();
+            throw e;
+        }
     }
 
     private static TextField field(String id, String name, String usual) {

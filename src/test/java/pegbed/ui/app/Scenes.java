@@ -49,6 +49,7 @@ public final class Scenes implements FileChoice {
     private WindowViewModels desk;
     private Stage stage;
     private WindowFrame frame;
+    private double heightWhenShown;
 
     /** The session's clock. */
     public Clock clock = Clock.systemUTC();
@@ -89,7 +90,10 @@ public final class Scenes implements FileChoice {
             desk = WindowViewModels.of(
                     own, new Session.Executors(Platform::runLater, answers, disk), painter, aside, aside, clock);
             stage = new Stage();
+            // Some window managers show a window at a size of their own.
+            stage.setHeight(790);
             frame = PegbedApplication.show(stage, desk, this, false);
+            heightWhenShown = stage.getHeight();
             stage.setWidth(1366);
             stage.setHeight(740);
         });
@@ -110,6 +114,15 @@ public final class Scenes implements FileChoice {
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
         }
+    }
+
+    Stage stage() {
+        return stage;
+    }
+
+    /** How high the window was when the program had shown it, points. */
+    double heightWhenShown() {
+        return heightWhenShown;
     }
 
     public WindowViewModels desk() {
@@ -217,6 +230,9 @@ public final class Scenes implements FileChoice {
 
     public void resize(double width, double height) {
         on(() -> {
+            // As on a screen that is no larger than that.
+            stage.setMinWidth(Math.min(width, stage.getMinWidth()));
+            stage.setMinHeight(Math.min(height, stage.getMinHeight()));
             stage.setWidth(width);
             stage.setHeight(height);
         });

@@ -142,6 +142,7 @@ public final class Screenshots {
     /** A reading about to be added. */
     private static void typing(WindowFrame frame) {
         frame.desk().box().textProperty().set("s7 @post+1 2'9 firm");
+        frame.focusBox();
         frame.desk().map().point(pegbed.model.Place.polar(9.4, 14));
     }
 

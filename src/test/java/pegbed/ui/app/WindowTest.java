@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import javafx.css.PseudoClass;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.Slider;
@@ -22,6 +23,7 @@ import javafx.scene.input.Clipboard;
 import javafx.scene.input.DataFormat;
 import javafx.scene.input.KeyCode;
 import javafx.scene.text.Text;
+import javafx.stage.Screen;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -140,14 +142,33 @@ class WindowTest extends InScenes {
 
     @Test
     void pastedTabsAreBlanks() {
-        scenes.on(() -> Clipboard.getSystemClipboard()
-                .setContent(Map.of(DataFormat.PLAIN_TEXT, "11\t20L\t4'6\n")));
+        scenes.on(() -> Clipboard.getSystemClipboard().setContent(Map.of(DataFormat.PLAIN_TEXT, "11\t20L\t4'6\n")));
         scenes.shortcut(KeyCode.V);
         assertEquals("11 20L 4'6", scenes.<TextField>find("#reading").getText());
         scenes.on(() -> Clipboard.getSystemClipboard()
                 .setContent(Map.of(DataFormat.PLAIN_TEXT, "11\t20L\t4'6\n11\t10L\t4'8\n")));
         scenes.shortcut(KeyCode.V);
         assertEquals(2, scenes.peg().readings().size());
+    }
+
+    @Test
+    void enterInANewPegGoesToTheNextFieldAndAWrongOneIsMarked() {
+        scenes.on(() -> scenes.frame().newPeg());
+        scenes.settle();
+        scenes.write(List.of("Mallowfield Pools", "Tansy Cut", "12"));
+        assertEquals("Tansy Cut", scenes.<TextField>find("#new-water").getText());
+        assertTrue(scenes.<TextField>find("#new-joints").isFocused());
+        scenes.on(() -> scenes.<TextField>find("#far-out").setText("over there"));
+        scenes.click("#begin-peg");
+        TextField wrong = scenes.find("#far-out");
+        PseudoClass marked = PseudoClass.getPseudoClass("wrong");
+        assertTrue(wrong.isFocused() && wrong.getPseudoClassStates().contains(marked));
+        assertFalse(scenes.<TextField>find("#near-left").getPseudoClassStates().contains(marked));
+        scenes.on(() -> wrong.setText("12 0"));
+        scenes.press(KeyCode.ENTER);
+        assertTrue(scenes.<TextField>find("#far-right").isFocused());
+        scenes.press(KeyCode.ENTER);
+        scenes.waitUntil(() -> "12".equals(scenes.peg().name().number()));
     }
 
     @Test
@@ -171,9 +192,9 @@ class WindowTest extends InScenes {
             scenes.click(button);
         }
         assertEquals(1, scenes.peg().readings().size());
-        Place place = scenes.peg().readings().get(0).place();
-        assertEquals(10, place.distanceMetres(), 1e-9);
-        assertEquals(-15, place.angleDegrees(), 1e-9);
+        assertEquals(
+                scenes.<Label>find("#bank-clock").getText(),
+                scenes.peg().readings().get(0).typed().direction());
         assertEquals(49 * 0.0254, scenes.peg().readings().get(0).depthMetres(), 1e-9);
         assertTrue(scenes.<Label>find("#bank-said").getText().startsWith("Added: "));
         scenes.click("#bank-back");
@@ -431,6 +452,14 @@ class WindowTest extends InScenes {
             scenes.resize(size[0], size[1]);
             assertEquals(List.of(), scenes.cutOff(), size[0] + " by " + size[1]);
         }
+    }
+
+    @Test
+    void theWindowHasASizeOfItsOwnWhateverItWasShownAt() {
+        double screenHeight = Screen.getPrimary().getVisualBounds().getHeight();
+        assertEquals(Math.min(740, screenHeight), scenes.heightWhenShown(), 1);
+        assertEquals(800, scenes.stage().getMinWidth());
+        assertEquals(Math.min(600, screenHeight), scenes.stage().getMinHeight());
     }
 
     @Test

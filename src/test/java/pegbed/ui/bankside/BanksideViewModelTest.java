@@ -9,12 +9,14 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import pegbed.model.Bottom;
+import pegbed.model.Place;
 import pegbed.model.Reading;
 import pegbed.model.Units;
 import pegbed.session.Pegs;
 import pegbed.ui.app.Desks;
 import pegbed.ui.app.WindowViewModels;
 import pegbed.ui.bankside.BanksideViewModel.Wheel;
+import pegbed.wording.Quantities;
 
 class BanksideViewModelTest {
     @TempDir
@@ -107,11 +109,49 @@ class BanksideViewModelTest {
     void theWheelsTurnToTheNextPlace() {
         desk.document().begin(Pegs.plumbed(9));
         model.toNext();
+        String said = model.saidProperty().get();
         var next = desk.guide().nextProperty().get().orElseThrow().place();
-        assertEquals(next.distanceMetres(), model.place().distanceMetres(), 0.51);
-        assertEquals(next.angleDegrees(), model.place().angleDegrees(), 2.51);
-        assertTrue(
-                model.saidProperty().get().startsWith("Next: "),
-                model.saidProperty().get());
+        // The clock goes by five minutes.
+        assertEquals(next.distanceMetres(), model.place().distanceMetres(), 1e-9);
+        assertEquals(next.angleDegrees(), model.place().angleDegrees(), 1.26);
+        model.enter();
+        assertEquals(
+                next.distanceMetres(),
+                desk.session().peg().readings().get(9).place().distanceMetres(),
+                0.006);
+        assertTrue(said.startsWith("Next: "), said);
+    }
+
+    @Test
+    void theDepthIsTheOneExpectedUntilItIsTurned() {
+        desk.document().begin(Pegs.plumbed(12));
+        model.toNext();
+        Place place = model.place();
+        var map = desk.session().answer().shown().orElseThrow().map();
+        double expected = map.grid().depth().sample(place.xMetres(), place.yMetres());
+        assertEquals(Quantities.of(desk.session().peg()).depth(expected), shown(Wheel.DEPTH));
+        model.turn(Wheel.DEPTH, 5);
+        String turned = shown(Wheel.DEPTH);
+        model.turnFar(Wheel.CLOCK, 1);
+        assertEquals(turned, shown(Wheel.DEPTH));
+    }
+
+    @Test
+    void smallStepsGoByJointsAndHalfMetresFromWhereverTheWheelStands() {
+        model.turnFar(Wheel.SECTION, -50);
+        model.turn(Wheel.SECTION, -1);
+        assertEquals("1 - 0.5 m", shown(Wheel.SECTION));
+        model.turn(Wheel.SECTION, -9);
+        assertEquals("1 - 2 m", shown(Wheel.SECTION));
+        model.turn(Wheel.SECTION, 5);
+        assertEquals("1 + 0.5 m", shown(Wheel.SECTION));
+    }
+
+    @Test
+    void screenReadersHearWhatAButtonDoes() {
+        assertEquals("Clock, 10 minutes later", model.stepName(Wheel.CLOCK, true, false));
+        assertEquals("Clock, 30 minutes earlier", model.stepName(Wheel.CLOCK, false, true));
+        assertEquals("Depth, 1 inch deeper", model.stepName(Wheel.DEPTH, true, false));
+        assertEquals("Section, one section nearer", model.stepName(Wheel.SECTION, false, true));
     }
 }

@@ -147,8 +147,9 @@ class ReadingBoxViewModelTest {
         assertTrue(
                 box.questionProperty()
                         .get()
-                        .matches("That is 1[5-9] ft( \\d+ in)? deeper than the other readings expect there, give or take"
-                                + " .*\\. Plumb it again; Ctrl\\+Z takes it back\\."),
+                        .matches(
+                                "That is 1[5-9] ft( \\d+ in)? deeper than the other readings expect there, give or take"
+                                        + " .*\\. Plumb it again; Ctrl\\+Z takes it back\\."),
                 box.questionProperty().get());
         desk.document().undo();
         assertEquals("", box.questionProperty().get());
@@ -197,7 +198,9 @@ class ReadingBoxViewModelTest {
                         + " 11 20L 4'6.",
                 box.errorProperty().get());
         assertTrue(box.enterRows("11 20L 4'6\n18 0 4"));
-        assertTrue(box.errorProperty().get().contains("Line 2: section 10"), box.errorProperty().get());
+        assertTrue(
+                box.errorProperty().get().contains("Line 2: section 10"),
+                box.errorProperty().get());
         assertFalse(box.enterRows("11\t20L\t4'6\n"));
     }
 
