@@ -114,7 +114,8 @@ class GrossErrorsTest {
     void aSmallHumpIsNoMistake() throws InputException {
         assertEquals(
                 List.of(),
-                TestPegs.fit(TestPegs.with(TestPegs.bend(), TestPegs.fan(29, 4))).calls());
+                TestPegs.fit(TestPegs.with(TestPegs.bend(), TestPegs.fan(29, 4)))
+                        .calls());
     }
 
     /** A narrow hump of 60 cm that one reading found stands alone; a second beside it settles that it is there. */

@@ -42,7 +42,11 @@ class BankSitesTest {
             assertTrue(Math.hypot(edge.xMetres(), edge.yMetres()) <= 15);
             assertTrue(Math.hypot(edge.xMetres(), edge.yMetres() - 0.3) >= 1, "the reading at the edge knows better");
         }
-        assertEquals(3.0, (double) edges.stream().filter(e -> e.depthMetres() == 0.25).count(), 2.0, "round the island");
+        assertEquals(
+                3.0,
+                (double) edges.stream().filter(e -> e.depthMetres() == 0.25).count(),
+                2.0,
+                "round the island");
         List<Double> near = edges.stream()
                 .filter(e -> e.depthMetres() == 0.20 && e.xMetres() > 1)
                 .map(Site::xMetres)
