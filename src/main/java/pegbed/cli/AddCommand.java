@@ -84,7 +84,8 @@ final class AddCommand implements Callable<Integer> {
     }
 
     /**
-     * Names the latest readings of today's visit that the others contradict, as a wrong unit or a slip of the finger does.
+     * Names the latest readings of today's visit that the others contradict, as a wrong unit or a slip of the finger
+     * does.
      *
      * @param readings how many were added
      */

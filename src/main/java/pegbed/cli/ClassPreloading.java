@@ -6,8 +6,8 @@ import pegbed.model.InputException;
 import pegbed.storage.disk.PegFile;
 
 /**
- * A command's peg is read once for nothing while the command is understood: what reads pegs is loaded then, on another core
- * ({@code docs/decisions/0004-a-quick-window.md}).
+ * A command's peg is read once for nothing while the command is understood: what reads pegs is loaded then, on another
+ * core ({@code docs/decisions/0004-a-quick-window.md}).
  */
 public final class ClassPreloading {
     private ClassPreloading() {}

@@ -126,7 +126,9 @@ public final class Cli {
         return BAD_INPUT;
     }
 
-    /** Knows the command that is asked for alone, which is much quicker than all of them; or all, to list or to refuse. */
+    /**
+     * Knows the command that is asked for alone, which is much quicker than all of them; or all, to list or to refuse.
+     */
     private static CommandLine lineFor(String[] args, Path ownFolder) {
         CommandLine line = new CommandLine(new Cli(ownFolder));
         if (args.length > 0 && COMMANDS.containsKey(args[0])) {

@@ -51,11 +51,12 @@ record PegArgument(Path path, Peg peg, Fingerprint fingerprint) {
     record Changed<A>(Peg peg, A answer) {}
 
     /**
-     * Changes a peg file: tried on what it holds now, and saved with nobody else between reading and saving. Where another
-     * program has saved it meanwhile, it is read again and changed as it then is, so that both changes are kept.
+     * Changes a peg file: tried on what it holds now, and saved with nobody else between reading and saving. Where
+     * another program has saved it meanwhile, it is read again and changed as it then is, so that both changes are
+     * kept.
      *
-     * @throws InputException if the change is refused, the file is damaged or can't be saved, or another program holds it
-     *     for longer than five seconds; the file is then as it was
+     * @throws InputException if the change is refused, the file is damaged or can't be saved, or another program holds
+     *     it for longer than five seconds; the file is then as it was
      */
     static <A> Changed<A> change(Path path, PrintWriter err, Change<A> change) throws InputException {
         PegArgument tried = change(path);

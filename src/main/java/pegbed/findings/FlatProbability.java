@@ -6,8 +6,8 @@ import pegbed.surface.posterior.Disc;
 /**
  * How probable it is that a disc is flat at a target depth.
  *
- * <p>P = E[1(|g| ≤ limit)·(Φ((T + band − m)/s) − Φ((T − band − m)/s))] over the posterior of the mean gradient g, with m
- * and s² the mean and variance of the mean depth given g.
+ * <p>P = E[1(|g| ≤ limit)·(Φ((T + band − m)/s) − Φ((T − band − m)/s))] over the posterior of the mean gradient g, with
+ * m and s² the mean and variance of the mean depth given g.
  *
  * @param bandMetres how far from the target the mean depth may be, metres
  * @param slopeLimit steepest mean gradient, rise over run
@@ -69,7 +69,10 @@ public record FlatProbability(double bandMetres, double slopeLimit) {
         return Math.abs(depthMetres - targetMetres) <= bandMetres;
     }
 
-    /** What the odds are not above for a depth whose standard deviation is not above this: those of the band's near side. */
+    /**
+     * What the odds are not above for a depth whose standard deviation is not above this: those of the band's near
+     * side.
+     */
     double upperBound(double depthMetres, double sdMetres, double targetMetres) {
         double off = Math.abs(depthMetres - targetMetres) - bandMetres;
         return off <= 0 ? 1 : StandardNormal.cumulative(-off / sdMetres);

@@ -13,8 +13,8 @@ import pegbed.surface.grid.GridFrame;
 import pegbed.surface.posterior.Disc;
 
 /**
- * The best flat spot of each zone at a target depth: where P, and with it the odds of being within 4 in (10 cm) and no steeper
- * than 0.30, are greatest. P alone is too small everywhere far from readings to choose by.
+ * The best flat spot of each zone at a target depth: where P, and with it the odds of being within 4 in (10 cm) and no
+ * steeper than 0.30, are greatest. P alone is too small everywhere far from readings to choose by.
  */
 public final class FlatSearch {
     /** Zones in which flat spots at the target are sought. */

@@ -82,8 +82,8 @@ public record PegMap(
     }
 
     /**
-     * The map with one more reading, of which everything that is learned from all readings together is kept, so that it is
-     * there at once ({@link IncrementalUpdate}). It is to be followed by a map that is worked out anew.
+     * The map with one more reading, of which everything that is learned from all readings together is kept, so that it
+     * is there at once ({@link IncrementalUpdate}). It is to be followed by a map that is worked out anew.
      *
      * @param other the peg with one more reading at the end of its latest visit
      * @return empty where that is not all that is new

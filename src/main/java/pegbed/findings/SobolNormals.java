@@ -2,8 +2,8 @@ package pegbed.findings;
 
 /**
  * Fixed pairs of standard normal numbers that fill the plane evenly: the first points of a two-dimensional Sobol'
- * sequence (Sobol' 1967; direction numbers of Joe & Kuo 2008), by the Box–Muller transform, each beside its mirror image
- * in the first coordinate, so that a mirrored peg gets mirrored answers.
+ * sequence (Sobol' 1967; direction numbers of Joe & Kuo 2008), by the Box–Muller transform, each beside its mirror
+ * image in the first coordinate, so that a mirrored peg gets mirrored answers.
  */
 public final class SobolNormals {
     private static final int POINTS = 64;

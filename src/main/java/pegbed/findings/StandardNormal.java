@@ -42,7 +42,9 @@ public final class StandardNormal {
         return TABLE[i] + (place - i) * (TABLE[i + 1] - TABLE[i]);
     }
 
-    /** Probability that a normal value of mean m and standard deviation 1 lies within a band about 0, as {@link #quick}. */
+    /**
+     * Probability that a normal value of mean m and standard deviation 1 lies within a band about 0, as {@link #quick}.
+     */
     public static double within(double band, double m) {
         return quick(band - m) - quick(-band - m);
     }

@@ -19,8 +19,8 @@ import pegbed.surface.posterior.Disc;
  *
  * <p><em>Across</em>: beyond the track's deepest line (without a far bank: more than 5 m out), within 62° of straight
  * out. <em>Margins</em>: within 2.6 m of the near bank, more than 1.3 m to the side, within 7 m. <em>Short</em>: within
- * 20° of straight out, from 1 m to the end of the third section. <em>Track</em>: within 1 m of the deepest line, within 62°. (Common
- * practice; the figures are empirical.)
+ * 20° of straight out, from 1 m to the end of the third section. <em>Track</em>: within 1 m of the deepest line, within
+ * 62°. (Common practice; the figures are empirical.)
  *
  * <p>Immutable.
  */

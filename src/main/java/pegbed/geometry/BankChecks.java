@@ -13,7 +13,9 @@ import pegbed.model.BankPoint;
 import pegbed.model.Banks;
 import pegbed.model.InputException;
 
-/** Refusals of what can't be the banks of a water, with the number, from 1, and the place of the point that is wrong. */
+/**
+ * Refusals of what can't be the banks of a water, with the number, from 1, and the place of the point that is wrong.
+ */
 final class BankChecks {
     /** Banks may meet this near to where one of them ends, metres: the end of a water. */
     private static final double MEET_METRES = 0.5;

@@ -18,8 +18,9 @@ import pegbed.model.BankPoint;
  *
  * <p>A bank that is a function of x is smoothed by a Gaussian of {@value #SMOOTHING_METRES} m (the points were paced or
  * sighted, not surveyed), continued straight at both ends, and the distance is (y − y_b)/√(1 + y_b'²): exact for a
- * straight bank. Any other bank, such as one that turns back, runs straight out, goes round a bay or behind the seat, or is
- * the shore of the island or jetty on which the seat stands, is taken as drawn, and the distance is that to its polyline.
+ * straight bank. Any other bank, such as one that turns back, runs straight out, goes round a bay or behind the seat,
+ * or is the shore of the island or jetty on which the seat stands, is taken as drawn, and the distance is that to its
+ * polyline.
  *
  * <p>Immutable and thread-safe.
  */
@@ -62,8 +63,8 @@ public final class BankLine {
      *
      * @param points two at least
      * @param halfWidthMetres how far to each side of the seat the line is wanted; it is continued that far
-     * @throws IllegalArgumentException if there are fewer points, or the bank has no two sides because it winds round its
-     *     own end
+     * @throws IllegalArgumentException if there are fewer points, or the bank has no two sides because it winds round
+     *     its own end
      */
     public static BankLine through(List<BankPoint> points, double halfWidthMetres) {
         return line(points, halfWidthMetres, BankLine::seatFacesLeft);

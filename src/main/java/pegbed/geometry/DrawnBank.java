@@ -16,8 +16,8 @@ import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.index.strtree.STRtree;
 
 /**
- * A bank of any shape, taken as drawn: a line that parts the plane in two. An open one goes on beyond both ends: straight
- * on where it leaves the seat behind, straight away from the seat where it turns back. One that ends within
+ * A bank of any shape, taken as drawn: a line that parts the plane in two. An open one goes on beyond both ends:
+ * straight on where it leaves the seat behind, straight away from the seat where it turns back. One that ends within
  * {@value #CLOSED_METRES} m of its beginning, or that winds round its own end, is a ring.
  *
  * <p>Immutable and thread-safe.

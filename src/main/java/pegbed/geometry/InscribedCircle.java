@@ -12,7 +12,7 @@ import org.locationtech.jts.geom.Polygonal;
  * @param radiusMetres radius, metres, 0 or more
  */
 public record InscribedCircle(double xMetres, double yMetres, double radiusMetres) {
-    /** How far a radius may fall short of the largest one unless told otherwise, metres. */
+    /** How far a radius may fall short of the largest one unless another is given, metres. */
     public static final double TOLERANCE_METRES = 0.01;
 
     /** The largest inscribed circle, its radius at most {@link #TOLERANCE_METRES} too small. */

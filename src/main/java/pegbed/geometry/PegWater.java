@@ -246,8 +246,8 @@ public final class PegWater implements BankCoordinates {
     }
 
     /**
-     * Median width for |x| below 6 m, where a bank turns back along the far bank about the reach, metres; infinite without a
-     * far bank.
+     * Median width for |x| below 6 m, where a bank turns back along the far bank about the reach, metres; infinite
+     * without a far bank.
      */
     public double widthMetres() {
         return width;

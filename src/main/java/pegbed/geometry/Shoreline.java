@@ -35,7 +35,10 @@ public record Shoreline(Kind kind, int island) {
     public static final Shoreline NEAR = new Shoreline(Kind.NEAR, 0);
     public static final Shoreline FAR = new Shoreline(Kind.FAR, 0);
 
-    /** While the far bank has no point, an edge further than this from all that is known is its first, metres (empirical). */
+    /**
+     * While the far bank has no point, an edge further than this from all that is known is its first, metres
+     * (empirical).
+     */
     private static final double FAR_UNKNOWN_METRES = 4;
 
     /** The same for an edge further than {@value #BESIDE_DEGREES}° from straight out, metres (empirical). */
@@ -47,8 +50,8 @@ public record Shoreline(Kind kind, int island) {
 
     /**
      * The line that an edge belongs to where none was named: the nearest. The near bank, while it has less than two
-     * points, is taken to pass the seat; the far bank, while it has none, to lie 4 m from the place, and 7 m if the place
-     * is more than 60° from straight out. Of two that are as near, the near bank comes first, then the far bank.
+     * points, is taken to pass the seat; the far bank, while it has none, to lie 4 m from the place, and 7 m if the
+     * place is more than 60° from straight out. Of two that are as near, the near bank comes first, then the far bank.
      */
     public static Shoreline nearest(Banks banks, Place place) {
         double near = distance(banks.near(), place, false);
@@ -128,9 +131,9 @@ public record Shoreline(Kind kind, int island) {
     }
 
     /**
-     * The banks with one more point in this line, where it makes the line the least longer: between two points that follow
-     * each other, or beyond an end. So a bay, and a bank that doubles back, keep their order. Of one point alone, the
-     * other lies to the left or to the right.
+     * The banks with one more point in this line, where it makes the line the least longer: between two points that
+     * follow each other, or beyond an end. So a bay, and a bank that doubles back, keep their order. Of one point
+     * alone, the other lies to the left or to the right.
      */
     public Banks with(Banks banks, BankPoint edge) {
         List<BankPoint> points = of(banks);

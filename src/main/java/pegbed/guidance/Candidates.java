@@ -16,11 +16,11 @@ import pegbed.model.Reading;
 
 /**
  * The places where a reading may be taken: every half metre, at the pole's own joints where one is near, every 10°, on
- * the line to a mark where one is near; within 60° of straight out, and at 80° to 7 m. Where the shore bends away from the
- * seat, or the seat stands on a jetty or an island, also further along it and at 100° and 120°: wherever the place is as
- * far off the near bank as one at 60° is off a straight bank. A pole goes over an island (common practice), so that what
- * lies behind one counts like any other water. None on land or within 0.3 m of it, none beyond reach or the limits, none
- * on a hazard.
+ * the line to a mark where one is near; within 60° of straight out, and at 80° to 7 m. Where the shore bends away from
+ * the seat, or the seat stands on a jetty or an island, also further along it and at 100° and 120°: wherever the place
+ * is as far off the near bank as one at 60° is off a straight bank. A pole goes over an island (common practice), so
+ * that what lies behind one counts like any other water. None on land or within 0.3 m of it, none beyond reach or the
+ * limits, none on a hazard.
  *
  * <p>Immutable.
  */

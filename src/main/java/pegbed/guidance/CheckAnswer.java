@@ -6,8 +6,8 @@ import java.util.List;
  * What check readings show of the map.
  *
  * @param verdict in short
- * @param offsetMetres what the verdict rests on: by how much the distances are too long, or by how much it reads too deep,
- *     metres; 0 where neither
+ * @param offsetMetres what the verdict rests on: by how much the distances are too long, or by how much it reads too
+ *     deep, metres; 0 where neither
  * @param differences the check readings, in the order in which they were taken
  */
 public record CheckAnswer(Verdict verdict, double offsetMetres, List<Difference> differences) {

@@ -15,9 +15,9 @@ import pegbed.surface.posterior.Prediction;
 import pegbed.surface.survey.Sounding;
 
 /**
- * Two readings that cross the pattern of those before, to test the system: on rough or sloping ground an error of position
- * shows as an error of depth (cross-lines: NOAA Field Procedures Manual). One lies where the bottom falls away outward and
- * one where it rises, so that a wrong distance and a wrong level can be distinguished.
+ * Two readings that cross the pattern of those before, to test the system: on rough or sloping ground an error of
+ * position shows as an error of depth (cross-lines: NOAA Field Procedures Manual). One lies where the bottom falls away
+ * outward and one where it rises, so that a wrong distance and a wrong level can be distinguished.
  *
  * @param first where to take the one
  * @param second where to take the other

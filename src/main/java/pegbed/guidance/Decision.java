@@ -49,7 +49,9 @@ record Decision(
         }
     }
 
-    /** More than the worths of node k after a planned reading can be, one an outcome z; what costs as much is not tried. */
+    /**
+     * More than the worths of node k after a planned reading can be, one an outcome z; what costs as much is not tried.
+     */
     void upperBound(int k, double moveD, double moveX, double moveY, double[] z, double[] result) {
         if (zone.isEmpty()) {
             java.util.Arrays.fill(result, Double.POSITIVE_INFINITY);

@@ -6,8 +6,8 @@ import pegbed.findings.SobolNormals;
 import pegbed.surface.posterior.Disc;
 
 /**
- * What a node is worth as the deepest place to name, as {@link DeepestSearch} scores it, in units of {@link
- * Blend#DEPTH_METRES}, and what it would be worth after a planned reading.
+ * What a node is worth as the deepest place to name, as {@link DeepestSearch} scores it, in units of
+ * {@link Blend#DEPTH_METRES}, and what it would be worth after a planned reading.
  */
 final class DeepWorth {
     private static final int DRAWS = 32;

@@ -1,8 +1,8 @@
 package pegbed.guidance;
 
 /**
- * How the guidance weighs what it may learn. The usual blend was chosen on simulated pegs; see {@code
- * docs/decisions/0010-where-to-plumb-next.md}.
+ * How the guidance weighs what it may learn. The usual blend was chosen on simulated pegs; see
+ * {@code docs/decisions/0010-where-to-plumb-next.md}.
  *
  * @param spreadUntil up to this many readings the map alone counts
  * @param deepestUntil after that, up to this many readings, the deepest place alone counts

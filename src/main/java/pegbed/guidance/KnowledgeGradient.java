@@ -1,9 +1,10 @@
 package pegbed.guidance;
 
 /**
- * What one more reading is expected to gain for decisions: E max_k w_k(z) − max_k E w_k(z) over the nodes k of each, with
- * z the reading's outcome (Frazier, Powell & Dayanik 2009, The knowledge-gradient policy for correlated normal beliefs),
- * by five-point Gauss–Hermite quadrature. Both terms come from the same quadrature, so that the gain is never below 0.
+ * What one more reading is expected to gain for decisions: E max_k w_k(z) − max_k E w_k(z) over the nodes k of each,
+ * with z the reading's outcome (Frazier, Powell & Dayanik 2009, The knowledge-gradient policy for correlated normal
+ * beliefs), by five-point Gauss–Hermite quadrature. Both terms come from the same quadrature, so that the gain is never
+ * below 0.
  */
 final class KnowledgeGradient {
     /** Gauss–Hermite points and weights for the standard normal (Abramowitz & Stegun 1964, table 25.10, rescaled). */

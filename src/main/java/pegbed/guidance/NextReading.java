@@ -9,8 +9,8 @@ import pegbed.model.Place;
  * @param purpose what it serves most
  * @param reason why it is worth taking
  * @param gain what the best next reading is expected to gain for the deepest place and the flat spots together: 1 is a
- *     flat spot won, or 15 cm at the deepest place; NaN while it is not computed (the opening, the spread, and
- *     while the deepest place alone counts)
+ *     flat spot won, or 15 cm at the deepest place; NaN while it is not computed (the opening, the spread, and while
+ *     the deepest place alone counts)
  * @param stop whether another reading is expected to change the lines by less than {@link StopRule#MIN_GAIN}
  */
 public record NextReading(Place place, Purpose purpose, Reason reason, double gain, boolean stop) {

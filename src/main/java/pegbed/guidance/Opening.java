@@ -8,9 +8,9 @@ import pegbed.model.Place;
 import pegbed.model.Reading;
 
 /**
- * The first readings, before the model has anything to reckon with: straight out at 2 m, .3e + 1, .55e, .78e and e, where
- * e is the last reachable distance, then 3 m along each margin. A place that can't be plumbed gives way to the nearest
- * that can; one near which the person has already read is passed over.
+ * The first readings, before the model has anything to reckon with: straight out at 2 m, .3e + 1, .55e, .78e and e,
+ * where e is the last reachable distance, then 3 m along each margin. A place that can't be plumbed gives way to the
+ * nearest that can; one near which the person has already read is passed over.
  */
 final class Opening {
     /** How many readings the opening has. */

@@ -7,13 +7,16 @@ import pegbed.surface.posterior.Disc;
 
 /**
  * What the best reading promised before the last one was taken, for the decisions as they are asked now: the same nodes
- * and candidates, and the place of the last reading itself. Leaving one reading out of a Gaussian field needs no new fit
- * (Rasmussen & Williams 2006, section 5.4.2): expectations, variances and moves before it follow from those after it and
- * from the moves that it made, with the hyperparameters as they are now.
+ * and candidates, and the place of the last reading itself. Leaving one reading out of a Gaussian field needs no new
+ * fit (Rasmussen & Williams 2006, section 5.4.2): expectations, variances and moves before it follow from those after
+ * it and from the moves that it made, with the hyperparameters as they are now.
  */
 final class RetrospectiveGain {
     private final List<Decision> choices;
-    /** Moves of the disc quantities after the last reading, by decision, node, quantity and reading, the last at the end. */
+    /**
+     * Moves of the disc quantities after the last reading, by decision, node, quantity and reading, the last at the
+     * end.
+     */
     private final double[][][][] moves;
     /** The readings that are compared, the one that was taken among them. */
     private final int readings;

@@ -3,9 +3,9 @@ package pegbed.guidance;
 import java.util.function.DoubleSupplier;
 
 /**
- * When another reading would hardly change the lines: when the best next reading is expected to gain less than {@value
- * #MIN_GAIN} (a chance of one in fourteen of winning a flat spot, or 1 cm at the deepest place), now and before the last
- * reading too.
+ * When another reading would hardly change the lines: when the best next reading is expected to gain less than
+ * {@value #MIN_GAIN} (a chance of one in fourteen of winning a flat spot, or 1 cm at the deepest place), now and before
+ * the last reading too.
  */
 public final class StopRule {
     /** The smallest gain that is worth a reading, in the unit of {@link NextReading#gain}. */

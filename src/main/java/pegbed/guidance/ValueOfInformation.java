@@ -144,8 +144,8 @@ final class ValueOfInformation {
     }
 
     /**
-     * The greatest gain of any candidate before the last reading was taken, as {@link RetrospectiveGain} computes it; the same as now
-     * where one reading is a small part of many condensed; infinite where nothing has been read today.
+     * The greatest gain of any candidate before the last reading was taken, as {@link RetrospectiveGain} computes it;
+     * the same as now where one reading is a small part of many condensed; infinite where nothing has been read today.
      */
     double maxBefore() {
         if (map.peg().today().readings().isEmpty()) {

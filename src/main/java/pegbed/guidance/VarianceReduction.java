@@ -8,9 +8,9 @@ import pegbed.surface.grid.GridFrame;
 import pegbed.surface.posterior.Disc;
 
 /**
- * By how much a planned reading lowers the doubt of the whole map: Σ w_k·cov(f_k, f_c)² / (var_c + τ_c²) over nodes k that
- * fill the water in front, divided by their number, in square metres. Until the deepest place has had its readings, places
- * that may prove the deepest weigh more: w_k = 1 + a·P(D_k > D_deepest − 5 cm).
+ * By how much a planned reading lowers the doubt of the whole map: Σ w_k·cov(f_k, f_c)² / (var_c + τ_c²) over nodes k
+ * that fill the water in front, divided by their number, in square metres. Until the deepest place has had its
+ * readings, places that may prove the deepest weigh more: w_k = 1 + a·P(D_k > D_deepest − 5 cm).
  */
 final class VarianceReduction {
     /** Every which node counts: 75 cm apart. */

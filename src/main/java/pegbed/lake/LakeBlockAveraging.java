@@ -9,11 +9,11 @@ import pegbed.surface.survey.BlockAveraging;
 import pegbed.surface.survey.Sounding;
 
 /**
- * Makes the log of a whole water small enough to solve without losing what stands out: soundings that share a small cell
- * become one, at their mean place and depth, with what the mean of so many is worth, where they agree with a plane; where
- * one of them does not, the cell is cut in four, and so on, so that no hole and no hump is averaged away. Within a cell
- * much smaller than the length over which the bottom varies the mean loses next to nothing, which is the argument of block
- * kriging (Isaaks & Srivastava 1989, ch. 13).
+ * Makes the log of a whole water small enough to solve without losing what stands out: soundings that share a small
+ * cell become one, at their mean place and depth, with what the mean of so many is worth, where they agree with a
+ * plane; where one of them does not, the cell is cut in four, and so on, so that no hole and no hump is averaged away.
+ * Within a cell much smaller than the length over which the bottom varies the mean loses next to nothing, which is the
+ * argument of block kriging (Isaaks & Srivastava 1989, ch. 13).
  *
  * <p>Work grows as n log n: soundings are put in the order of their cells, a few times over.
  */

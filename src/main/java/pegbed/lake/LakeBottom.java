@@ -25,8 +25,8 @@ public final class LakeBottom {
     }
 
     /**
-     * A sounding that differs from what those around it expect by more than five times its doubt. It is kept as a hole or
-     * a hump of its own; it may also be a false echo.
+     * A sounding that differs from what those around it expect by more than five times its doubt. It is kept as a hole
+     * or a hump of its own; it may also be a false echo.
      *
      * @param xMetres its place
      * @param yMetres its place

@@ -3,7 +3,8 @@ package pegbed.lake;
 import pegbed.surface.prior.Hyperparameters;
 
 /**
- * What is assumed of a whole water and its soundings, ready to be conditioned place by place. Not changed after it is made.
+ * What is assumed of a whole water and its soundings, ready to be conditioned place by place. Not changed after it is
+ * made.
  *
  * @param soundings in the water's own frame
  * @param near finds their neighbours

@@ -11,8 +11,9 @@ import pegbed.model.InputException;
 import pegbed.model.Monitor;
 
 /**
- * A grid over all that was sounded: the nodes, at whole multiples of its step, that lie within half a step of the smallest
- * convex shape about the soundings. It is answered some rows at a time, so that its size is not bounded by the memory.
+ * A grid over all that was sounded: the nodes, at whole multiples of its step, that lie within half a step of the
+ * smallest convex shape about the soundings. It is answered some rows at a time, so that its size is not bounded by the
+ * memory.
  */
 public final class LakeGrid {
     public static final double LEAST_STEP = 0.1;

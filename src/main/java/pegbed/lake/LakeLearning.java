@@ -18,10 +18,10 @@ import pegbed.surface.prior.Structure;
 import pegbed.surface.prior.StructurePrior;
 
 /**
- * Learns a whole water's hyperparameters by a composite likelihood: that of a sample spread over the water, which tells what
- * varies over long ways, times those of small neighbourhoods, which tell what varies over short ones (Vecchia 1988; Varin,
- * Reid & Firth 2011, An overview of composite likelihood methods, Statistica Sinica 21, from memory). Of a few hundred
- * soundings all are in the sample, and it is the exact likelihood.
+ * Learns a whole water's hyperparameters by a composite likelihood: that of a sample spread over the water, which tells
+ * what varies over long ways, times those of small neighbourhoods, which tell what varies over short ones (Vecchia
+ * 1988; Varin, Reid & Firth 2011, An overview of composite likelihood methods, Statistica Sinica 21, from memory). Of a
+ * few hundred soundings all are in the sample, and it is the exact likelihood.
  */
 final class LakeLearning {
     /** Size of the sample of the whole water; a survey of no more is learned from exactly. */

@@ -8,9 +8,9 @@ import pegbed.surface.BottomModel;
 import pegbed.surface.prior.Hyperparameters;
 
 /**
- * From the log of a whole water to its bottom, for up to millions of soundings: the open-water model of {@link BottomModel}
- * with each place conditioned on the soundings around it instead of on all. The method is derived in
- * {@code docs/method.md}.
+ * From the log of a whole water to its bottom, for up to millions of soundings: the open-water model of
+ * {@link BottomModel} with each place conditioned on the soundings around it instead of on all. The method is derived
+ * in {@code docs/method.md}.
  */
 public final class LakeModel {
     private LakeModel() {}

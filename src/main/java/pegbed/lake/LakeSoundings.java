@@ -6,8 +6,8 @@ import pegbed.surface.prior.StructurePrior;
 import pegbed.surface.survey.Scale;
 
 /**
- * The soundings of a whole water as the solver sees them, in canonical order, as parallel arrays in the water's own frame,
- * whose origin is the middle of what was sounded. Not changed after it is made.
+ * The soundings of a whole water as the solver sees them, in canonical order, as parallel arrays in the water's own
+ * frame, whose origin is the middle of what was sounded. Not changed after it is made.
  */
 final class LakeSoundings {
     final int count;

@@ -9,8 +9,8 @@ import pegbed.surface.posterior.Gradient;
  * <p>A place depends on its nearest soundings nearly alone, which is what makes large surveys possible: Vecchia (1988,
  * Estimation and model identification for continuous spatial processes, J. R. Statist. Soc. B 50), Datta, Banerjee,
  * Finley & Gelfand (2016, nearest-neighbor Gaussian process, J. Am. Statist. Assoc. 111), Katzfuss & Guinness (2021, A
- * general framework for Vecchia approximations, Statistical Science 36). In kriging it is the search neighbourhood (Isaaks
- * & Srivastava 1989, ch. 14).
+ * general framework for Vecchia approximations, Statistical Science 36). In kriging it is the search neighbourhood
+ * (Isaaks & Srivastava 1989, ch. 14).
  */
 final class LocalConditioning {
     /** Places are answered so many at a time, which bounds the memory. */

@@ -6,9 +6,9 @@ import pegbed.model.Monitor;
 import pegbed.surface.InputNoise;
 
 /**
- * Looks at soundings one by one beside their neighbours: how the bottom falls there, which tells what an unsure place adds
- * to the variance ({@link InputNoise}), and whether the sounding stands out (leave one out: Rasmussen & Williams 2006,
- * eq. 5.12).
+ * Looks at soundings one by one beside their neighbours: how the bottom falls there, which tells what an unsure place
+ * adds to the variance ({@link InputNoise}), and whether the sounding stands out (leave one out: Rasmussen & Williams
+ * 2006, eq. 5.12).
  */
 final class LocalResiduals {
     /** Neighbours that a sounding is looked at with. */

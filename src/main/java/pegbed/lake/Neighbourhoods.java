@@ -1,8 +1,8 @@
 package pegbed.lake;
 
 /**
- * The soundings that a place is conditioned on: the nearest, but some from every side, so that a dense track does not take all
- * (an octant search: Isaaks & Srivastava 1989, ch. 14). Immutable and thread-safe.
+ * The soundings that a place is conditioned on: the nearest, but some from every side, so that a dense track does not
+ * take all (an octant search: Isaaks & Srivastava 1989, ch. 14). Immutable and thread-safe.
  */
 final class Neighbourhoods {
     private static final int SIDES = 8;

@@ -5,10 +5,11 @@ import java.util.BitSet;
 import java.util.stream.IntStream;
 
 /**
- * Soundings that stand out from what the others around them expect, each a hole or a hump of its own: there the bottom may
- * differ by as much as the sounding says, falling off as exp(−(d/r)⁴) with the distance d, r four fifths of the usual way to
- * the next soundings: half way to them nearly all is left, at them nearly nothing. A field that is learned from all the water would level such a place; this keeps it, and keeps what is
- * around it as it is. Not changed after it is made.
+ * Soundings that stand out from what the others around them expect, each a hole or a hump of its own: there the bottom
+ * may differ by as much as the sounding says, falling off as exp(−(d/r)⁴) with the distance d, r four fifths of the
+ * usual way to the next soundings: half way to them nearly all is left, at them nearly nothing. A field that is learned
+ * from all the water would level such a place; this keeps it, and keeps what is around it as it is. Not changed after
+ * it is made.
  */
 final class Outliers {
     static final Outliers NONE = new Outliers(new double[0], new double[0]);

@@ -6,13 +6,13 @@ import java.util.stream.IntStream;
 import pegbed.model.Monitor;
 
 /**
- * Answers places by overlapping square patches, each conditioned on its own soundings. A place lies in four patches, and
- * what they say is weighted by how near their middles are, smoothly and to 1 in all, so that the bottom has no seams (a
- * partition of unity: Wendland 2005, Scattered Data Approximation, ch. 15, from memory). The variance is weighted in the
- * same way; that of a weighted mean is never larger.
+ * Answers places by overlapping square patches, each conditioned on its own soundings. A place lies in four patches,
+ * and what they say is weighted by how near their middles are, smoothly and to 1 in all, so that the bottom has no
+ * seams (a partition of unity: Wendland 2005, Scattered Data Approximation, ch. 15, from memory). The variance is
+ * weighted in the same way; that of a weighted mean is never larger.
  *
- * <p>Patches of one of four colours share no place. They are worked on in parallel, colour by colour, so that the answers
- * are the same however many threads there are.
+ * <p>Patches of one of four colours share no place. They are worked on in parallel, colour by colour, so that the
+ * answers are the same however many threads there are.
  */
 final class PartitionOfUnity {
     /** Soundings that a patch is conditioned on. */

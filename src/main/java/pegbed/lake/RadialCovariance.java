@@ -43,7 +43,9 @@ final class RadialCovariance {
                 - local2 * localRate * localRate * Math.exp(-w);
     }
 
-    /** Covariances and derivatives over the distance, at many distances at once; the distances become the derivatives. */
+    /**
+     * Covariances and derivatives over the distance, at many distances at once; the distances become the derivatives.
+     */
     void at(double[] distances, double[] covariances) {
         int count = distances.length;
         double[] isotropic = new double[count];

@@ -40,9 +40,10 @@ public record RigTemplate(
     }
 
     /**
-     * Starting rigs. The patterns are common practice: spread shot for a slow fall in the shallows, a bulk 18 in up with
-     * two droppers in deep water, a short bulk near the hook on slopes, hook lengths of 4 in shallow and 6 in deep. The
-     * floats' figures are from memory and vary with the maker; the sizes follow 0.05 to 0.1 g for each foot of depth.
+     * Starting rigs. The patterns are common practice: spread shot for a slow fall in the shallows, a bulk 18 in up
+     * with two droppers in deep water, a short bulk near the hook on slopes, hook lengths of 4 in shallow and 6 in
+     * deep. The floats' figures are from memory and vary with the maker; the sizes follow 0.05 to 0.1 g for each foot
+     * of depth.
      */
     public static final List<RigTemplate> USUAL = List.of(
             usual("edge", 0.50, Ground.LEVEL, "4×10", 0.10, 0.05, 0.10, ShotGroup.spread(3, Shot.NO_11, 0.10, 0.25)),

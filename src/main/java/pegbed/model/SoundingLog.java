@@ -3,8 +3,8 @@ package pegbed.model;
 import java.util.Arrays;
 
 /**
- * A log of a whole water: up to some millions of depths at places, such as a boat writes. Kept as plain numbers, because
- * so many objects would not fit in a small memory.
+ * A log of a whole water: up to some millions of depths at places, such as a boat writes. Kept as plain numbers,
+ * because so many objects would not fit in a small memory.
  *
  * <p>Filled by one thread, then only read.
  */
@@ -16,9 +16,9 @@ public final class SoundingLog {
     public static final double DEEPEST_METRES = 1000;
 
     /**
-     * How well a boat's echo is placed where nothing is said, each way, metres: a consumer satellite fix lies within 5 m 19
-     * times in 20 (2 m each way, from memory), and the boat moves, and the beam spreads, by some 1.5 m between fix and
-     * echo (from memory).
+     * How well a boat's echo is placed where nothing is said, each way, metres: a consumer satellite fix lies within 5
+     * m 19 times in 20 (2 m each way, from memory), and the boat moves, and the beam spreads, by some 1.5 m between fix
+     * and echo (from memory).
      */
     public static final double BOAT_SD_METRES = 2.5;
 

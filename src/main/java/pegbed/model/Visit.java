@@ -11,8 +11,8 @@ import java.util.OptionalDouble;
  * @param start when it began, where known
  * @param boardToWaterMetres from the fixed board on the platform down to the water, metres, -5 to 5; empty if not
  *     measured. More means lower water.
- * @param afresh whether the bottom was dug out since the visit before, so that what was read earlier says nothing of it;
- *     the earlier readings stay in the file
+ * @param afresh whether the bottom was dug out since the visit before, so that what was read earlier says nothing of
+ *     it; the earlier readings stay in the file
  * @param readings in the order in which they were taken
  * @param note the person's own words, may be empty
  * @param extras fields of a later version

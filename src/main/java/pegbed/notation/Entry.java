@@ -15,8 +15,8 @@ public final class Entry {
 
     /**
      * The peg with the line's reading at today's visit, its edge in the bank or island it lies at
-     * ({@link Shoreline#nearest}), or its snag among the hazards. A visit that nobody began begins with its first reading,
-     * where that has a time.
+     * ({@link Shoreline#nearest}), or its snag among the hazards. A visit that nobody began begins with its first
+     * reading, where that has a time.
      */
     public static Peg in(Peg peg, Line line) {
         if (line instanceof Line.ReadingLine reading) {

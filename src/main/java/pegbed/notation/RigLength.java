@@ -4,8 +4,8 @@ import java.util.Optional;
 import pegbed.model.Units;
 
 /**
- * Lengths on a rig, as they are typed and printed: a hook length, the height of a shot. They are short, so a bare number
- * that would mean feet is not taken: four inches are far likelier than four feet.
+ * Lengths on a rig, as they are typed and printed: a hook length, the height of a shot. They are short, so a bare
+ * number that would mean feet is not taken: four inches are far likelier than four feet.
  *
  * @param unit the person's unit of depths
  */

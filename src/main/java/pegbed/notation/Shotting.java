@@ -14,9 +14,9 @@ import pegbed.model.ShotGroup;
 import pegbed.model.Units;
 
 /**
- * The shot on a rig as people write it, from the hook up: {@code 5 No.10 4in to 1'5, 1 No.8 at 6in}. A group is how many,
- * the size with or without {@code No.}, and how far above the hook: one height where they sit together, two where they
- * are spread. {@code ×} or {@code x} may stand behind the number; commas or semicolons part the groups.
+ * The shot on a rig as people write it, from the hook up: {@code 5 No.10 4in to 1'5, 1 No.8 at 6in}. A group is how
+ * many, the size with or without {@code No.}, and how far above the hook: one height where they sit together, two where
+ * they are spread. {@code ×} or {@code x} may stand behind the number; commas or semicolons part the groups.
  */
 public final class Shotting {
     /** A comma between two digits is a decimal sign. */
@@ -77,8 +77,8 @@ public final class Shotting {
     }
 
     /**
-     * As {@link #parse(String)}; a group that reads as one did before is that one, with its heights as exact as they were
-     * and whatever else it carries.
+     * As {@link #parse(String)}; a group that reads as one did before is that one, with its heights as exact as they
+     * were and whatever else it carries.
      */
     public List<ShotGroup> parse(String typed, List<ShotGroup> before) throws NotationException {
         List<ShotGroup> left = new ArrayList<>(before);

@@ -27,15 +27,15 @@ import pegbed.surface.posterior.Disc;
  * The places out of which lines are chosen: at most {@value #MAX_PER_ZONE} for each zone, a metre apart, best first.
  *
  * <ul>
- *   <li>Track: worth 1 at the deepest usable place, others less by the depth that they lack, down to 0 at 30 cm; the feet of
- *       slopes are among them.
- *   <li>Across and margins: worth by the odds of being flat at the target, or nearly so; a place that is flat at another
- *       depth is worth less by exp(−Δ²/(2·(0.25 m)²)).
+ *   <li>Track: worth 1 at the deepest usable place, others less by the depth that they lack, down to 0 at 30 cm; the
+ *       feet of slopes are among them.
+ *   <li>Across and margins: worth by the odds of being flat at the target, or nearly so; a place that is flat at
+ *       another depth is worth less by exp(−Δ²/(2·(0.25 m)²)).
  *   <li>Short: worth by the odds of being flat at its own depth, a little more where it is deep.
  * </ul>
  *
- * Empirical, as is the small preference for what is near, in front, and at a joint of the pole. A place with odds below {@link Confidence#WORTH_A_READING} is
- * none, the deepest apart.
+ * Empirical, as is the small preference for what is near, in front, and at a joint of the pole. A place with odds below
+ * {@link Confidence#WORTH_A_READING} is none, the deepest apart.
  */
 public final class LineCandidates {
     static final int MAX_PER_ZONE = 8;

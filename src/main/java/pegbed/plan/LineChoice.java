@@ -12,9 +12,9 @@ import pegbed.findings.Zone;
  * The exact choice of a set of lines: it maximises Σ worth − rigs·cost over all sets that keep their spacing and the
  * person's numbers. A line stands in the way of another only where no set with as many lines in each zone avoids it.
  *
- * <p>Sets are enumerated by how many lines they have in each zone; for each such number by branch and bound, fewest lines
- * in the way first and then value. The bound takes the best worths that are left in each zone and the rigs that the
- * lines taken so far need, which more lines can only raise.
+ * <p>Sets are enumerated by how many lines they have in each zone; for each such number by branch and bound, fewest
+ * lines in the way first and then value. The bound takes the best worths that are left in each zone and the rigs that
+ * the lines taken so far need, which more lines can only raise.
  */
 final class LineChoice {
     private static final double NOTICEABLE = 1e-12;

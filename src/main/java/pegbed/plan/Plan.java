@@ -25,9 +25,7 @@ public record Plan(
         shortfalls = List.copyOf(shortfalls);
     }
 
-    /**
-     * The best plan. The target depth is that of the findings; all other wishes are taken from {@code wishes}.
-     */
+    /** The best plan. The target depth is that of the findings; all other wishes are taken from {@code wishes}. */
     public static Plan of(Findings findings, Wishes wishes) {
         return new Planning(findings, wishes).plan();
     }

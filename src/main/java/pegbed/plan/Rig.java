@@ -17,8 +17,8 @@ public record Rig(int number, RigTemplate template, double overdepthMetres, List
      * How the float is set for a line.
      *
      * @param line number of the line
-     * @param hookToTipMetres from the hook to the tip of the float: depth and overdepth, metres; with the hook held at one
-     *     end of the top kit, the mark goes this far along it
+     * @param hookToTipMetres from the hook to the tip of the float: depth and overdepth, metres; with the hook held at
+     *     one end of the top kit, the mark goes this far along it
      */
     public record Setting(int line, double hookToTipMetres) {}
 

@@ -11,7 +11,8 @@ import pegbed.findings.Zone;
  *
  * @param kind what
  * @param zone where; empty for what concerns no zone
- * @param nearestMetres the depth nearest to the target at which the zone is likely flat, where it is asked for and known
+ * @param nearestMetres the depth nearest to the target at which the zone is likely flat, where it is asked for and
+ *     known
  * @param spot the place it is about: the likeliest or best one left in the zone, or the one that the person fixed
  * @param line the line that stands in for it
  */

@@ -6,7 +6,9 @@ import pegbed.findings.PegMap;
 
 /** How far the answers to the open peg are. */
 public sealed interface Answer {
-    /** The latest answers there are, if the state has any; those of an older revision are marked as old by the state. */
+    /**
+     * The latest answers there are, if the state has any; those of an older revision are marked as old by the state.
+     */
     Optional<Ready> shown();
 
     /** What to draw: the answers shown, else the place alone, on which nothing was found and no depth may be drawn. */

@@ -10,8 +10,8 @@ import pegbed.storage.disk.ProgramLog;
 /**
  * Work that is done in the background for an owner. Its result, or one text for the person where there is none, reaches
  * the owner's thread in any case, unless the work was cancelled; an error that nobody expected is in the log, which the
- * text names. {@link #latest} is for work of which only the newest request counts, {@link #run} for work all of which is
- * to be done. Belongs to the owner's thread.
+ * text names. {@link #latest} is for work of which only the newest request counts, {@link #run} for work all of which
+ * is to be done. Belongs to the owner's thread.
  */
 public final class BackgroundTask {
     /** What is done in the background. */
@@ -70,7 +70,9 @@ public final class BackgroundTask {
         this.log = log;
     }
 
-    /** Asks for work that takes the place of what was asked for before: that is cancelled, and what it yields dropped. */
+    /**
+     * Asks for work that takes the place of what was asked for before: that is cancelled, and what it yields dropped.
+     */
     public <T> void latest(Work<T> work, Outcome<T> outcome) {
         cancel();
         Request request = new Request();

@@ -75,8 +75,8 @@ final class Filing {
     }
 
     /**
-     * Opens a file, with the edits that were kept since it was last saved. Opening the open file again gives those up. Of a
-     * file that is damaged or can't be read, the edits that were kept are the peg as it was last.
+     * Opens a file, with the edits that were kept since it was last saved. Opening the open file again gives those up.
+     * Of a file that is damaged or can't be read, the edits that were kept are the peg as it was last.
      *
      * @throws InputException if it can't be read, or is open elsewhere; the peg that was open stays so
      */

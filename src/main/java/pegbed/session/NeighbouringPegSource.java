@@ -13,8 +13,8 @@ import pegbed.storage.shelf.NeighbouringPegFiles;
 import pegbed.surface.NeighbouringPegs;
 
 /**
- * The other pegs of the same water beside the open file. They are read and fitted when they are first needed, by whoever
- * works out the answers, and again only when the peg has another file or name. Thread-safe.
+ * The other pegs of the same water beside the open file. They are read and fitted when they are first needed, by
+ * whoever works out the answers, and again only when the peg has another file or name. Thread-safe.
  */
 final class NeighbouringPegSource implements Recomputation.Fitting {
     /** Where the open peg's file lies. */

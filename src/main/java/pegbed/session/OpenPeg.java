@@ -5,9 +5,7 @@ import java.util.Optional;
 import pegbed.model.InputException;
 import pegbed.model.Peg;
 
-/**
- * The open document: the current peg, what can be undone, and what was last saved. Belongs to one thread.
- */
+/** The open document: the current peg, what can be undone, and what was last saved. Belongs to one thread. */
 public final class OpenPeg {
     private final InstantSource clock;
     private final History history = new History();

@@ -15,8 +15,8 @@ import pegbed.storage.disk.ProgramLog;
 /**
  * Keeps the answers in step with the peg. The newest request wins: older work is cancelled, and what it yields is not
  * shown as current. A change of the target alone keeps the bottom and only looks for the flat spots again; one reading
- * more is shown at once on what was learned before, until all is worked out anew. Belongs to one thread, the owner's; the
- * work is done by a worker.
+ * more is shown at once on what was learned before, until all is worked out anew. Belongs to one thread, the owner's;
+ * the work is done by a worker.
  */
 final class Recomputation {
     /** Finds the bottom of a peg. */
@@ -146,7 +146,9 @@ final class Recomputation {
         return peg.withWishes(Wishes.NONE.withByItself(peg.wishes().byItself()));
     }
 
-    /** Finds the answers, or those in which one reading more was added to what was known before, to be shown meanwhile. */
+    /**
+     * Finds the answers, or those in which one reading more was added to what was known before, to be shown meanwhile.
+     */
     private Optional<Answer.Ready> work(Request request, Optional<PegMap> known, Monitor monitor)
             throws InputException {
         Optional<PegMap> more = withOneMore(request, known);
@@ -194,7 +196,9 @@ final class Recomputation {
         }
     }
 
-    /** Makes a picture of a place of which too little is known to find anything; what is missing is said all the same. */
+    /**
+     * Makes a picture of a place of which too little is known to find anything; what is missing is said all the same.
+     */
     private Optional<Answer.Ready> drawPlace(Request request, Monitor monitor) {
         try {
             PegMap map = fitting.fit(MissingInputs.drawable(bottomOf(request.peg)), new Progress(request, monitor));

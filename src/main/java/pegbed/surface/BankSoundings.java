@@ -11,8 +11,8 @@ import pegbed.geometry.PegWater;
 import pegbed.surface.survey.Sounding;
 
 /**
- * Pseudo-soundings on the bank lines: a small depth at the edge, every {@value #SPACING_METRES} m along it. Its error has a
- * part that a whole bank shares and an independent part a point; each structure has its own figures
+ * Pseudo-soundings on the bank lines: a small depth at the edge, every {@value #SPACING_METRES} m along it. Its error
+ * has a part that a whole bank shares and an independent part a point; each structure has its own figures
  * ({@link pegbed.surface.prior.EdgeDepth}).
  */
 final class BankSoundings {

@@ -13,8 +13,8 @@ import pegbed.surface.prior.BankDistances;
 /**
  * The bottom of a peg on a grid of 25 cm: depth, doubt, and the disc quantities at every node.
  *
- * <p>Depth and doubt have a value at every node in the water and some cells beyond (so that what is drawn can be clipped
- * to the outline); disc quantities at those in the water. Immutable and thread-safe.
+ * <p>Depth and doubt have a value at every node in the water and some cells beyond (so that what is drawn can be
+ * clipped to the outline); disc quantities at those in the water. Immutable and thread-safe.
  */
 public final class BottomGrid {
     /** How many cells beyond the water values are computed. */
@@ -132,8 +132,8 @@ public final class BottomGrid {
     }
 
     /**
-     * This grid with one observation more (Rasmussen & Williams 2006, A.12 for one row): the mean of each structure goes up
-     * by v·β, its covariance down by v·v'.
+     * This grid with one observation more (Rasmussen & Williams 2006, A.12 for one row): the mean of each structure
+     * goes up by v·β, its covariance down by v·v'.
      *
      * @param v for each structure, its row of the new observation in L⁻¹k, by slot, metres
      * @param beta for each structure, its entry of L⁻¹y

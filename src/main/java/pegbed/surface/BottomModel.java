@@ -17,8 +17,8 @@ import pegbed.surface.survey.Sounding;
 import pegbed.surface.survey.Survey;
 
 /**
- * From a survey to the fitted bottom: for each structure that a bottom may have, a Gaussian process with noisy inputs and
- * hyperparameters at their maximum a posteriori; then the weights of the structures. The method is derived in
+ * From a survey to the fitted bottom: for each structure that a bottom may have, a Gaussian process with noisy inputs
+ * and hyperparameters at their maximum a posteriori; then the weights of the structures. The method is derived in
  * {@code docs/method.md}.
  */
 public final class BottomModel {
@@ -34,8 +34,8 @@ public final class BottomModel {
     private BottomModel() {}
 
     /**
-     * Fits the bottom. With no soundings at all the answer is the prior alone. Where a later visit shows that the bottom
-     * has changed, older soundings there lose weight, as {@link ChangeSearch} finds it.
+     * Fits the bottom. With no soundings at all the answer is the prior alone. Where a later visit shows that the
+     * bottom has changed, older soundings there lose weight, as {@link ChangeSearch} finds it.
      */
     public static FittedBottom fit(Survey survey, Monitor monitor) {
         return fit(survey, NeighbouringPegs.NONE, monitor);
@@ -143,8 +143,8 @@ public final class BottomModel {
     }
 
     /**
-     * A bottom with one sounding more of which everything else is kept: scale, hyperparameters, weights, and what the places
-     * of the other soundings add to their noise. Structures that don't count are left out.
+     * A bottom with one sounding more of which everything else is kept: scale, hyperparameters, weights, and what the
+     * places of the other soundings add to their noise. Structures that don't count are left out.
      *
      * @param added index of the new sounding in the new survey
      * @return empty where the new sounding takes the place of a bank's own

@@ -5,15 +5,15 @@ import pegbed.surface.gaussian.GaussianProcess;
 /**
  * What later readings say for a change of the bottom, and against: how much likelier they are with it than without.
  *
- * <p>With r the readings less what the earlier ones make expected, Q its covariance, P = Q⁻¹, and a change of N(0, A²) m in
- * the middle that adds φ to the readings: with a = φᵀPr and b = φᵀPφ, log B = A²a²/(2(1+A²b)) − ½ log(1+A²b), and the
- * change given the readings is N(A²a/(1+A²b), A²/(1+A²b)) (Rasmussen & Williams 2006, section 2.7, for one basis
+ * <p>With r the readings less what the earlier ones make expected, Q its covariance, P = Q⁻¹, and a change of N(0, A²)
+ * m in the middle that adds φ to the readings: with a = φᵀPr and b = φᵀPφ, log B = A²a²/(2(1+A²b)) − ½ log(1+A²b), and
+ * the change given the readings is N(A²a/(1+A²b), A²/(1+A²b)) (Rasmussen & Williams 2006, section 2.7, for one basis
  * function).
  *
- * <p>With and without a change one reading may be off by itself, taken at another place than was meant or where the bottom
- * falls otherwise than the map has it: as likely as not one of the visit's readings is, any of them, by N(0, 0.3²) m. That
- * is one more direction of variance, summed over which reading it is; a single reading that differs then says little,
- * and two that agree say much. Not changed after it is made.
+ * <p>With and without a change one reading may be off by itself, taken at another place than was meant or where the
+ * bottom falls otherwise than the map has it: as likely as not one of the visit's readings is, any of them, by N(0,
+ * 0.3²) m. That is one more direction of variance, summed over which reading it is; a single reading that differs then
+ * says little, and two that agree say much. Not changed after it is made.
  */
 final class ChangeEvidence {
     /** Standard deviation of a change's depth, A, metres (empirical). */

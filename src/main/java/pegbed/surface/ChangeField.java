@@ -14,9 +14,9 @@ import pegbed.surface.survey.Survey;
  * for.
  *
  * <p>The later readings are taken to see the earlier bottom and a change g of it, a Gaussian field of mean 0 with
- * covariance 0.15²·M32(r/1.0 m) (empirical), estimated from the differences between the later readings and what the readings
- * up to the earlier visit predict for them ({@link ExpectedReadings}), so that its variance includes that of bottom, levels
- * and readings. Where nothing was read g is 0 ± 15 cm. Immutable and thread-safe.
+ * covariance 0.15²·M32(r/1.0 m) (empirical), estimated from the differences between the later readings and what the
+ * readings up to the earlier visit predict for them ({@link ExpectedReadings}), so that its variance includes that of
+ * bottom, levels and readings. Where nothing was read g is 0 ± 15 cm. Immutable and thread-safe.
  */
 public final class ChangeField {
     /** Standard deviation of the bottom's change where nothing is known, metres. */

@@ -14,18 +14,18 @@ import pegbed.surface.survey.Survey;
 /**
  * Finds where the bottom has changed between visits.
  *
- * <p>A change at place c since visit s adds A·φ to the readings from then on, A ~ N(0, 0.25²) m, φ = exp(−d²/(2·0.6²)) at
- * distance d from c. What those readings are against what the earlier ones make expected ({@link ExpectedReadings}) says how much
- * likelier they are with the change than without, B ({@link ChangeEvidence}). The places tried are the readings of visit s
- * and the middles between neighbours; the odds are the prior odds times the mean B over the places.
+ * <p>A change at place c since visit s adds A·φ to the readings from then on, A ~ N(0, 0.25²) m, φ = exp(−d²/(2·0.6²))
+ * at distance d from c. What those readings are against what the earlier ones make expected ({@link ExpectedReadings})
+ * says how much likelier they are with the change than without, B ({@link ChangeEvidence}). The places tried are the
+ * readings of visit s and the middles between neighbours; the odds are the prior odds times the mean B over the places.
  *
  * <p>A change that is found raises the variance of every older reading by ((A² + var A)·φ²): the older readings lose
  * weight by their distance, none beyond some 1.5 m. Then the bottom is fitted again, and looked over again.
  */
 final class ChangeSearch {
     /**
-     * Odds before any reading that the bottom of a peg has changed between two visits (our choice: so that of the visits to
-     * an invented bottom that has not changed fewer than one in twenty raise one).
+     * Odds before any reading that the bottom of a peg has changed between two visits (our choice: so that of the
+     * visits to an invented bottom that has not changed fewer than one in twenty raise one).
      */
     private static final double PRIOR_ODDS = 0.4;
 
@@ -99,8 +99,8 @@ final class ChangeSearch {
     }
 
     /**
-     * The surest change, whatever its odds; of those that would be raised, the one that explains the readings best, which
-     * settles since when it is. Empty if no visit has earlier readings to differ from.
+     * The surest change, whatever its odds; of those that would be raised, the one that explains the readings best,
+     * which settles since when it is. Empty if no visit has earlier readings to differ from.
      */
     Optional<BottomChange> surest() {
         int earliest = Arrays.stream(observations.sounding)
@@ -140,8 +140,8 @@ final class ChangeSearch {
     }
 
     /**
-     * The readings of a visit and the middles between neighbours, but for those in a change that is known to have come then
-     * or later: what is older has lost its weight there, so that nothing is left for the visit to differ from.
+     * The readings of a visit and the middles between neighbours, but for those in a change that is known to have come
+     * then or later: what is older has lost its weight there, so that nothing is left for the visit to differ from.
      */
     private List<double[]> places(int visit) {
         List<Sounding> own = soundings.stream()

@@ -7,8 +7,8 @@ import java.util.function.IntFunction;
 import pegbed.surface.posterior.Disc;
 
 /**
- * The discs of a grid. Their mean depths and slopes are there from the start, for all are looked at; their covariances are
- * worked out when they are first asked for, for of few they are. Thread-safe; nobody sees it change.
+ * The discs of a grid. Their mean depths and slopes are there from the start, for all are looked at; their covariances
+ * are worked out when they are first asked for, for of few they are. Thread-safe; nobody sees it change.
  */
 final class DiscPosteriors {
     private static final Disc NONE = new Disc(

@@ -9,9 +9,9 @@ import pegbed.surface.prior.BottomCovariance;
 import pegbed.surface.prior.PlaceCoordinates;
 
 /**
- * Covariance of the three disc functionals before any observation, Σ w_i w_j k(x_i, x_j) over the 13 nodes, for the discs
- * of a grid. Pairs of nodes that lie the same way apart are computed once for all discs; what depends on the distance alone
- * and the factor along the water are the same for all of them. For waters with a bank.
+ * Covariance of the three disc functionals before any observation, Σ w_i w_j k(x_i, x_j) over the 13 nodes, for the
+ * discs of a grid. Pairs of nodes that lie the same way apart are computed once for all discs; what depends on the
+ * distance alone and the factor along the water are the same for all of them. For waters with a bank.
  */
 final class DiscPrior {
     /** The pairs of functionals: DD, Dx, Dy, xx, xy, yy. */

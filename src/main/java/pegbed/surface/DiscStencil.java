@@ -3,8 +3,8 @@ package pegbed.surface;
 import pegbed.surface.posterior.Disc;
 
 /**
- * The three disc functionals of {@link Disc}, {@link Disc#weight} written out, for one disc of a grid after the other. Belongs
- * to one thread.
+ * The three disc functionals of {@link Disc}, {@link Disc#weight} written out, for one disc of a grid after the other.
+ * Belongs to one thread.
  */
 public final class DiscStencil {
     private static final double MEAN = 1.0 / Disc.NODES;
@@ -57,8 +57,8 @@ public final class DiscStencil {
     }
 
     /**
-     * Looks at many values of each slot and takes the products of the three, of one value after the other, from C_DD, C_DX,
-     * C_DY, C_XX, C_XY, C_YY.
+     * Looks at many values of each slot and takes the products of the three, of one value after the other, from C_DD,
+     * C_DX, C_DY, C_XX, C_XY, C_YY.
      *
      * @param v as many values of each slot as there are, slot after slot
      * @param many how many

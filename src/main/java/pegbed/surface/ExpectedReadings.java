@@ -12,12 +12,12 @@ import pegbed.surface.survey.Levels;
 import pegbed.surface.survey.Sounding;
 
 /**
- * The readings of some visits beside what all others make expected of them: y = f + L + n, the bottom f at the banks' own
- * level, the level L of the reading's visit, and the reading's noise n.
+ * The readings of some visits beside what all others make expected of them: y = f + L + n, the bottom f at the banks'
+ * own level, the level L of the reading's visit, and the reading's noise n.
  *
- * <p>Two covariances are held: that of the solve, which is what any estimate weighs by, and that with the doubt of bottom
- * and slopes calibrated for the steepness of the ground ({@link SteepnessDoubt}), which is what is stated. Both are the
- * mixture's over the structures. Not changed after it is made.
+ * <p>Two covariances are held: that of the solve, which is what any estimate weighs by, and that with the doubt of
+ * bottom and slopes calibrated for the steepness of the ground ({@link SteepnessDoubt}), which is what is stated. Both
+ * are the mixture's over the structures. Not changed after it is made.
  */
 final class ExpectedReadings {
     /** The observations left out, in the observations' order. */
@@ -86,8 +86,8 @@ final class ExpectedReadings {
     }
 
     /**
-     * Adds what one structure expects: its means and, to what is solved, its second moments, times its weight. The means are
-     * those of the bottom at the banks' own level, then of each visit's level.
+     * Adds what one structure expects: its means and, to what is solved, its second moments, times its weight. The
+     * means are those of the bottom at the banks' own level, then of each visit's level.
      */
     private void add(StructureFit fit, double weight, double[] mean) {
         Observations o = fit.observations();
@@ -181,11 +181,11 @@ final class ExpectedReadings {
     }
 
     /**
-     * Calibrated standard deviation of how much higher the water stood at one visit than at another, metres, once the readings
-     * left out and those planned are known.
+     * Calibrated standard deviation of how much higher the water stood at one visit than at another, metres, once the
+     * readings left out and those planned are known.
      *
-     * <p>The estimate is the solve's, t·(y − ŷ) with t = Q⁻¹q its weights; its error is what those weights make of the errors
-     * of bottom, levels and readings, and the variance of that is computed with the calibrated doubt.
+     * <p>The estimate is the solve's, t·(y − ŷ) with t = Q⁻¹q its weights; its error is what those weights make of the
+     * errors of bottom, levels and readings, and the variance of that is computed with the calibrated doubt.
      */
     double levelSd(int of, int against) {
         double[] error = new double[solved.length];
@@ -241,7 +241,9 @@ final class ExpectedReadings {
         return solved[a][b] * (factor[a] * factor[b]);
     }
 
-    /** Covariance of the bottom at the readings left out and those planned, with the calibrated doubt, square metres. */
+    /**
+     * Covariance of the bottom at the readings left out and those planned, with the calibrated doubt, square metres.
+     */
     double[][] calibratedBottom() {
         double[][] all = new double[count][count];
         for (int i = 0; i < count; i++) {

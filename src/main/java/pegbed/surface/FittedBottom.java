@@ -20,9 +20,9 @@ import pegbed.surface.survey.Sounding;
 import pegbed.surface.survey.Survey;
 
 /**
- * The fitted bottom, at the water's level of the visit that is shown: a mixture of the posteriors of the {@link Structure}s,
- * weighted by their leave-one-out predictive densities ({@code Stacking}). Its mean is the weighted mean, its variance the
- * weighted mean of the variances and the variance of the means (law of total variance).
+ * The fitted bottom, at the water's level of the visit that is shown: a mixture of the posteriors of the
+ * {@link Structure}s, weighted by their leave-one-out predictive densities ({@code Stacking}). Its mean is the weighted
+ * mean, its variance the weighted mean of the variances and the variance of the means (law of total variance).
  *
  * <p>Immutable; any number of threads may ask it.
  */
@@ -164,7 +164,10 @@ public final class FittedBottom {
         return changes;
     }
 
-    /** The fits of the structures; where gross errors were found, first those without their extra variance, then those with it. */
+    /**
+     * The fits of the structures; where gross errors were found, first those without their extra variance, then those
+     * with it.
+     */
     List<StructureFit> fits() {
         return fits;
     }
@@ -221,7 +224,10 @@ public final class FittedBottom {
                 .findFirst();
     }
 
-    /** Depth and slope at a place; the standard deviation includes the error of laying a rig there ({@code PlacingVariance}). */
+    /**
+     * Depth and slope at a place; the standard deviation includes the error of laying a rig there
+     * ({@code PlacingVariance}).
+     */
     public Prediction at(double xMetres, double yMetres) {
         Gradient g = gradients(new double[] {xMetres}, new double[] {yMetres})[0];
         double depth = 0;
@@ -315,8 +321,8 @@ public final class FittedBottom {
     }
 
     /**
-     * Variances of further plumbed depths about the bottom at their places, for planning: depth noise, and the unsure place
-     * as {@link InputNoise} counts it; square metres.
+     * Variances of further plumbed depths about the bottom at their places, for planning: depth noise, and the unsure
+     * place as {@link InputNoise} counts it; square metres.
      */
     double[] readingVariances(List<Sounding> planned) {
         double[] variances = new double[planned.size()];

@@ -10,8 +10,8 @@ import pegbed.surface.prior.PlaceCoordinates;
 
 /**
  * Solves one structure's fit on the nodes of a {@link BottomGrid}: covariances and triangular solves for many nodes at
- * once. Loops run over nodes innermost, which is what a processor does fast; nodes do not depend on each other, so that all
- * cores may work, and the answer is the same however many there are.
+ * once. Loops run over nodes innermost, which is what a processor does fast; nodes do not depend on each other, so that
+ * all cores may work, and the answer is the same however many there are.
  */
 final class GridComputation {
     /** So many nodes are solved for together: their rows fit into a processor's cache. */

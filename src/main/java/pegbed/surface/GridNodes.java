@@ -3,7 +3,9 @@ package pegbed.surface;
 import java.util.Arrays;
 import pegbed.surface.grid.GridFrame;
 
-/** The nodes of a grid that are computed, as places in arrays ("slots") row by row: the water and some cells about it. */
+/**
+ * The nodes of a grid that are computed, as places in arrays ("slots") row by row: the water and some cells about it.
+ */
 public final class GridNodes {
     /** So many cells about the water belong to it: a disc's two and one more for slopes. */
     private static final int ABOUT = 3;

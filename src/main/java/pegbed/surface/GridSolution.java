@@ -3,8 +3,8 @@ package pegbed.surface;
 import pegbed.surface.prior.PlaceCoordinates;
 
 /**
- * What was solved for to fill a {@link BottomGrid}. It is kept so that a bottom with one more reading costs one more row
- * ({@link IncrementalUpdate}). Not changed after it is made.
+ * What was solved for to fill a {@link BottomGrid}. It is kept so that a bottom with one more reading costs one more
+ * row ({@link IncrementalUpdate}). Not changed after it is made.
  *
  * @param nodes where values are
  * @param places those nodes in all coordinates

@@ -12,17 +12,19 @@ import pegbed.surface.survey.Sounding;
 import pegbed.surface.survey.Survey;
 
 /**
- * Finds gross errors among the readings, such as a misread or misheard depth: the reading error is a contaminated normal
- * (Tukey 1960, A survey of sampling from contaminated distributions), with a further error of N(0, 0.5²) m in one of sixty.
+ * Finds gross errors among the readings, such as a misread or misheard depth: the reading error is a contaminated
+ * normal (Tukey 1960, A survey of sampling from contaminated distributions), with a further error of N(0, 0.5²) m in
+ * one of sixty.
  *
- * <p>With the leave-one-out mean μ and variance v that each structure of weight w has of a reading z, and g = 0.5², p₀ = Σ w
- * N(z; μ, v), p₁ = Σ w N(z; μ, v + g) and P = p₁/60 / (p₁/60 + p₀·59/60). The reading of the greatest P gets the variance g
- * more, all structures are learned anew, and if P is above 0.9 it is called a gross error; else it loses that variance. The
- * probabilities and thresholds are empirical: at most one false call in some seven pegs ({@code docs/quality.md}).
+ * <p>With the leave-one-out mean μ and variance v that each structure of weight w has of a reading z, and g = 0.5², p₀
+ * = Σ w N(z; μ, v), p₁ = Σ w N(z; μ, v + g) and P = p₁/60 / (p₁/60 + p₀·59/60). The reading of the greatest P gets the
+ * variance g more, all structures are learned anew, and if P is above 0.9 it is called a gross error; else it loses
+ * that variance. The probabilities and thresholds are empirical: at most one false call in some seven pegs
+ * ({@code docs/quality.md}).
  *
- * <p>A call may be wrong too, where the bottom itself is steep. So the result is a mixture of the fits with and without the
- * extra variance: those with it have the weight {@value #CALLED_WEIGHT}, {@value #CALLED_WEIGHT_FEW} with fewer than
- * {@value #FEW} readings.
+ * <p>A call may be wrong too, where the bottom itself is steep. So the result is a mixture of the fits with and without
+ * the extra variance: those with it have the weight {@value #CALLED_WEIGHT}, {@value #CALLED_WEIGHT_FEW} with fewer
+ * than {@value #FEW} readings.
  */
 final class GrossErrors {
     private static final double PRIOR = 1.0 / 60;
@@ -110,9 +112,9 @@ final class GrossErrors {
     }
 
     /**
-     * Fits without readings that no bottom of a peg explains: further than {@value #IMPOSSIBLE_METRES} m and {@value
-     * #IMPOSSIBLE_SDS} standard deviations from what the others make expected before anything is learned, since what is
-     * learned with such a reading explains it.
+     * Fits without readings that no bottom of a peg explains: further than {@value #IMPOSSIBLE_METRES} m and
+     * {@value #IMPOSSIBLE_SDS} standard deviations from what the others make expected before anything is learned, since
+     * what is learned with such a reading explains it.
      */
     private static FittedBottom impossible(FittedBottom fitted, List<Call> calls, Monitor monitor) {
         double[] depths = fitted.survey().used().stream()

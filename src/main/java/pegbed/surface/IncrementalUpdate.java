@@ -8,9 +8,9 @@ import pegbed.surface.survey.Sounding;
 import pegbed.surface.survey.Survey;
 
 /**
- * A bottom with one reading more, at once: what was learned from the readings before is kept, the new one is conditioned
- * on exactly. The Cholesky factor and the grid each get one row more: with l = L⁻¹k(X, x) and l_nn² = k(x, x) + noise −
- * lᵀl the grid's row is v = (k(x, ·) − lᵀV) / l_nn, and the reading's share β = (y − μ(x)) / l_nn.
+ * A bottom with one reading more, at once: what was learned from the readings before is kept, the new one is
+ * conditioned on exactly. The Cholesky factor and the grid each get one row more: with l = L⁻¹k(X, x) and l_nn² = k(x,
+ * x) + noise − lᵀl the grid's row is v = (k(x, ·) − lᵀV) / l_nn, and the reading's share β = (y − μ(x)) / l_nn.
  *
  * @param bottom the bottom with the reading
  * @param grid the grid of it, provisional
@@ -23,8 +23,8 @@ public record IncrementalUpdate(FittedBottom bottom, BottomGrid grid, ReadingChe
      * @param before the bottom without it
      * @param grid its grid
      * @param now the survey with it
-     * @return empty where that is not all that is new, or where the grid is provisional itself: then all has to be worked
-     *     out anew
+     * @return empty where that is not all that is new, or where the grid is provisional itself: then all has to be
+     *     worked out anew
      */
     public static Optional<IncrementalUpdate> of(FittedBottom before, BottomGrid grid, Survey now) {
         int added = added(before.survey().soundings(), now.soundings());
@@ -39,7 +39,9 @@ public record IncrementalUpdate(FittedBottom bottom, BottomGrid grid, ReadingChe
                 : BottomModel.withOneMore(before, now, added).map(bottom -> of(before, grid, bottom, added));
     }
 
-    /** Index of the one sounding of the longer list that the shorter does not have; -1 if that is not the difference. */
+    /**
+     * Index of the one sounding of the longer list that the shorter does not have; -1 if that is not the difference.
+     */
     private static int added(List<Sounding> before, List<Sounding> now) {
         if (now.size() != before.size() + 1) {
             return -1;

@@ -5,8 +5,8 @@ import pegbed.surface.survey.Scale;
 
 /**
  * What an unsure place adds to the variance of a depth: ξ = ĝᵀSĝ + S_xx·Var g_x + S_yy·Var g_y, with ĝ the gradient of
- * the posterior mean and S the covariance of the place (McHutchon & Rasmussen 2011, Gaussian process training with input
- * noise), capped at 0.35² m² times the square of the vertical scale.
+ * the posterior mean and S the covariance of the place (McHutchon & Rasmussen 2011, Gaussian process training with
+ * input noise), capped at 0.35² m² times the square of the vertical scale.
  */
 public final class InputNoise {
     private static final double CAP_METRES = 0.35;

@@ -8,10 +8,11 @@ import pegbed.surface.survey.Sounding;
 /**
  * Which further readings would tell the level of the shown visit best against an earlier one's.
  *
- * <p>Greedy: the next reading is the one that leaves the least variance of the offset δ, given all that is known, with the
- * doubt of bottom and slopes calibrated for the steepness of the ground ({@link SteepnessDoubt}). Where the shown visit has
- * no reading yet that is the choice of the greatest 1ᵀM⁻¹1, M = K_post + diag τ², since then 1/var δ = 1/0.12² + 1ᵀM⁻¹1; τ²
- * is the depth noise and what an unsure place adds on the slope that is expected and on the slope that is unknown.
+ * <p>Greedy: the next reading is the one that leaves the least variance of the offset δ, given all that is known, with
+ * the doubt of bottom and slopes calibrated for the steepness of the ground ({@link SteepnessDoubt}). Where the shown
+ * visit has no reading yet that is the choice of the greatest 1ᵀM⁻¹1, M = K_post + diag τ², since then 1/var δ =
+ * 1/0.12² + 1ᵀM⁻¹1; τ² is the depth noise and what an unsure place adds on the slope that is expected and on the slope
+ * that is unknown.
  */
 public final class LevelChecks {
     private final FittedBottom bottom;

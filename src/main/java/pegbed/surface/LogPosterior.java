@@ -10,8 +10,9 @@ import pegbed.surface.prior.Priors;
 import pegbed.surface.survey.Scale;
 
 /**
- * Negative logarithm of the posterior density of one structure's hyperparameters, with its gradient (Rasmussen & Williams
- * 2006, eq. 5.9: ∂ log p/∂θ = ½ tr[(ααᵀ − K⁻¹) ∂K/∂θ]). Variables are the logarithms, those that the {@link Priors} name.
+ * Negative logarithm of the posterior density of one structure's hyperparameters, with its gradient (Rasmussen &
+ * Williams 2006, eq. 5.9: ∂ log p/∂θ = ½ tr[(ααᵀ − K⁻¹) ∂K/∂θ]). Variables are the logarithms, those that the
+ * {@link Priors} name.
  */
 public final class LogPosterior implements Bfgs.Objective {
     private final Observations observations;

@@ -13,11 +13,12 @@ import pegbed.surface.survey.Sounding;
 
 /**
  * What planned readings would tell before they are taken: by how much a planned reading that comes out one standard
- * deviation deeper than expected would move what is expected elsewhere, cov(f, f_c)/√(var f_c + τ²), with τ² the noise of
- * the planned reading (its depth, and its place on the slope there). The variance of f would fall by the square of that.
+ * deviation deeper than expected would move what is expected elsewhere, cov(f, f_c)/√(var f_c + τ²), with τ² the noise
+ * of the planned reading (its depth, and its place on the slope there). The variance of f would fall by the square of
+ * that.
  *
- * <p>Of a mixture of structures the covariances are the mixture's, Σ w (C + (m − m̄)(m − m̄)ᵀ): a reading also tells which
- * structure the bottom has, as far as one Gaussian can hold that.
+ * <p>Of a mixture of structures the covariances are the mixture's, Σ w (C + (m − m̄)(m − m̄)ᵀ): a reading also tells
+ * which structure the bottom has, as far as one Gaussian can hold that.
  *
  * <p>Immutable and thread-safe.
  */
@@ -33,7 +34,8 @@ public final class Lookahead {
      *
      * @param weight how much it counts
      * @param planned the planned readings
-     * @param whitened L⁻¹k of the planned readings, observation by reading; then of the one that was taken, if there is one
+     * @param whitened L⁻¹k of the planned readings, observation by reading; then of the one that was taken, if there is
+     *     one
      * @param deviation expected depth at each planned reading, less the mixture's, metres
      */
     private record View(
@@ -137,10 +139,10 @@ public final class Lookahead {
     }
 
     /**
-     * The view that has one more reading at its end: one that was taken. Its moves are those that it made, for each standard
-     * deviation that it came out deeper than the others expected it (Rasmussen & Williams 2006, eq. 5.12, with the
-     * hyperparameters and weights as they are now). Before it the expectations were less by the move times the {@linkplain
-     * #outcome outcome}, and the variances more by the square of the move.
+     * The view that has one more reading at its end: one that was taken. Its moves are those that it made, for each
+     * standard deviation that it came out deeper than the others expected it (Rasmussen & Williams 2006, eq. 5.12, with
+     * the hyperparameters and weights as they are now). Before it the expectations were less by the move times the
+     * {@linkplain #outcome outcome}, and the variances more by the square of the move.
      *
      * @param sounding its index in the survey
      * @return empty where the bottom was not fitted to that sounding itself, but to a mean of many

@@ -25,13 +25,13 @@ import pegbed.surface.survey.Survey;
  * Gelman et al. 2013, Bayesian Data Analysis, 3rd ed., ch. 5; of Gaussian processes: Hensman, Lawrence & Rattray 2013,
  * BMC Bioinformatics 14:252).
  *
- * <p>Of the variances of cross-profile and track a share ρ is the water's: one profile c over the share of the width and
- * one depth of track, which all pegs have in common; the rest is each peg's own. For a given ρ the posterior of what is
- * common, from the other pegs' readings about the tub, is Gaussian: precision P₀⁻¹ + ΣHᵀK⁻¹H, with K a peg's own
- * covariance and H what the common numbers count at its readings. ρ is weighed by how likely it makes the other pegs'
- * readings beside each other, so that pegs that disagree share little, and by how likely it makes this peg's readings;
- * against all that stands, with odds of {@value #UNLIKE}, that this peg is unlike them. The weighted mixture is given by
- * its mean and covariance (Bayesian model averaging: Hoeting et al. 1999, Statistical Science 14(4)).
+ * <p>Of the variances of cross-profile and track a share ρ is the water's: one profile c over the share of the width
+ * and one depth of track, which all pegs have in common; the rest is each peg's own. For a given ρ the posterior of
+ * what is common, from the other pegs' readings about the tub, is Gaussian: precision P₀⁻¹ + ΣHᵀK⁻¹H, with K a peg's
+ * own covariance and H what the common numbers count at its readings. ρ is weighed by how likely it makes the other
+ * pegs' readings beside each other, so that pegs that disagree share little, and by how likely it makes this peg's
+ * readings; against all that stands, with odds of {@value #UNLIKE}, that this peg is unlike them. The weighted mixture
+ * is given by its mean and covariance (Bayesian model averaging: Hoeting et al. 1999, Statistical Science 14(4)).
  */
 final class NeighbourProfile {
     /** Probability, before its readings, that a peg is unlike the others of its water (empirical, from made waters). */
@@ -273,7 +273,9 @@ final class NeighbourProfile {
         return new GaussianProcess(k, residual, false).logMarginalLikelihood();
     }
 
-    /** Covariance of a peg's real readings, noise included, without the share of the track that all pegs have in common. */
+    /**
+     * Covariance of a peg's real readings, noise included, without the share of the track that all pegs have in common.
+     */
     static double[] covariance(StructureFit peg, BottomCovariance own, double share) {
         Observations readings = peg.observations();
         int n = readings.real;

@@ -4,7 +4,8 @@ import java.util.List;
 import pegbed.surface.survey.Scale;
 
 /**
- * The mapped pegs of the same water as one that is being plumbed. What they teach is worked out by {@link NeighbourProfile}.
+ * The mapped pegs of the same water as one that is being plumbed. What they teach is worked out by
+ * {@link NeighbourProfile}.
  *
  * <p>Immutable and thread-safe.
  */

@@ -149,8 +149,8 @@ public final class Observations {
     }
 
     /**
-     * Covariance of the errors that two observations have in common: the levels of their visits, or how much water stands
-     * at the edge of their bank.
+     * Covariance of the errors that two observations have in common: the levels of their visits, or how much water
+     * stands at the edge of their bank.
      */
     double commonErrorCovariance(int i, int j) {
         if (visit[i] >= 0 && visit[j] >= 0) {

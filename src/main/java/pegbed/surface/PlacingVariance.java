@@ -3,9 +3,10 @@ package pegbed.surface;
 import pegbed.surface.prior.BankDistances;
 
 /**
- * Variance of a depth by errors of position on sloping ground: (σ_l² + max σ_b² e^(−2d/1.5 m)) times the square of the slope.
- * σ_l = 0.14 m is the error of laying a rig (common practice); σ_b is the error of the bank as it was drawn, which moves the
- * ground at distance d from it along: 0.21 m at the near bank, 0.31 m at the far bank, 0.28 m at an island (empirical).
+ * Variance of a depth by errors of position on sloping ground: (σ_l² + max σ_b² e^(−2d/1.5 m)) times the square of the
+ * slope. σ_l = 0.14 m is the error of laying a rig (common practice); σ_b is the error of the bank as it was drawn,
+ * which moves the ground at distance d from it along: 0.21 m at the near bank, 0.31 m at the far bank, 0.28 m at an
+ * island (empirical).
  */
 final class PlacingVariance {
     private static final double LAYING_SD = 0.14;

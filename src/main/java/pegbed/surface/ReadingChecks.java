@@ -10,8 +10,8 @@ import pegbed.surface.survey.Levels;
 import pegbed.surface.survey.Sounding;
 
 /**
- * Every sounding of a survey beside what the model makes of it. What is expected is the mixture's over the structures, as
- * are its mean and standard deviation.
+ * Every sounding of a survey beside what the model makes of it. What is expected is the mixture's over the structures,
+ * as are its mean and standard deviation.
  */
 final class ReadingChecks {
     private final FittedBottom bottom;
@@ -21,9 +21,9 @@ final class ReadingChecks {
     }
 
     /**
-     * In the survey's order. Where the bottom was fitted to the soundings themselves, what is expected is the leave-one-out
-     * mean (Rasmussen & Williams 2006, eq. 5.12); where they were averaged, one sounding is such a small part of its
-     * cell's mean that the prediction with it serves.
+     * In the survey's order. Where the bottom was fitted to the soundings themselves, what is expected is the
+     * leave-one-out mean (Rasmussen & Williams 2006, eq. 5.12); where they were averaged, one sounding is such a small
+     * part of its cell's mean that the prediction with it serves.
      */
     static List<ReadingCheck> of(FittedBottom bottom) {
         ReadingChecks checks = new ReadingChecks(bottom);

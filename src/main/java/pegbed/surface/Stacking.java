@@ -5,14 +5,17 @@ import pegbed.surface.gaussian.GaussianProcess;
 
 /**
  * The weights of the structures: stacking of their leave-one-out predictive densities (Yao, Vehtari, Simpson & Gelman
- * 2018, Using stacking to average Bayesian predictive distributions, Bayesian Analysis 13(3)), the weights by expectation
- * maximisation, with prior counts for each structure so that few readings change the weights little.
+ * 2018, Using stacking to average Bayesian predictive distributions, Bayesian Analysis 13(3)), the weights by
+ * expectation maximisation, with prior counts for each structure so that few readings change the weights little.
  */
 final class Stacking {
     /** Prior count of each structure, in readings (empirical). */
     private static final double PRIOR_COUNT = 0.6;
 
-    /** Largest squared standardised residual: beyond it a reading is more likely wrong than evidence against a structure. */
+    /**
+     * Largest squared standardised residual: beyond it a reading is more likely wrong than evidence against a
+     * structure.
+     */
     private static final double LARGEST_Z2 = 16;
 
     /** A structure of less weight is left out (empirical: the accuracy stays the same). */

@@ -7,10 +7,10 @@ import pegbed.surface.survey.Sounding;
 /**
  * How much more, or less, the bottom and its slope are in doubt on ground of a steepness than the solve says.
  *
- * <p>The solve's roughness follows the tub ({@code Roughness}), not the bottom that the readings showed: of ground that they
- * showed to be level it still knows more than it believes, of slopes less. The factors are nearly those under which the errors
- * of maps of invented bottoms were likeliest, on the careful side (maximum likelihood over some 12,000 places, none of them on
- * the practice pegs; {@code docs/visits.md}).
+ * <p>The solve's roughness follows the tub ({@code Roughness}), not the bottom that the readings showed: of ground that
+ * they showed to be level it still knows more than it believes, of slopes less. The factors are nearly those under
+ * which the errors of maps of invented bottoms were likeliest, on the careful side (maximum likelihood over some 12,000
+ * places, none of them on the practice pegs; {@code docs/visits.md}).
  */
 public final class SteepnessDoubt {
     private static final double LEVEL_BOTTOM = 0.75;

@@ -15,8 +15,8 @@ import pegbed.surface.survey.Sounding;
 import pegbed.surface.survey.Survey;
 
 /**
- * The posterior of the bottom under one structure of the model, at the water's level of the visit that is shown: one Gaussian
- * process conditioned on the soundings and the banks.
+ * The posterior of the bottom under one structure of the model, at the water's level of the visit that is shown: one
+ * Gaussian process conditioned on the soundings and the banks.
  *
  * <p>Immutable; any number of threads may ask it.
  */
@@ -150,7 +150,9 @@ final class StructureFit {
         }
     }
 
-    /** Covariances of all places with all observations, into a row for each observation of the places' length at least. */
+    /**
+     * Covariances of all places with all observations, into a row for each observation of the places' length at least.
+     */
     void covariances(PlaceCoordinates places, double[][] rows) {
         covariance.between(places, observations.places, rows);
         for (int j = 0; j < observations.count; j++) {
@@ -314,8 +316,8 @@ final class StructureFit {
     }
 
     /**
-     * Variances of further plumbed depths about the bottom at their places, for planning: depth noise, and the unsure place
-     * as {@link InputNoise} counts it; square metres.
+     * Variances of further plumbed depths about the bottom at their places, for planning: depth noise, and the unsure
+     * place as {@link InputNoise} counts it; square metres.
      */
     double[] readingVariances(List<Sounding> planned) {
         Gradient[] g = gradients(

@@ -19,7 +19,8 @@ import pegbed.surface.posterior.VisitLevel;
 import pegbed.surface.survey.Sounding;
 
 /**
- * Today's level of the water: against every earlier visit, what would determine it better, and where the bottom has changed.
+ * Today's level of the water: against every earlier visit, what would determine it better, and where the bottom has
+ * changed.
  *
  * @param levels today against every earlier visit, in order of time; empty at a first visit
  * @param against the earlier visit that counts: the one with the most readings still in use; empty if none has any
@@ -122,7 +123,10 @@ public record LevelAnswer(
                 .toList();
     }
 
-    /** Where a check may be taken, and how well it would be placed: at the pole's joints, towards marks and every 10°, in the fishable water. */
+    /**
+     * Where a check may be taken, and how well it would be placed: at the pole's joints, towards marks and every 10°,
+     * in the fishable water.
+     */
     private static List<Sounding> candidates(Peg peg, PegWater water) {
         List<Sounding> all = new ArrayList<>();
         int today = peg.visits().size() - 1;

@@ -16,8 +16,8 @@ import pegbed.surface.posterior.VisitLevel;
 import pegbed.surface.survey.Survey;
 
 /**
- * How well today's level was known after each of today's first readings. Each step fits the bottom to what was read up to
- * then; what was worked out for an earlier question is not worked out again. For one thread.
+ * How well today's level was known after each of today's first readings. Each step fits the bottom to what was read up
+ * to then; what was worked out for an earlier question is not worked out again. For one thread.
  */
 public final class LevelByReadings {
     /** After this many readings the level is known about as well as it will be. */

@@ -6,8 +6,8 @@ import pegbed.model.Hazard;
 import pegbed.model.Peg;
 
 /**
- * What to take care of at the water, in one text each: a short form for cards, maps and commands, and a long form, which
- * begins with it, for reading at leisure.
+ * What to take care of at the water, in one text each: a short form for cards, maps and commands, and a long form,
+ * which begins with it, for reading at leisure.
  */
 public enum Caution {
     /** Energy Networks Association guidance to anglers. */

@@ -16,7 +16,7 @@ import pegbed.visits.VisitComparison;
 public final class LevelWords {
     /** What is known of the level at a first visit. */
     public static final String FIRST_VISIT =
-            "This is the first visit: its level is the one that later visits are told against.";
+            "This is the first visit: its level is the one that later visits are measured against.";
 
     /** No check reading would determine the level better. */
     public static final String KNOWN_WELL = "That is as well as a reading can tell it.";

@@ -268,8 +268,8 @@ public final class PlanWords {
     }
 
     /**
-     * The reading that would settle most about a line, one sentence; empty for a line that is sure, and where no reading
-     * would settle much.
+     * The reading that would settle most about a line, one sentence; empty for a line that is sure, and where no
+     * reading would settle much.
      */
     public Optional<String> confirming(PlannedLine line) {
         LineCandidate candidate = line.candidate();

@@ -17,8 +17,8 @@ import pegbed.notation.Section;
 import pegbed.notation.Sights;
 
 /**
- * Depths, distances and directions in the person's units and words, to be shown. All values must be finite. For texts that can
- * be typed again see {@link ShortForm}.
+ * Depths, distances and directions in the person's units and words, to be shown. All values must be finite. For texts
+ * that can be typed again see {@link ShortForm}.
  */
 public final class Quantities {
     /** A mark farther to the side than this, in degrees, is no help to aim by (our choice). */
@@ -89,8 +89,8 @@ public final class Quantities {
     }
 
     /**
-     * A distance in the person's unit with metres beside: {@code section 6 + 0.5 m (10.5 m)}, {@code 34 ft 5 in
-     * (10.5 m)}, or {@code 10.5 m} alone.
+     * A distance in the person's unit with metres beside: {@code section 6 + 0.5 m (10.5 m)}, {@code 34 ft 5 in (10.5
+     * m)}, or {@code 10.5 m} alone.
      */
     public String distance(double metres) {
         String inMetres = Numbers.print(metres, 1, 1) + " m";

@@ -85,7 +85,9 @@ public final class RigWords {
         return quantities.depthToHalfInch(rig.template().hookLengthMetres());
     }
 
-    /** Its shotting from the hook up, with the weight of all: {@code 2 × No.10 at …, bulk of 8 × No.10 at … (0.40 g)}. */
+    /**
+     * Its shotting from the hook up, with the weight of all: {@code 2 × No.10 at …, bulk of 8 × No.10 at … (0.40 g)}.
+     */
     public String shotting(Rig rig) {
         List<ShotGroup> shots = rig.template().shots();
         if (shots.isEmpty()) {

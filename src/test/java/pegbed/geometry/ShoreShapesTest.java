@@ -21,7 +21,9 @@ import pegbed.model.Banks;
 import pegbed.model.InputException;
 import pegbed.model.Peg;
 
-/** Shores of any shape. The seat is at (0, 0) and faces larger y; all distances were derived by hand from the drawings. */
+/**
+ * Shores of any shape. The seat is at (0, 0) and faces larger y; all distances were derived by hand from the drawings.
+ */
 class ShoreShapesTest {
     /** A bay 4 m deep on the right, 4 m wide at its mouth and 6 m at its back. */
     private static final String BAY = "LINESTRING (-20 0, 2 0, 1 -4, 7 -4, 6 0, 20 0)";
@@ -177,7 +179,9 @@ class ShoreShapesTest {
         assertFalse(water.isWater(1, -4));
     }
 
-    /** Distances change by no more than one walks; between banks 5 m apart and more, across by no more than twice that. */
+    /**
+     * Distances change by no more than one walks; between banks 5 m apart and more, across by no more than twice that.
+     */
     @Test
     void theCoordinatesHaveNoJumps() throws InputException {
         PegWater water = PegWater.of(peg(points(HORSESHOE), points("LINESTRING (-20 9, 3 9, 3 7, 12 7, 12 -20)")));

@@ -21,8 +21,8 @@ import pegbed.surface.survey.Sounding;
 import pegbed.surface.survey.Survey;
 
 /**
- * A real lake, each half of its 1,027 soundings told from the other. Data: Hay, C. R. J. (IISD Experimental Lakes Area),
- * doi:10.5281/zenodo.18237230, CC BY 4.0; see {@code lake227/SOURCE.txt}.
+ * A real lake, each half of its 1,027 soundings told from the other. Data: Hay, C. R. J. (IISD Experimental Lakes
+ * Area), doi:10.5281/zenodo.18237230, CC BY 4.0; see {@code lake227/SOURCE.txt}.
  */
 @Tag("slow")
 class LakeHalvesTest {

@@ -13,11 +13,11 @@ import java.util.jar.JarFile;
 import java.util.zip.ZipEntry;
 
 /**
- * Makes the class data archive that the start script reads (Java's <i>class data sharing</i>, JEP 310), and writes down the
- * checksums that it verifies first. Needs no display.
+ * Makes the class data archive that the start script reads (Java's <i>class data sharing</i>, JEP 310), and writes down
+ * the checksums that it verifies first. Needs no display.
  *
- * <p>A training run without the archive tells which classes the commands and the window load; Java then puts those of the
- * jar and its own into one file. What only a real display loads is added by name.
+ * <p>A training run without the archive tells which classes the commands and the window load; Java then puts those of
+ * the jar and its own into one file. What only a real display loads is added by name.
  */
 public final class ClassArchive {
     /** Packages of the toolkit that the headless screen of the training run does without. */
@@ -111,7 +111,8 @@ public final class ClassArchive {
     }
 
     /**
-     * Writes the jar's place, then checksum and size of the archive, the jar and the Java's release, as the start script does.
+     * Writes the jar's place, then checksum and size of the archive, the jar and the Java's release, as the start
+     * script does.
      *
      * @param javaHome the folder of the Java that made the archive
      */

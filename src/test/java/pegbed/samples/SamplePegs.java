@@ -31,8 +31,8 @@ import pegbed.storage.disk.PegFile;
  * Makes the sample pegs: an invented place, invented bottoms, and readings simulated from them with the errors of a
  * careful angler, typed in his own words. The same seed gives the same files.
  *
- * <p>Run {@code mvn -q test-compile exec:java -Dexec.classpathScope=test
- * -Dexec.mainClass=pegbed.samples.SamplePegs} to write them.
+ * <p>Run {@code mvn -q test-compile exec:java -Dexec.classpathScope=test -Dexec.mainClass=pegbed.samples.SamplePegs} to
+ * write them.
  */
 public final class SamplePegs {
     static final String INVENTED = "Invented: place, bottom and readings are made up to show the program.";

@@ -98,7 +98,9 @@ class SamplePegsTest {
         assertTrue(across.area().get().areaMetres2() > 2);
     }
 
-    /** The second visit of peg 9 stands 8 cm higher; with four readings of it the offset is found to a few centimetres. */
+    /**
+     * The second visit of peg 9 stands 8 cm higher; with four readings of it the offset is found to a few centimetres.
+     */
     @Test
     void theSecondVisitIsDeeperByItsLevel() throws InputException {
         Peg peg = PegFile.read(FOLDER.resolve("tansy-cut-9.peg.json")).peg();

@@ -32,7 +32,10 @@ class BankErrorsTest {
         }
     }
 
-    /** Some fifteen points a bank, each with an error of 0.15 m of its own, don't make its edge known to a few centimetres. */
+    /**
+     * Some fifteen points a bank, each with an error of 0.15 m of its own, don't make its edge known to a few
+     * centimetres.
+     */
     @ParameterizedTest
     @ValueSource(ints = {0, 15, 30})
     void manyPointsOfABankLeaveItsEdgeInDoubt(int count) throws InputException {

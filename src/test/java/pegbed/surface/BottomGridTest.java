@@ -62,8 +62,8 @@ class BottomGridTest {
     }
 
     /**
-     * The doubt of the bottom alone is the same. The slope that an unsure place multiplies is that between the nodes here
-     * and a finer one there; a metre from the banks that makes less than a centimetre.
+     * The doubt of the bottom alone is the same. The slope that an unsure place multiplies is that between the nodes
+     * here and a finer one there; a metre from the banks that makes less than a centimetre.
      */
     @Test
     void doubtsAreThoseOfThePlaces() {

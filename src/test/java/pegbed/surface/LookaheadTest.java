@@ -16,7 +16,9 @@ import pegbed.surface.survey.Levels;
 import pegbed.surface.survey.Sounding;
 import pegbed.surface.survey.Survey;
 
-/** What was foretold against what comes out once the reading is taken. Places are exact, so that nothing else changes. */
+/**
+ * What was foretold against what comes out once the reading is taken. Places are exact, so that nothing else changes.
+ */
 class LookaheadTest {
     private static final Precision EXACT = new Precision(0, 0);
 

@@ -169,8 +169,8 @@ class NeighbourProfileTest {
     }
 
     /**
-     * What is common by the sums of each peg's precision is what one Gaussian process over all pegs' readings has for it,
-     * and so is how likely the readings are (Rasmussen & Williams 2006, eq. 2.23 to 2.25 and 2.30).
+     * What is common by the sums of each peg's precision is what one Gaussian process over all pegs' readings has for
+     * it, and so is how likely the readings are (Rasmussen & Williams 2006, eq. 2.23 to 2.25 and 2.30).
      */
     @Test
     void whatIsCommonIsThatOfOneProcessOverAllPegs() throws InputException {

@@ -114,7 +114,10 @@ class ReadingCheckTest {
         }
     }
 
-    /** A reading planned where one was taken is as unsure as its depth and its placing on the slope there, itself unsure. */
+    /**
+     * A reading planned where one was taken is as unsure as its depth and its placing on the slope there, itself
+     * unsure.
+     */
     @Test
     void aPlannedReadingIsAsUnsureAsItsDepthAndPlace() throws InputException {
         FittedBottom bottom = TestPegs.fit(TestPegs.with(TestPegs.bend(), TestPegs.fan(12, 57)));

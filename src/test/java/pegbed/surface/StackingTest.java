@@ -136,8 +136,8 @@ class StackingTest {
     }
 
     /**
-     * They are where expectation maximisation stands still: w = (Σ r + 0.6)/(n + 1.8), r the share of each structure in the
-     * leave-one-out density of each reading, worked from what each expects without it.
+     * They are where expectation maximisation stands still: w = (Σ r + 0.6)/(n + 1.8), r the share of each structure in
+     * the leave-one-out density of each reading, worked from what each expects without it.
      */
     @Test
     void theWeightsStandStill() throws InputException {

@@ -23,8 +23,9 @@ import pegbed.surface.survey.Sounding;
 import pegbed.surface.survey.Survey;
 
 /**
- * Levels of visits. A survey moved by a constant is what the reduction of soundings undoes: correcting observed depths for
- * the height of the water above or below the reference plane when they were taken (IHO S-32, Hydrographic Dictionary).
+ * Levels of visits. A survey moved by a constant is what the reduction of soundings undoes: correcting observed depths
+ * for the height of the water above or below the reference plane when they were taken (IHO S-32, Hydrographic
+ * Dictionary).
  */
 class VisitLevelTest {
     private static final double PRIOR = 0.12 * 0.12;
@@ -72,7 +73,9 @@ class VisitLevelTest {
         assertEquals(0.12, level.sdMetres(), 1e-9);
     }
 
-    /** δ̂ = (w·y)/(1/0.12² + Σw), w = M⁻¹1, M = K_post + diag τ², y = d − μ, worked for two readings and each structure. */
+    /**
+     * δ̂ = (w·y)/(1/0.12² + Σw), w = M⁻¹1, M = K_post + diag τ², y = d − μ, worked for two readings and each structure.
+     */
     @Test
     void theOffsetIsThatOfTheFormulaByHand() throws InputException {
         List<Reading> first = fan(0, 4, 7);
@@ -205,7 +208,9 @@ class VisitLevelTest {
         }
     }
 
-    /** What is said to be known after a check is what is known once it is taken, the map learning nothing new from it. */
+    /**
+     * What is said to be known after a check is what is known once it is taken, the map learning nothing new from it.
+     */
     @Test
     void aCheckLeavesTheDoubtThatWasForetold() throws InputException {
         List<Reading> first = fan(0, 4, 7);

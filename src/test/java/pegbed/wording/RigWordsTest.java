@@ -73,7 +73,9 @@ class RigWordsTest {
                         .toList());
     }
 
-    /** From memory: a float starts at 0.05 to 0.1 g for each foot of depth; no float carries more than it is made for. */
+    /**
+     * From memory: a float starts at 0.05 to 0.1 g for each foot of depth; no float carries more than it is made for.
+     */
     @Test
     void usualRigsFollowTheStartingRule() {
         for (RigTemplate template : RigTemplate.USUAL) {

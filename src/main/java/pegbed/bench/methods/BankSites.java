@@ -13,11 +13,11 @@ import pegbed.model.Reading;
 import pegbed.surface.plain.Site;
 
 /**
- * What a general method is given of a peg: the readings, and the edges of the water as the angler knows them, so that it
- * does not have to guess what is no secret. An edge is a site every {@value #SPACING_METRES} m along the bank's line, as
- * the model has it, {@value #NEAR_METRES} m deep at the near bank, {@value #FAR_METRES} m at the far one and
- * {@value #ISLAND_METRES} m at islands: the depths at which anglers see a bank (common practice). None where a reading lies
- * within {@value #GIVEN_METRES} m, which knows better.
+ * What a general method is given of a peg: the readings, and the edges of the water as the angler knows them, so that
+ * it does not have to guess what is no secret. An edge is a site every {@value #SPACING_METRES} m along the bank's
+ * line, as the model has it, {@value #NEAR_METRES} m deep at the near bank, {@value #FAR_METRES} m at the far one and
+ * {@value #ISLAND_METRES} m at islands: the depths at which anglers see a bank (common practice). None where a reading
+ * lies within {@value #GIVEN_METRES} m, which knows better.
  */
 public final class BankSites {
     private static final double SPACING_METRES = 1.5;

@@ -7,10 +7,10 @@ import pegbed.surface.gaussian.Matern;
 import pegbed.surface.plain.Site;
 
 /**
- * A stationary, isotropic Gaussian process through scattered depths: Matérn 5/2, an unknown constant mean, and the standard
- * deviation, length and noise that are likeliest (Rasmussen & Williams 2006, Gaussian Processes for Machine Learning, ch. 5).
- * The likelihood is the restricted one, the constant integrated out; its maximum is sought from several starts, with the
- * gradient ½(αᵀ∂Kα − tr(P∂K)).
+ * A stationary, isotropic Gaussian process through scattered depths: Matérn 5/2, an unknown constant mean, and the
+ * standard deviation, length and noise that are likeliest (Rasmussen & Williams 2006, Gaussian Processes for Machine
+ * Learning, ch. 5). The likelihood is the restricted one, the constant integrated out; its maximum is sought from
+ * several starts, with the gradient ½(αᵀ∂Kα − tr(P∂K)).
  */
 public final class PlainGaussianProcess implements Surface {
     private static final double[] LEAST = {Math.log(0.01), Math.log(0.3), Math.log(0.003)};

@@ -9,13 +9,13 @@ import org.ejml.interfaces.decomposition.QRDecomposition;
 import pegbed.surface.plain.Site;
 
 /**
- * A thin plate through scattered depths: the surface f that minimises Σ(zᵢ − f(xᵢ))²/n + λ∫∫(f_xx² + 2f_xy² + f_yy²), with
- * λ the least of generalised cross-validation, V(λ) = n⁻¹|(I − A)z|² / (n⁻¹ tr(I − A))² (Wahba 1990, Spline Models for
- * Observational Data, SIAM, sections 2.4 and 4.3; Craven & Wahba 1979).
+ * A thin plate through scattered depths: the surface f that minimises Σ(zᵢ − f(xᵢ))²/n + λ∫∫(f_xx² + 2f_xy² + f_yy²),
+ * with λ the least of generalised cross-validation, V(λ) = n⁻¹|(I − A)z|² / (n⁻¹ tr(I − A))² (Wahba 1990, Spline Models
+ * for Observational Data, SIAM, sections 2.4 and 4.3; Craven & Wahba 1979).
  *
- * <p>The standard deviation is that of Wahba's Bayesian posterior: variance σ̂²·A at the sites, σ̂² = |(I − A)z|²/tr(I − A),
- * and anywhere that of the intrinsic field of which the smoother is the prediction (Wahba 1990, sections 1.5 and 5.1). The
- * doubt of λ itself is not in it.
+ * <p>The standard deviation is that of Wahba's Bayesian posterior: variance σ̂²·A at the sites, σ̂² = |(I − A)z|²/tr(I
+ * − A), and anywhere that of the intrinsic field of which the smoother is the prediction (Wahba 1990, sections 1.5 and
+ * 5.1). The doubt of λ itself is not in it.
  */
 public final class ThinPlateSmoother implements Surface {
     /** Bounds of nλ as shares of the largest eigenvalue of the penalty's matrix. */
@@ -50,7 +50,8 @@ public final class ThinPlateSmoother implements Surface {
     /**
      * A smoother of given smoothing.
      *
-     * @param smoothing nλ, in the units of the kernel r² ln r / 8π, square metres; 0 interpolates, for which no two sites may share a place
+     * @param smoothing nλ, in the units of the kernel r² ln r / 8π, square metres; 0 interpolates, for which no two
+     *     sites may share a place
      */
     public static ThinPlateSmoother of(List<Site> sites, double smoothing) {
         return new ThinPlateSmoother(sites, smoothing);
@@ -161,8 +162,8 @@ public final class ThinPlateSmoother implements Surface {
     }
 
     /**
-     * The penalty seen away from planes: eigenvalues γ of Q₂ᵀKQ₂ and the depths w in its eigenvectors, so that I − A has the
-     * eigenvalues nλ/(γ + nλ) (Wahba 1990, section 4.3).
+     * The penalty seen away from planes: eigenvalues γ of Q₂ᵀKQ₂ and the depths w in its eigenvectors, so that I − A
+     * has the eigenvalues nλ/(γ + nλ) (Wahba 1990, section 4.3).
      */
     private record Penalty(double[] gamma, double[] w) {
         static Penalty of(DMatrixRMaj k, DMatrixRMaj t, DMatrixRMaj z) {

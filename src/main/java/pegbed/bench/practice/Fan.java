@@ -8,8 +8,8 @@ import pegbed.geometry.PegWater;
 import pegbed.model.Place;
 
 /**
- * What an angler does without guidance: readings on radials out from the seat, from 2 m to the last that can be reached,
- * and one or two in each margin. Staggered, every second radial starts half a step further out.
+ * What an angler does without guidance: readings on radials out from the seat, from 2 m to the last that can be
+ * reached, and one or two in each margin. Staggered, every second radial starts half a step further out.
  */
 public final class Fan {
     private static final double FIRST_METRES = 2;

@@ -24,8 +24,8 @@ public record GrossError(Peg peg, int reading, double metres) {
     private static final double LANDED_SDS = 2;
 
     /**
-     * Makes a reading wrong that was not, drawn by chance, by 0.3 to 1.5 m too deep or too shallow; too deep where it would
-     * come out of the water.
+     * Makes a reading wrong that was not, drawn by chance, by 0.3 to 1.5 m too deep or too shallow; too deep where it
+     * would come out of the water.
      */
     public static GrossError in(PracticePeg practice, Peg peg, Random random) {
         List<Reading> readings = new ArrayList<>(peg.readings());

@@ -12,7 +12,7 @@ import pegbed.model.Monitor;
 import pegbed.model.Peg;
 
 /**
- * One simulated peg plumbed as it is told.
+ * One simulated peg plumbed as the guidance says.
  *
  * @param pegs the peg after 0, 1, 2, … readings
  * @param stopped number of readings at which it first said stop; empty where it never did

@@ -2,7 +2,9 @@ package pegbed.bench.practice;
 
 import java.util.Random;
 
-/** A smooth random line along the water: many waves of one length scale (random Fourier features: Rahimi & Recht 2007). */
+/**
+ * A smooth random line along the water: many waves of one length scale (random Fourier features: Rahimi & Recht 2007).
+ */
 public final class RandomMeander {
     private final double[] k;
     private final double[] phase;

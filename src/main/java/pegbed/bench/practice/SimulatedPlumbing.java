@@ -5,8 +5,8 @@ import pegbed.model.Place;
 import pegbed.model.Reading;
 
 /**
- * A simulated angler: wants a reading at a place, lands the plummet beside it, and reads the depth there with some error.
- * The same seed gives the same errors, reading by reading.
+ * A simulated angler: wants a reading at a place, lands the plummet beside it, and reads the depth there with some
+ * error. The same seed gives the same errors, reading by reading.
  */
 public final class SimulatedPlumbing {
     private static final int TRIES = 50;

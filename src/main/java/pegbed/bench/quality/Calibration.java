@@ -9,8 +9,8 @@ import java.util.Map;
 import pegbed.findings.Confidence;
 
 /**
- * Whether odds and words are true: of the spots that were named with odds in a bin, how many were as they were named. What
- * the odds are of is ±5 cm and 0.20; a person is served by ±10 cm and 0.30.
+ * Whether odds and words are true: of the spots that were named with odds in a bin, how many were as they were named.
+ * What the odds are of is ±5 cm and 0.20; a person is served by ±10 cm and 0.30.
  */
 final class Calibration {
     private static final double[] BOUNDS = {0, 0.2, 0.5, 0.8, 0.9, 1};

@@ -6,7 +6,8 @@ package pegbed.bench.quality;
  * @param coverage50 share of nodes whose true depth lies in the central 50 % interval
  * @param coverage90 in the 90 % interval
  * @param coverage99 in the 99 % interval
- * @param nearBankCoverage90 in the 90 % interval, of the nodes within {@value #NEAR_BANK_METRES} m of land; NaN without any
+ * @param nearBankCoverage90 in the 90 % interval, of the nodes within {@value #NEAR_BANK_METRES} m of land; NaN without
+ *     any
  * @param crpsMetres mean continuous ranked probability score, metres
  * @param logScore mean of minus the log density at the true depth, per metre
  */

@@ -21,8 +21,8 @@ import pegbed.model.Reading;
 import pegbed.surface.posterior.ReadingCheck;
 
 /**
- * What one grossly wrong reading does: in each peg's fan of thirty one reading is made wrong, {@value #DRAWS} times with
- * other chance.
+ * What one grossly wrong reading does: in each peg's fan of thirty one reading is made wrong, {@value #DRAWS} times
+ * with other chance.
  */
 public final class GrossErrorBench {
     private static final String READINGS = "fan30";
@@ -34,9 +34,9 @@ public final class GrossErrorBench {
     private static final List<BenchTable.Column> COLUMNS = List.of(
             column("case", "case"),
             column("maps", "maps"),
-            column("told", "gross errors told"),
+            column("reported", "gross errors reported"),
             column("false_calls_per_peg", "false calls a peg"),
-            column("true_calls_per_peg", "other wrong readings told, a peg"),
+            column("true_calls_per_peg", "other wrong readings reported, a peg"),
             column("depth_rmse_m", "depth RMSE, m"),
             column("coverage_90", "90 % coverage"),
             column("log_score", "log score, −ln(1/m)"),
@@ -49,12 +49,12 @@ public final class GrossErrorBench {
      * One map.
      *
      * @param score how good it is
-     * @param told whether the reading that was made wrong is called suspicious
+     * @param reported whether the reading that was made wrong is called suspicious
      * @param falseCalls other readings that are called so, and are not wrong
      * @param trueCalls other readings that are called so, and are wrong by as much as a gross error
      * @param askedAgain whether the next reading asked for is at its place
      */
-    record Case(Score score, boolean told, long falseCalls, long trueCalls, boolean askedAgain) {
+    record Case(Score score, boolean reported, long falseCalls, long trueCalls, boolean askedAgain) {
         static Case of(PracticePeg practice, Peg peg, int wrong) throws InputException {
             PegMap map = PegMap.of(peg, Monitor.NONE);
             List<Integer> called = map.suspicious().stream()
@@ -65,11 +65,15 @@ public final class GrossErrorBench {
                     .map(peg.readings()::get)
                     .filter(reading -> GrossError.isGross(practice, reading))
                     .count();
-            boolean told = map.suspicious().stream().anyMatch(check -> check.sounding() == wrong);
+            boolean reported = map.suspicious().stream().anyMatch(check -> check.sounding() == wrong);
             boolean again = wrong >= 0
                     && isSame(Guidance.next(map).place(), peg.readings().get(wrong));
             return new Case(
-                    Score.of(new ModelBottom(map), practice), told, called.size() - grosslyWrong, grosslyWrong, again);
+                    Score.of(new ModelBottom(map), practice),
+                    reported,
+                    called.size() - grosslyWrong,
+                    grosslyWrong,
+                    again);
         }
 
         private static boolean isSame(Place asked, Reading wrong) {
@@ -125,7 +129,7 @@ public final class GrossErrorBench {
         return List.of(
                 Cell.words(name),
                 Cell.count(cases.size()),
-                gross ? Cell.share(cases.stream().filter(Case::told).count(), cases.size()) : none,
+                gross ? Cell.share(cases.stream().filter(Case::reported).count(), cases.size()) : none,
                 Cell.number(mean(cases, Case::falseCalls), 2),
                 Cell.number(mean(cases, Case::trueCalls), 2),
                 Cell.number(Score.mean(scores, Score::rmseMetres), 3),

@@ -7,7 +7,7 @@ import pegbed.findings.Confidence;
  * What became of one spot that was named.
  *
  * @param confidence the word with which it was named
- * @param probability the odds that were told, if any
+ * @param probability the odds that were reported, if any
  * @param right within 10 cm of the depth it was named for and no steeper than 0.30
  * @param strict within 5 cm and no steeper than 0.20, which is what the odds are of
  */

@@ -3,8 +3,8 @@ package pegbed.bench.quality;
 import pegbed.findings.StandardNormal;
 
 /**
- * What a method expects of the depth at one place: a mixture of normal distributions, of one in the simplest case. The only
- * place where a forecast is turned into figures of merit.
+ * What a method expects of the depth at one place: a mixture of normal distributions, of one in the simplest case. The
+ * only place where a forecast is turned into figures of merit.
  */
 public final class PredictedDepth {
     private static final double LOG_ROOT_2_PI = 0.5 * Math.log(2 * Math.PI);
@@ -76,9 +76,9 @@ public final class PredictedDepth {
     }
 
     /**
-     * The continuous ranked probability score at a depth, metres; the smaller the better. In closed form: Gneiting & Raftery
-     * 2007, Strictly proper scoring rules, J. Am. Statist. Assoc. 102, for a normal distribution, and Grimit, Gneiting,
-     * Berrocal & Johnson 2006, Q. J. R. Meteorol. Soc. 132, for a mixture.
+     * The continuous ranked probability score at a depth, metres; the smaller the better. In closed form: Gneiting &
+     * Raftery 2007, Strictly proper scoring rules, J. Am. Statist. Assoc. 102, for a normal distribution, and Grimit,
+     * Gneiting, Berrocal & Johnson 2006, Q. J. R. Meteorol. Soc. 132, for a mixture.
      */
     public double crpsMetres(double depthMetres) {
         double score = 0;

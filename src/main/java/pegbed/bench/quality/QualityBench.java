@@ -59,7 +59,7 @@ public final class QualityBench {
      *
      * @param practice folders of practice pegs
      * @param readings names of tables of readings, such as {@link #READINGS}
-     * @param perPeg whether each peg is told by itself too
+     * @param perPeg whether each peg is reported by itself too
      * @throws InputException if a folder has no peg that can be used, or none with a table that was asked for
      */
     public static BenchReport report(List<Path> practice, List<String> readings, boolean perPeg)

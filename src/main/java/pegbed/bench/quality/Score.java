@@ -17,8 +17,8 @@ import pegbed.model.Place;
 /**
  * How far one method's bottom of one peg is from the truth.
  *
- * <p>Depth and slope are compared on 25 cm nodes that are water in truth, within reach, and within 62° of straight out or
- * within 7 m.
+ * <p>Depth and slope are compared on 25 cm nodes that are water in truth, within reach, and within 62° of straight out
+ * or within 7 m.
  *
  * @param rmseMetres root mean square error of the depth, metres
  * @param slopeRmse root mean square length of the error of the gradient over discs of 0.5 m, rise over run

@@ -13,8 +13,8 @@ import pegbed.model.Place;
 import pegbed.surface.grid.GridFrame;
 
 /**
- * The bottom as a general method draws it. Water and zones are the model's, and the deepest place is sought by the model's
- * score, so that only the surface differs; a surface is either steeper than the limit or not.
+ * The bottom as a general method draws it. Water and zones are the model's, and the deepest place is sought by the
+ * model's score, so that only the surface differs; a surface is either steeper than the limit or not.
  */
 final class SurfaceBottom implements SurveyedBottom {
     private static final double SLOPE_LIMIT = 0.20;

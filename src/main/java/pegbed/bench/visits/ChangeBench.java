@@ -21,7 +21,7 @@ import pegbed.surface.FittedBottom;
 import pegbed.surface.posterior.BottomChange;
 import pegbed.surface.survey.Survey;
 
-/** Whether a bottom that changed between two visits is told, and one that did not is left alone. */
+/** Whether a bottom that changed between two visits is reported, and one that did not is left alone. */
 final class ChangeBench {
     private static final int REPEATS = 24;
     private static final int ORDINARY = 5;
@@ -31,7 +31,7 @@ final class ChangeBench {
 
     private static final double AMOUNT_METRES = 0.25;
 
-    /** A change told so near counts as the one that was made, metres. */
+    /** A change reported so near counts as the one that was made, metres. */
     private static final double NEAR_METRES = 1.5;
 
     /** A place whose depth was known so well before is a known one, standard deviation in metres. */
@@ -50,20 +50,20 @@ final class ChangeBench {
     }
 
     /** What came of all runs of one kind of first visit. */
-    private record Told(
-            Tally told,
+    private record Reported(
+            Tally reported,
             Tally ceiling,
             Tally known,
             Tally amount2,
             Tally alarms,
             List<List<Double>> with,
             List<Double> without) {
-        Told() {
+        Reported() {
             this(new Tally(), new Tally(), new Tally(), new Tally(), new Tally(), new ArrayList<>(), new ArrayList<>());
         }
 
         void group() {
-            for (Tally tally : List.of(told, ceiling, known, amount2, alarms)) {
+            for (Tally tally : List.of(reported, ceiling, known, amount2, alarms)) {
                 tally.group();
             }
             with.add(new ArrayList<>());
@@ -73,13 +73,13 @@ final class ChangeBench {
             Tally unknown = new Tally();
             for (List<Double> ofPeg : with) {
                 unknown.group();
-                ChangeCeiling.told(ofPeg, without).forEach(unknown::add);
+                ChangeCeiling.reported(ofPeg, without).forEach(unknown::add);
             }
             return String.format(
                     Locale.ROOT,
                     "| %s | %s | %s | %s | %s (%d) | %s | %s |%n",
                     plan,
-                    VisitsBench.share(told),
+                    VisitsBench.share(reported),
                     VisitsBench.share(unknown),
                     VisitsBench.share(ceiling),
                     VisitsBench.share(known),
@@ -91,24 +91,24 @@ final class ChangeBench {
 
     static String table(FirstVisits visits, List<PracticePeg> pegs) throws InputException {
         StringBuilder out = new StringBuilder(
-                "| first visit | told where it changed | ceiling, place not known | ceiling, place known | told of places known to 7 cm before | amount RMSE mm | false alarms |\n|---|---|---|---|---|---|---|\n");
+                "| first visit | reported where it changed | ceiling, place not known | ceiling, place known | reported at places known to 7 cm before | amount RMSE mm | false alarms |\n|---|---|---|---|---|---|---|\n");
         for (String plan : visits.plans()) {
-            Told told = new Told();
+            Reported reported = new Reported();
             for (int p = 0; p < pegs.size(); p++) {
                 PracticePeg peg = pegs.get(p);
-                told.group();
+                reported.group();
                 ChangeBench bench = new ChangeBench(peg, visits.after(plan).get(p));
                 for (int repeat = 0; repeat < REPEATS; repeat++) {
                     bench.one(
-                            new Random(77L * plan.hashCode() + 13L * peg.name().hashCode() + repeat), told);
+                            new Random(77L * plan.hashCode() + 13L * peg.name().hashCode() + repeat), reported);
                 }
             }
-            out.append(told.row(plan));
+            out.append(reported.row(plan));
         }
         return out.toString();
     }
 
-    private void one(Random chance, Told told) {
+    private void one(Random chance, Reported reported) {
         Place centre = centre(peg, water, chance);
         double amount = chance.nextBoolean() ? AMOUNT_METRES : -AMOUNT_METRES;
         DoubleBinaryOperator truth = peg.truth()::depthAt;
@@ -119,16 +119,16 @@ final class ChangeBench {
                 .filter(c -> Math.hypot(c.xMetres() - centre.xMetres(), c.yMetres() - centre.yMetres()) <= NEAR_METRES
                         && c.deeperMetres() * amount > 0)
                 .findFirst();
-        told.told().add(there.isPresent() ? 1 : 0);
+        reported.reported().add(there.isPresent() ? 1 : 0);
         if (before.at(centre.xMetres(), centre.yMetres()).sdMetres() <= KNOWN_METRES) {
-            told.known().add(there.isPresent() ? 1 : 0);
+            reported.known().add(there.isPresent() ? 1 : 0);
         }
-        there.ifPresent(c -> told.amount2().add((c.deeperMetres() - amount) * (c.deeperMetres() - amount)));
-        told.alarms().add(changes(readings(centre, truth, chance)).isEmpty() ? 0 : 1);
-        ChangeCeiling.Told most = new ChangeCeiling(peg, before, AMOUNT_METRES, NEAR_METRES).of(readings, chance);
-        told.ceiling().add(most.known());
-        told.with().get(told.with().size() - 1).addAll(most.with());
-        told.without().addAll(most.without());
+        there.ifPresent(c -> reported.amount2().add((c.deeperMetres() - amount) * (c.deeperMetres() - amount)));
+        reported.alarms().add(changes(readings(centre, truth, chance)).isEmpty() ? 0 : 1);
+        ChangeCeiling.Reported most = new ChangeCeiling(peg, before, AMOUNT_METRES, NEAR_METRES).of(readings, chance);
+        reported.ceiling().add(most.known());
+        reported.with().get(reported.with().size() - 1).addAll(most.with());
+        reported.without().addAll(most.without());
     }
 
     /** Any place in the water in front whose whole patch is water, at least 0.4 m deep. */

@@ -21,11 +21,11 @@ import pegbed.surface.survey.Sounding;
 /**
  * How often the best test there is could tell a change that adds the same, up or down, to the last two readings of a
  * visit, with one false alarm in twenty: with the readings' errors known as they are simulated, the doubt of the first
- * visit's map as it is told, and a level of N(0, 0.12²) m.
+ * visit's map as it is reported, and a level of N(0, 0.12²) m.
  *
- * <p>Where the place is known, that is the test of the two readings' mean weighed by the inverse covariance. Where it is
- * not, it is the likelihood ratio (Neyman & Pearson 1933) of a change of that size, up or down, in any two readings or one
- * by itself, those near each other as likely as the readings alone; its power is by simulation.
+ * <p>Where the place is known, that is the test of the two readings' mean weighed by the inverse covariance. Where it
+ * is not, it is the likelihood ratio (Neyman & Pearson 1933) of a change of that size, up or down, in any two readings
+ * or one by itself, those near each other as likely as the readings alone; its power is by simulation.
  */
 final class ChangeCeiling {
     /** A normal deviate is beyond this one time in twenty. */
@@ -55,21 +55,21 @@ final class ChangeCeiling {
     /**
      * What some readings could tell.
      *
-     * @param known probability that the change is told where its place is known
+     * @param known probability that the change is reported where its place is known
      * @param with likelihood ratios with the change where its place is not known, drawn by chance
      * @param without the same without the change
      */
-    record Told(double known, List<Double> with, List<Double> without) {}
+    record Reported(double known, List<Double> with, List<Double> without) {}
 
     /** Which of the likelihood ratios with a change exceed all but one in twenty of those without. */
-    static List<Double> told(List<Double> with, List<Double> without) {
+    static List<Double> reported(List<Double> with, List<Double> without) {
         List<Double> sorted = new ArrayList<>(without);
         Collections.sort(sorted);
         double limit = sorted.get((int) Math.floor((1 - FALSE_ALARMS) * (sorted.size() - 1)));
         return with.stream().map(ratio -> ratio > limit ? 1.0 : 0.0).toList();
     }
 
-    Told of(List<Reading> readings, Random chance) {
+    Reported of(List<Reading> readings, Random chance) {
         int n = readings.size();
         DMatrixRMaj covariance = covariance(readings);
         DMatrixRMaj inverse = new DMatrixRMaj(n, n);
@@ -88,7 +88,7 @@ final class ChangeCeiling {
             }
             with.add(ratio(read, inverse, shares));
         }
-        return new Told(
+        return new Reported(
                 StandardNormal.cumulative(power - BEYOND) + StandardNormal.cumulative(-power - BEYOND), with, without);
     }
 
@@ -181,8 +181,8 @@ final class ChangeCeiling {
         double slope = (far - near) / (2 * STEP_METRES);
         // Beside land, what is there in water.
         if (Double.isNaN(slope)) {
-            Prediction told = before.at(at.xMetres(), at.yMetres());
-            return (told.slopeX() * step.xMetres() + told.slopeY() * step.yMetres()) / STEP_METRES;
+            Prediction reported = before.at(at.xMetres(), at.yMetres());
+            return (reported.slopeX() * step.xMetres() + reported.slopeY() * step.yMetres()) / STEP_METRES;
         }
         return slope;
     }

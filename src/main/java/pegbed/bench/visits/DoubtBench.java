@@ -22,14 +22,17 @@ import pegbed.surface.survey.Survey;
 import pegbed.visits.LevelAnswer;
 
 /**
- * What is too large or too small where the level is told: how wrong first visits' maps and further readings are on ground of
- * a steepness, beside what the solve says of either, at all places where a check may be taken.
+ * What is too large or too small where the level is reported: how wrong first visits' maps and further readings are on
+ * ground of a steepness, beside what the solve says of either, at all places where a check may be taken.
  */
 final class DoubtBench {
     private static final double[] STEEPNESS = {0.05, 0.10, 0.20, 0.35, Double.POSITIVE_INFINITY};
     private static final int READINGS = 40;
 
-    /** Squares by class of steepness: map's errors, variances of the solve and told, readings' errors, their variances. */
+    /**
+     * Squares by class of steepness: map's errors, variances of the solve and reported, readings' errors, their
+     * variances.
+     */
     private final Tally[][] tallies = new Tally[STEEPNESS.length][5];
 
     private DoubtBench() {
@@ -66,7 +69,7 @@ final class DoubtBench {
                 places.add(Sounding.of(Reading.of(place.distanceMetres(), place.angleDegrees(), 0), 0));
             }
         }
-        double[][] told = SteepnessDoubt.covariance(bottom, places);
+        double[][] reported = SteepnessDoubt.covariance(bottom, places);
         for (int i = 0; i < places.size(); i++) {
             Sounding at = places.get(i);
             Prediction p = bottom.at(at.xMetres(), at.yMetres());
@@ -80,8 +83,8 @@ final class DoubtBench {
             double factor = SteepnessDoubt.bottom(steepness);
             Tally[] ofClass = tallies[steep];
             ofClass[0].add(error * error);
-            ofClass[1].add(told[i][i] / (factor * factor));
-            ofClass[2].add(told[i][i]);
+            ofClass[1].add(reported[i][i] / (factor * factor));
+            ofClass[2].add(reported[i][i]);
             Place wanted = new Place(at.xMetres(), at.yMetres());
             for (int k = 0; k < READINGS; k++) {
                 visit.read(wanted).ifPresent(r -> ofClass[3].add(Math.pow(r.depthMetres() - truth, 2)));
@@ -92,7 +95,7 @@ final class DoubtBench {
 
     private String table() {
         StringBuilder out = new StringBuilder(
-                "| steepness expected | places | map RMSE mm | sd of the solve | sd as told | a reading's RMSE mm | its sd in the solve |\n|---|---|---|---|---|---|---|\n");
+                "| steepness expected | places | map RMSE mm | posterior sd | calibrated sd | a reading's RMSE mm | its sd in the solve |\n|---|---|---|---|---|---|---|\n");
         for (int c = 0; c < STEEPNESS.length; c++) {
             Tally[] t = tallies[c];
             out.append(String.format(

@@ -16,8 +16,8 @@ import pegbed.surface.posterior.Prediction;
 
 /**
  * How right the map of a second visit is on flat ground: where a rig and its feed can lie level, a circle of
- * {@value #AROUND_METRES} m no more than {@value #BAND_METRES} m deeper or shallower than its middle, and no steeper than 1 in
- * 10. Beside it stands all ground no steeper than that, crests and holes among it.
+ * {@value #AROUND_METRES} m no more than {@value #BAND_METRES} m deeper or shallower than its middle, and no steeper
+ * than 1 in 10. Beside it stands all ground no steeper than that, crests and holes among it.
  */
 final class FlatGround {
     static final String HEADER =
@@ -96,8 +96,8 @@ final class FlatGround {
     void add(Ground ground, FittedBottom bottom, FittedBottom same) {
         double x = ground.place().xMetres();
         double y = ground.place().yMetres();
-        Prediction told = bottom.at(x, y);
-        double error = Math.abs(told.depthMetres() - ground.depthMetres() - VisitsBench.HIGHER_METRES);
+        Prediction reported = bottom.at(x, y);
+        double error = Math.abs(reported.depthMetres() - ground.depthMetres() - VisitsBench.HIGHER_METRES);
         gentleMap.add(error * error);
         gentleErrors.add(error);
         if (!ground.flat()) {
@@ -107,7 +107,7 @@ final class FlatGround {
         map.add(error * error);
         without.add(rest * rest);
         errors.add(error);
-        boolean sure = told.sdMetres() <= DoubtSummary.GUESS_SD_METRES;
+        boolean sure = reported.sdMetres() <= DoubtSummary.GUESS_SD_METRES;
         drawn.add(sure ? 1 : 0);
         if (sure) {
             drawnMap.add(error * error);

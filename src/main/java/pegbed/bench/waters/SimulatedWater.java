@@ -20,9 +20,9 @@ import pegbed.surface.grid.Field;
 import pegbed.surface.grid.GridFrame;
 
 /**
- * An invented narrow water (no real one) with pegs along it: one cross-profile of near ledge, slope, dished track, slope,
- * far ledge and far wall, whose measures drift slowly along the water; and at every peg its own wandering of ledges,
- * track and banks, unevenness, and up to four holes and humps. The same number makes the same water.
+ * An invented narrow water (no real one) with pegs along it: one cross-profile of near ledge, slope, dished track,
+ * slope, far ledge and far wall, whose measures drift slowly along the water; and at every peg its own wandering of
+ * ledges, track and banks, unevenness, and up to four holes and humps. The same number makes the same water.
  */
 final class SimulatedWater {
     /** Distance between the seats, metres. */

@@ -118,7 +118,9 @@ public final class WatersBench {
         return String.format(Locale.ROOT, "%.0f ± %.0f", tally.mean(), tally.error());
     }
 
-    /** By how much the mean RMSE differs, a ratio of two sums over waters (Cochran 1977, Sampling Techniques, ch. 6). */
+    /**
+     * By how much the mean RMSE differs, a ratio of two sums over waters (Cochran 1977, Sampling Techniques, ch. 6).
+     */
     private static String change(List<Figures> all, int others) {
         double with = 0;
         double without = 0;

@@ -6,8 +6,8 @@ import java.io.Writer;
 import java.util.Locale;
 
 /**
- * Shows signs that would command a terminal, or turn round the direction of what follows, as their Unicode escapes such as
- * {@code \\u001b}: names and notes come from files that others wrote. Line ends and tabs pass.
+ * Shows signs that would command a terminal, or turn round the direction of what follows, as their Unicode escapes such
+ * as {@code \\u001b}: names and notes come from files that others wrote. Line ends and tabs pass.
  */
 public final class EscapingWriter extends FilterWriter {
     public EscapingWriter(Writer out) {
@@ -41,7 +41,9 @@ public final class EscapingWriter extends FilterWriter {
         out.write(words, plain, from + length - plain);
     }
 
-    /** Control characters (C0, DEL, C1) but line ends and tabs; directional embeddings, overrides and isolates (UAX #9). */
+    /**
+     * Control characters (C0, DEL, C1) but line ends and tabs; directional embeddings, overrides and isolates (UAX #9).
+     */
     private static boolean commands(char sign) {
         return Character.isISOControl(sign) && sign != '\n' && sign != '\r' && sign != '\t'
                 || sign >= '\u202A' && sign <= '\u202E'

@@ -23,8 +23,8 @@ import pegbed.report.map.MapDrawing;
 import pegbed.report.map.MapOptions;
 
 /**
- * The card as one A5 sheet: title, map with numbered lines, lines, rigs, what could not be had, cautions. Letters are as
- * large as leave the map its room; they grow beyond their usual size only where the map fills the width.
+ * The card as one A5 sheet: title, map with numbered lines, lines, rigs, what could not be had, cautions. Letters are
+ * as large as leave the map its room; they grow beyond their usual size only where the map fills the width.
  */
 public final class CardDrawing {
     /** A5, ISO 216: 148 by 210 mm, in points. */

@@ -25,8 +25,8 @@ import pegbed.wording.RigWords;
 import pegbed.wording.Sentences;
 
 /**
- * The card as one page of HTML for a phone. It has no script and asks for nothing from elsewhere, and a content security
- * policy in it says so; everything that a person typed is written as text.
+ * The card as one page of HTML for a phone. It has no script and asks for nothing from elsewhere, and a content
+ * security policy in it says so; everything that a person typed is written as text.
  */
 final class HtmlCard {
     private static final double MAP_WIDTH_POINTS = 380;

@@ -108,7 +108,9 @@ record Ground(
         return ContourLevels.between(Math.min(min, max), max, unit);
     }
 
-    /** Whether the line of a level is one of the heavier ones: whole feet or half metres, or every fifth step of more. */
+    /**
+     * Whether the line of a level is one of the heavier ones: whole feet or half metres, or every fifth step of more.
+     */
     boolean isIndex(double levelMetres, Units.Depth unit) {
         double usual = unit == Units.Depth.FEET ? FeetAndInches.FOOT_METRES : 0.5;
         double every = levels.stepMetres() < usual - 1e-9 ? usual : 5 * levels.stepMetres();

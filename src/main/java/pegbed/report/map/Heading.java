@@ -20,7 +20,7 @@ public final class Heading {
         return SingleLine.of(peg.name().title());
     }
 
-    /** Venue, date, level and number of readings, such as {@code Mallowfield Pools  ·  2 May 2026  ·  …}. */
+    /** Venue, date, level and number of readings, such as {@code Mallowfield Pools · 2 May 2026 · …}. */
     public static String subtitle(Peg peg) {
         PegName name = peg.name();
         Visit today = peg.today();

@@ -127,7 +127,9 @@ public final class MapDrawing {
         return new View(widthPoints, heightPoints, scale, left, top);
     }
 
-    /** What ought to be seen, metres: the water within reach, the rim before the angler, the seat and the marks near. */
+    /**
+     * What ought to be seen, metres: the water within reach, the rim before the angler, the seat and the marks near.
+     */
     public Envelope bounds() {
         Envelope water = map.water().water().getEnvelopeInternal();
         double reach = map.water().reachMetres();

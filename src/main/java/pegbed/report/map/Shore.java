@@ -15,8 +15,8 @@ import pegbed.model.Place;
 import pegbed.model.Pole;
 
 /**
- * Land and the lines where it meets the water, and the rings on the water, in metres, as far as anybody would look: what
- * does not depend on the readings.
+ * Land and the lines where it meets the water, and the rings on the water, in metres, as far as anybody would look:
+ * what does not depend on the readings.
  *
  * @param land all dry ground: behind the near bank, beyond the far bank, islands
  * @param banks the lines of both banks and the islands' outlines

@@ -90,7 +90,9 @@ final class Symbols {
         return places.toArray(Coordinate[]::new);
     }
 
-    /** A ring with short teeth, as a map rings a hollow; the teeth point inwards about a hollow, outwards about a hump. */
+    /**
+     * A ring with short teeth, as a map rings a hollow; the teeth point inwards about a hollow, outwards about a hump.
+     */
     static Geometry toothed(double radius, double tooth, boolean hollow) {
         int teeth = Math.max(8, (int) Math.round(2 * Math.PI * radius / 9));
         LineString[] lines = new LineString[teeth + 1];

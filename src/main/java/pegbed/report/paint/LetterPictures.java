@@ -16,8 +16,8 @@ import pegbed.report.drawing.Pen;
 import pegbed.report.drawing.Text;
 
 /**
- * Letters with their halos as little pictures that are kept: a map writes the same words at the same places again and again,
- * and to draw their outlines is half of the work of painting it. Thread-safe.
+ * Letters with their halos as little pictures that are kept: a map writes the same words at the same places again and
+ * again, and to draw their outlines is half of the work of painting it. Thread-safe.
  */
 final class LetterPictures {
     /** Places are taken to this share of a pixel, so that equal words are equal pictures. */

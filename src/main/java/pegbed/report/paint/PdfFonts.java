@@ -41,8 +41,9 @@ public final class PdfFonts implements TextMeasure {
     }
 
     /**
-     * Words in the order in which they are seen, from left to right, with a box for every sign that the face lacks. Runs
-     * from right to left are turned round; letters that change their shape by their neighbours keep their bare one.
+     * Words in the order in which they are seen, from left to right, with a box for every sign that the face lacks.
+     * Runs from right to left are turned round; letters that change their shape by their neighbours keep their bare
+     * one.
      */
     String shown(String words, Lettering lettering) {
         CmapLookup glyphs = glyphs(face(lettering));

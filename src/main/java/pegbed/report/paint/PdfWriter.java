@@ -35,9 +35,9 @@ import pegbed.report.drawing.Theme;
 import pegbed.report.drawing.View;
 
 /**
- * Writes a drawing as a PDF of one page, a point of the view a point of the page: areas and lines as paths, text as text
- * in the program's own faces, of which the file carries the letters that it uses. No date and no name of a machine goes
- * into it, so that the same drawing gives the same bytes.
+ * Writes a drawing as a PDF of one page, a point of the view a point of the page: areas and lines as paths, text as
+ * text in the program's own faces, of which the file carries the letters that it uses. No date and no name of a machine
+ * goes into it, so that the same drawing gives the same bytes.
  */
 public final class PdfWriter {
     private static final double SHEAR = 0.2;

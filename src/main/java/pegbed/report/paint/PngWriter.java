@@ -15,8 +15,8 @@ public final class PngWriter {
     private PngWriter() {}
 
     /**
-     * The picture in memory, {@code pixelsPerPoint} pixels for each point of the drawing's view. Strips of it are painted
-     * side by side; the pixels do not depend on how many.
+     * The picture in memory, {@code pixelsPerPoint} pixels for each point of the drawing's view. Strips of it are
+     * painted side by side; the pixels do not depend on how many.
      */
     public static BufferedImage image(Drawing drawing, Theme theme, double pixelsPerPoint) {
         int width = (int) Math.round(drawing.view().widthPoints() * pixelsPerPoint);

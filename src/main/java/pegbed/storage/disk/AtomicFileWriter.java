@@ -24,10 +24,10 @@ import pegbed.storage.peg.PegReader;
  * Writes a file so that at every moment, power cut or not, its name leads to the whole old or the whole new content.
  *
  * <p>The bytes go to a new file {@code .NAME.<random>.tmp} in the same folder, are forced to the disk, read back and
- * compared; what is there now is kept as {@code .pegbed-earlier/NAME.<n>}, n rising; then the new file takes the name in
- * one step. The latest {@value #KEPT} earlier versions stay. Programs that save the same file do so one after the other. When anything fails before that last step, the new file and
- * the copy are removed and the old file stays as it was; after it, nothing can fail but the removal of versions past the
- * tenth, and the next save makes that good.
+ * compared; what is there now is kept as {@code .pegbed-earlier/NAME.<n>}, n rising; then the new file takes the name
+ * in one step. The latest {@value #KEPT} earlier versions stay. Programs that save the same file do so one after the
+ * other. When anything fails before that last step, the new file and the copy are removed and the old file stays as it
+ * was; after it, nothing can fail but the removal of versions past the tenth, and the next save makes that good.
  */
 public final class AtomicFileWriter {
     /** How many earlier versions of a file are kept. */
@@ -102,8 +102,8 @@ public final class AtomicFileWriter {
     }
 
     /**
-     * Keeps everybody else from saving a file until this is closed, so that what was read of it is still so when it is saved.
-     * The thread that holds it may save the file.
+     * Keeps everybody else from saving a file until this is closed, so that what was read of it is still so when it is
+     * saved. The thread that holds it may save the file.
      *
      * @throws InputException if another program holds it for longer than five seconds, or there is no such file
      */
@@ -196,7 +196,9 @@ public final class AtomicFileWriter {
         }
     }
 
-    /** Makes the new name last and drops versions past the tenth. The file itself is saved: nothing here undoes that. */
+    /**
+     * Makes the new name last and drops versions past the tenth. The file itself is saved: nothing here undoes that.
+     */
     private void tidy(Path target) {
         try {
             files.forceFolder(target.getParent());

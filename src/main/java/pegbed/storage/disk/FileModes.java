@@ -12,7 +12,9 @@ import java.nio.file.attribute.PosixFilePermissions;
 final class FileModes {
     private FileModes() {}
 
-    /** With which a file is made that nobody may look into whom another file keeps out; none if there is no such file. */
+    /**
+     * With which a file is made that nobody may look into whom another file keeps out; none if there is no such file.
+     */
     static FileAttribute<?>[] of(Path other) throws IOException {
         return Files.exists(other) && view(other) != null
                 ? new FileAttribute<?>[] {PosixFilePermissions.asFileAttribute(Files.getPosixFilePermissions(other))}
@@ -20,7 +22,8 @@ final class FileModes {
     }
 
     /**
-     * Gives a file the permissions of another, and its owner and group where this program may. Nothing if there is no other.
+     * Gives a file the permissions of another, and its owner and group where this program may. Nothing if there is no
+     * other.
      *
      * @throws IOException if the permissions can't be set
      */

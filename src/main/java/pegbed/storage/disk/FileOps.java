@@ -36,7 +36,8 @@ public interface FileOps {
     void rename(Path from, Path to) throws IOException;
 
     /**
-     * Gives a file a name that nobody has yet, in one step. On a disk without links that step is two: a look, and the rename.
+     * Gives a file a name that nobody has yet, in one step. On a disk without links that step is two: a look, and the
+     * rename.
      *
      * @throws java.nio.file.FileAlreadyExistsException if there is a file of that name; the first keeps its name
      */
@@ -52,8 +53,8 @@ public interface FileOps {
     List<Path> list(Path folder) throws IOException;
 
     /**
-     * Waits until nobody else, in this program or another, holds the lock of this name, and takes it until it is closed.
-     * On a disk that has no locks only this program is kept out.
+     * Waits until nobody else, in this program or another, holds the lock of this name, and takes it until it is
+     * closed. On a disk that has no locks only this program is kept out.
      *
      * @throws IOException if somebody holds it for long
      */

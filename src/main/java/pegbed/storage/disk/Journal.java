@@ -20,9 +20,10 @@ import pegbed.storage.peg.PegReader;
 /**
  * What was edited since a peg was last saved, so that power lost at any moment loses nothing.
  *
- * <p>Every edit appends the whole peg, as {@link JournalRecords} tells, and forces it to the disk. Reading takes the last
- * record that is whole: a record that was cut off is one that was never confirmed. While a journal is open it is locked,
- * by which a second window on the same peg is noticed. A write that failed spoils no later one. Belongs to one thread.
+ * <p>Every edit appends the whole peg, as {@link JournalRecords} tells, and forces it to the disk. Reading takes the
+ * last record that is whole: a record that was cut off is one that was never confirmed. While a journal is open it is
+ * locked, by which a second window on the same peg is noticed. A write that failed spoils no later one. Belongs to one
+ * thread.
  */
 public final class Journal implements AutoCloseable {
     /** How the names of journals begin that belong to pegs without a file. */
@@ -31,8 +32,8 @@ public final class Journal implements AutoCloseable {
     private static final String ENDING = ".journal";
 
     /**
-     * The journals that this program has open. A second look at a lock that the program holds itself would let go of it:
-     * POSIX frees a program's locks on a file when it closes any of its handles of it.
+     * The journals that this program has open. A second look at a lock that the program holds itself would let go of
+     * it: POSIX frees a program's locks on a file when it closes any of its handles of it.
      */
     private static final Set<Path> HELD = ConcurrentHashMap.newKeySet();
 

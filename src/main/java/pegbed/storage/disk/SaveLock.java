@@ -13,8 +13,8 @@ import java.util.Map;
 import java.util.concurrent.locks.ReentrantLock;
 
 /**
- * One at a time: threads of this program by a lock of its own, other programs by a lock on a file. Reentrant: the thread that
- * holds it may take it again.
+ * One at a time: threads of this program by a lock of its own, other programs by a lock on a file. Reentrant: the
+ * thread that holds it may take it again.
  */
 final class SaveLock implements Closeable {
     /** A save takes some hundredths of a second; who holds the lock for longer than this hangs. */

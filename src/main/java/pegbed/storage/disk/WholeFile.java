@@ -18,9 +18,9 @@ import java.util.UUID;
 import pegbed.model.InputException;
 
 /**
- * Writes what can be made again at any time, such as a picture or a card: whole or not at all. A link is followed; what is no
- * regular file, such as a device or a pipe, is written into and stays what it is. A file that is written over keeps its
- * permissions, owner and group.
+ * Writes what can be made again at any time, such as a picture or a card: whole or not at all. A link is followed; what
+ * is no regular file, such as a device or a pipe, is written into and stays what it is. A file that is written over
+ * keeps its permissions, owner and group.
  */
 public final class WholeFile {
     private static final int MOST_LINKS = 40;
@@ -114,7 +114,7 @@ public final class WholeFile {
         try {
             Files.deleteIfExists(path);
         } catch (IOException e) {
-            // The failure that is being told matters more.
+            // The failure that is being reported matters more.
         }
     }
 }

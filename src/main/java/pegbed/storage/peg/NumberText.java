@@ -34,8 +34,8 @@ public final class NumberText {
     }
 
     /**
-     * A place's distance and direction as text. {@link Place#polar} of the two lies within 1e-12 of the distance from the
-     * place, and gives the same text again.
+     * A place's distance and direction as text. {@link Place#polar} of the two lies within 1e-12 of the distance from
+     * the place, and gives the same text again.
      */
     public static Polar polar(Place place) {
         double distanceMetres = rounded(place.distanceMetres());

@@ -22,7 +22,9 @@ import pegbed.model.Units;
 import pegbed.model.Visit;
 import pegbed.model.Wishes;
 
-/** What has been read of a peg file so far. Filled from the top down, so that a file that breaks off leaves its start. */
+/**
+ * What has been read of a peg file so far. Filled from the top down, so that a file that breaks off leaves its start.
+ */
 final class PegDraft {
     private static final Map<String, Units.Depth> DEPTH_UNITS =
             ElementParser.words(Units.Depth.values(), PegWriter::word);

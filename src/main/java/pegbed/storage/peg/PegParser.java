@@ -21,8 +21,8 @@ import pegbed.model.BankPoint;
 import pegbed.model.Reading;
 
 /**
- * One pass over the text of a peg file. Whatever stands whole before the text stops being JSON is in the draft; a number
- * counts as whole only when something follows it, since {@code 1.3} may be the start of {@code 1.37}.
+ * One pass over the text of a peg file. Whatever stands whole before the text stops being JSON is in the draft; a
+ * number counts as whole only when something follows it, since {@code 1.3} may be the start of {@code 1.37}.
  */
 final class PegParser {
     /** What an unfinished word or number at the end of a broken file has not got. */

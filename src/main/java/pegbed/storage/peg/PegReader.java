@@ -11,8 +11,7 @@ import pegbed.model.Peg;
 /**
  * Reads the bytes of a peg file. A damaged one is read as far as it goes: what stands whole before a cut is kept; where
  * the JSON breaks in the middle, the file is read line by line without the broken ones; a value that can't be is left
- * out, or the reading with it. Whatever
- * the bytes are, the answer is an {@link Opened} or an {@link InputException}.
+ * out, or the reading with it. Whatever the bytes are, the answer is an {@link Opened} or an {@link InputException}.
  */
 public final class PegReader {
     /** The folder beside a peg file in which its earlier versions lie. */

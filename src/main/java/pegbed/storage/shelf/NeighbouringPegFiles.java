@@ -22,8 +22,8 @@ import pegbed.storage.peg.Opened;
 
 /**
  * The other pegs of a peg's own water that lie in the same folder as its file; folders in it are not looked into. What
- * they are called is read of every peg file there; only the nearest by number are read whole, one file for each. The same
- * folder gives the same pegs in the same order.
+ * they are called is read of every peg file there; only the nearest by number are read whole, one file for each. The
+ * same folder gives the same pegs in the same order.
  *
  * @param pegs the nearest by number first
  * @param passedOver what could not be read, a sentence for each file

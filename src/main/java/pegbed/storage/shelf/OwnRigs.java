@@ -53,8 +53,8 @@ public final class OwnRigs {
     }
 
     /**
-     * Keeps templates, all or nothing, as {@link AtomicFileWriter} tells; earlier ones are kept beside. Whatever else a later
-     * version wrote into the file stays.
+     * Keeps templates, all or nothing, as {@link AtomicFileWriter} tells; earlier ones are kept beside. Whatever else a
+     * later version wrote into the file stays.
      *
      * @param templates empty to begin new pegs with {@link RigTemplate#USUAL} again
      * @throws InputException if they could not be kept, or what is there is damaged; the file is then as it was

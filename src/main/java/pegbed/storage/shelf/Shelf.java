@@ -174,8 +174,8 @@ public final class Shelf {
     }
 
     /**
-     * The pegs of which every word of a text is part of the venue, water, number or file name, capitals and accents aside;
-     * in the same order, all of them for a blank text.
+     * The pegs of which every word of a text is part of the venue, water, number or file name, capitals and accents
+     * aside; in the same order, all of them for a blank text.
      */
     public List<ShelfPeg> find(String text) {
         List<String> words = List.of(ShelfPeg.plain(text).split("\\s+"));

@@ -14,9 +14,9 @@ import pegbed.storage.peg.Fingerprint;
 import pegbed.storage.peg.Opened;
 
 /**
- * What a person does with the files of the shelf. Each first looks whether the file still holds what the shelf shows; if
- * another program or a syncing folder has changed it since, nothing is done and that is said. No file is ever written
- * over, and none is destroyed: what is deleted lies in a folder {@value #DELETED_FOLDER} beside it.
+ * What a person does with the files of the shelf. Each first looks whether the file still holds what the shelf shows;
+ * if another program or a syncing folder has changed it since, nothing is done and that is said. No file is ever
+ * written over, and none is destroyed: what is deleted lies in a folder {@value #DELETED_FOLDER} beside it.
  */
 public final class ShelfFiles {
     /** Folder for deleted pegs, in the folder that they were in. */
@@ -54,8 +54,8 @@ public final class ShelfFiles {
 
     /**
      * Moves a peg file and its earlier versions to another folder, under its own name or, where that is taken, the next
-     * free one. They are copied, forced to the disk and read back before the first original is removed, so that they may go to
-     * another disk, and all of them go or none.
+     * free one. They are copied, forced to the disk and read back before the first original is removed, so that they
+     * may go to another disk, and all of them go or none.
      *
      * @param folder made if there is none
      * @return where it is now

@@ -35,9 +35,9 @@ final class Cells {
     }
 
     /**
-     * The number that a cell of a few digits says, such as -12.5, at once; NaN where it takes a closer look. It is the same
-     * as that of {@link #number}: a whole number below 10^15 and a power of ten up to 10^15 are exact, and so their
-     * quotient is rounded once.
+     * The number that a cell of a few digits says, such as -12.5, at once; NaN where it takes a closer look. It is the
+     * same as that of {@link #number}: a whole number below 10^15 and a power of ten up to 10^15 are exact, and so
+     * their quotient is rounded once.
      */
     static double plainNumber(String words) {
         int length = words.length();

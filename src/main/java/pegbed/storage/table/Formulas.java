@@ -5,8 +5,8 @@ import java.util.regex.Pattern;
 /**
  * Keeps a person's words in a table from being a formula of the spreadsheet that opens it: words that begin with
  * {@code = + - @}, a tab or a line's end get an apostrophe before them, by which spreadsheets know a text, and lose it
- * when they are read again. Words that begin with such an apostrophe of their own get another, so that all come back the
- * same.
+ * when they are read again. Words that begin with such an apostrophe of their own get another, so that all come back
+ * the same.
  */
 final class Formulas {
     private static final Pattern FORMULA = Pattern.compile("'*[=+\\-@\t\r\n].*", Pattern.DOTALL);

@@ -26,8 +26,8 @@ import pegbed.storage.peg.NumberText;
 
 /**
  * Readings as a table with the columns {@code distance_m,angle_deg,depth_m[,bottom][,note]}, in any order. Distance and
- * depth may be in {@code _m}, {@code _cm}, {@code _mm}, {@code _ft} or {@code _in} instead. Values are parted by commas,
- * or by semicolons or tabs with decimal commas allowed. All or nothing: one bad cell refuses the table.
+ * depth may be in {@code _m}, {@code _cm}, {@code _mm}, {@code _ft} or {@code _in} instead. Values are parted by
+ * commas, or by semicolons or tabs with decimal commas allowed. All or nothing: one bad cell refuses the table.
  *
  * @param readings in the table's order
  * @param ignoredColumns columns that were passed over
@@ -98,8 +98,8 @@ public record ReadingsTable(List<Reading> readings, List<String> ignoredColumns)
 
     /**
      * Writes readings as CSV (RFC 4180) with the header {@code distance_m,angle_deg,depth_m,bottom,note}, which
-     * {@link #read(Reader, String)} reads back the same: what was typed, how well it is known and the time are not in it.
-     * A note that a spreadsheet would take for a formula begins with an apostrophe there.
+     * {@link #read(Reader, String)} reads back the same: what was typed, how well it is known and the time are not in
+     * it. A note that a spreadsheet would take for a formula begins with an apostrophe there.
      */
     public static String write(List<Reading> readings) {
         StringBuilder out = new StringBuilder();

@@ -8,8 +8,8 @@ import pegbed.model.Units;
  * The depths worth a contour: whole multiples of a round step in the person's unit, at most twelve.
  *
  * <p>In feet the step is 3 in, 6 in or 1 ft, and in deep water 2, 5, 10, 20 or 50 ft; in centimetres and metres it is
- * 0.1, 0.2, 0.25 or 0.5 m, and in deep water 1, 2, 5, 10 or 20 m: the smallest that makes no more than twelve levels, or
- * the greatest of all. 1 in is 25.4 mm exactly (international agreement of 1959).
+ * 0.1, 0.2, 0.25 or 0.5 m, and in deep water 1, 2, 5, 10 or 20 m: the smallest that makes no more than twelve levels,
+ * or the greatest of all. 1 in is 25.4 mm exactly (international agreement of 1959).
  *
  * @param stepMetres the step, metres
  * @param metres the levels, metres, rising; none where the range holds no multiple of the step

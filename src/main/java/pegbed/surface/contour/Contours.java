@@ -16,8 +16,9 @@ import pegbed.surface.grid.Field;
  * side of the level on which the saddle point of the bilinear surface lies (Nielson, G. M. & Hamann, B. (1991), "The
  * asymptotic decider: resolving the ambiguity in marching cubes", Proceedings of Visualization '91, 83–91).
  *
- * <p>A node whose value is exactly the level, and a saddle point exactly there, counts as above, that is as deep enough.
- * Contours keep a hundred-thousandth of a cell off the nodes, and rings smaller than a hundredth of a cell are left out.
+ * <p>A node whose value is exactly the level, and a saddle point exactly there, counts as above, that is as deep
+ * enough. Contours keep a hundred-thousandth of a cell off the nodes, and rings smaller than a hundredth of a cell are
+ * left out.
  */
 public final class Contours {
     private static final GeometryFactory FACTORY = new GeometryFactory();
@@ -57,8 +58,8 @@ public final class Contours {
     }
 
     /**
-     * The areas at least as deep as each level, within an outline, in the order of the levels. A deeper area lies within
-     * every shallower one, but for rounding where they meet the outline.
+     * The areas at least as deep as each level, within an outline, in the order of the levels. A deeper area lies
+     * within every shallower one, but for rounding where they meet the outline.
      *
      * @param field depths, metres, with a value at every node of every cell that the outline touches; where one is
      *     missing all the same, the area ends at the nodes that have one. Not changed

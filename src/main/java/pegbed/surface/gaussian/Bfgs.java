@@ -1,8 +1,8 @@
 package pegbed.surface.gaussian;
 
 /**
- * Minimises a smooth function of a few variables within bounds: quasi-Newton steps with the BFGS inverse Hessian, bounds
- * by projection, backtracking by Armijo's rule (Nocedal & Wright 2006, Numerical Optimization, ch. 3 and 6).
+ * Minimises a smooth function of a few variables within bounds: quasi-Newton steps with the BFGS inverse Hessian,
+ * bounds by projection, backtracking by Armijo's rule (Nocedal & Wright 2006, Numerical Optimization, ch. 3 and 6).
  */
 public final class Bfgs {
     private static final double ARMIJO = 1e-4;

@@ -1,10 +1,10 @@
 package pegbed.surface.gaussian;
 
 /**
- * e^−x of many numbers at once, written so that a processor does several side by side: e^−x = 1 / (e^(x/256))^256, the inner
- * one by its Taylor polynomial, the outer one by eight squarings (scaling and squaring: Moler & Van Loan 2003, Nineteen
- * dubious ways to compute the exponential of a matrix, method 3). The polynomial grows without end, so that what is far too
- * large comes to 0 by itself.
+ * e^−x of many numbers at once, written so that a processor does several side by side: e^−x = 1 / (e^(x/256))^256, the
+ * inner one by its Taylor polynomial, the outer one by eight squarings (scaling and squaring: Moler & Van Loan 2003,
+ * Nineteen dubious ways to compute the exponential of a matrix, method 3). The polynomial grows without end, so that
+ * what is far too large comes to 0 by itself.
  */
 public final class Exponential {
     private static final double SHARE = 1.0 / 256;

@@ -8,9 +8,9 @@ import org.ejml.interfaces.decomposition.CholeskyDecomposition_F64;
 /**
  * A Gaussian field conditioned on observations: the linear part of the model, and the only solver.
  *
- * <p>Rasmussen & Williams (2006), Algorithm 2.1: K = LLᵀ, α = K⁻¹y, mean k*ᵀα, variance k** − |L⁻¹k*|². With an
- * unknown constant mean (ordinary kriging: Isaaks & Srivastava 1989, ch. 12) the constant is estimated by generalised
- * least squares, β = 1ᵀK⁻¹y / 1ᵀK⁻¹1, and the variance grows by (1 − 1ᵀK⁻¹k*)² / 1ᵀK⁻¹1.
+ * <p>Rasmussen & Williams (2006), Algorithm 2.1: K = LLᵀ, α = K⁻¹y, mean k*ᵀα, variance k** − |L⁻¹k*|². With an unknown
+ * constant mean (ordinary kriging: Isaaks & Srivastava 1989, ch. 12) the constant is estimated by generalised least
+ * squares, β = 1ᵀK⁻¹y / 1ᵀK⁻¹1, and the variance grows by (1 − 1ᵀK⁻¹k*)² / 1ᵀK⁻¹1.
  *
  * <p>Immutable and thread-safe.
  */
@@ -255,8 +255,8 @@ public final class GaussianProcess {
 
     /**
      * L⁻¹e of one observation. Its product with L⁻¹k* is by how much the mean moves at k* for a metre of what the
-     * observation reads; its square is one over the variance that the others leave open about it (Rasmussen & Williams 2006,
-     * eq. 5.12).
+     * observation reads; its square is one over the variance that the others leave open about it (Rasmussen & Williams
+     * 2006, eq. 5.12).
      *
      * @throws IllegalStateException with an unknown constant, for which this does not hold
      */
@@ -315,7 +315,8 @@ public final class GaussianProcess {
     }
 
     /**
-     * K⁻¹ = L⁻ᵀL⁻¹, row by row; with an unknown constant, the matrix K⁻¹ − K⁻¹11ᵀK⁻¹ / 1ᵀK⁻¹1 of generalised least squares.
+     * K⁻¹ = L⁻ᵀL⁻¹, row by row; with an unknown constant, the matrix K⁻¹ − K⁻¹11ᵀK⁻¹ / 1ᵀK⁻¹1 of generalised least
+     * squares.
      */
     public double[] inverse() {
         double[][] lower = inverseFactor();
@@ -351,7 +352,9 @@ public final class GaussianProcess {
         return inverse;
     }
 
-    /** The diagonal of K⁻¹: one over what is unknown of each observation given the others. Shared, not to be changed. */
+    /**
+     * The diagonal of K⁻¹: one over what is unknown of each observation given the others. Shared, not to be changed.
+     */
     public double[] inverseDiagonal() {
         double[] known = diagonal;
         if (known == null) {

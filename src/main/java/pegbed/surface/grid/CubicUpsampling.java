@@ -12,9 +12,9 @@ public final class CubicUpsampling {
      *
      * <p>A fine node has a value where the corners of its coarse cell that bear on it have one: four inside a cell, two
      * on its side, one at a node. The nodes outside these that the curve also asks for are extrapolated where they are
-     * missing, beyond the rim of the grid or without a value: in a straight line through the two nodes next to them, the
-     * mean over the directions of the grid in which there are two, or else over the diagonals. So a plane comes back
-     * exactly everywhere, and a quadratic surface exactly where no node was missing.
+     * missing, beyond the rim of the grid or without a value: in a straight line through the two nodes next to them,
+     * the mean over the directions of the grid in which there are two, or else over the diagonals. So a plane comes
+     * back exactly everywhere, and a quadratic surface exactly where no node was missing.
      *
      * <p>Catmull, E. & Rom, R. (1974), "A class of local interpolating splines", in Barnhill & Riesenfeld (eds.),
      * Computer Aided Geometric Design, Academic Press, 317–326.

@@ -13,8 +13,8 @@ import org.locationtech.jts.triangulate.DelaunayTriangulationBuilder;
 import org.locationtech.jts.triangulate.quadedge.Vertex;
 
 /**
- * The Delaunay triangulation of at least three sites not in one line, as arrays: triangles run counter-clockwise, edge e
- * of triangle t is number 3t+e and runs from its corner e to its corner e+1. Immutable.
+ * The Delaunay triangulation of at least three sites not in one line, as arrays: triangles run counter-clockwise, edge
+ * e of triangle t is number 3t+e and runs from its corner e to its corner e+1. Immutable.
  */
 final class Mesh {
     /** No triangle here: the hull's outside, or a place in no triangle. */
@@ -52,8 +52,8 @@ final class Mesh {
 
     /**
      * The triangles as JTS finds them. Its tests lose their way among sites that are in line but for rounding (a grid
-     * that is turned, readings along a mark); so it is shown the sites on a fine lattice, where sites are in line, or are
-     * out of line by far more than rounding.
+     * that is turned, readings along a mark); so it is shown the sites on a fine lattice, where sites are in line, or
+     * are out of line by far more than rounding.
      */
     private static List<int[]> delaunay(Coordinate[] sites) {
         double step = Tolerance.latticeStep(sites);

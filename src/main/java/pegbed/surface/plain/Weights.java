@@ -3,7 +3,9 @@ package pegbed.surface.plain;
 import java.util.Arrays;
 import java.util.List;
 
-/** How much each site counts at one place: some site numbers with a weight each, summing to 1; empty outside the hull. */
+/**
+ * How much each site counts at one place: some site numbers with a weight each, summing to 1; empty outside the hull.
+ */
 public final class Weights {
     static final Weights NONE = new Weights(new int[0], new double[0]);
 

@@ -8,8 +8,8 @@ package pegbed.surface.posterior;
  * @param since index of the first visit that shows it, 1 or more
  * @param deeperMetres how much deeper the bottom is now in the middle of the place, metres; negative if silted up
  * @param sdMetres standard deviation of that, metres
- * @param probability that the bottom has changed somewhere between those visits, beside that the readings are only noisy,
- *     0 to 1
+ * @param probability that the bottom has changed somewhere between those visits, beside that the readings are only
+ *     noisy, 0 to 1
  */
 public record BottomChange(
         double xMetres, double yMetres, int since, double deeperMetres, double sdMetres, double probability) {

@@ -16,7 +16,8 @@ import java.util.List;
  * @param varX variance of gx
  * @param covXY covariance of gx and gy
  * @param varY variance of gy
- * @param components of which it is a mixture: then the figures are the mixture's mean and covariance; empty for one Gaussian
+ * @param components of which it is a mixture: then the figures are the mixture's mean and covariance; empty for one
+ *     Gaussian
  */
 public record Disc(
         double depthMetres,
@@ -109,7 +110,8 @@ public record Disc(
     }
 
     /**
-     * The disc, as one Gaussian, as a reading would leave it that comes out so many standard deviations deeper than expected.
+     * The disc, as one Gaussian, as a reading would leave it that comes out so many standard deviations deeper than
+     * expected.
      *
      * @param moveD move of D for one standard deviation, as {@code Lookahead} has it, metres
      * @param moveX move of gx

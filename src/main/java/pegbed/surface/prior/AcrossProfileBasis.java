@@ -5,8 +5,8 @@ import pegbed.surface.gaussian.Matern;
 
 /**
  * What pegs of one water can share, as a few numbers: a profile across the water by its values at even steps, with
- * Catmull-Rom between them, and at the end how much deeper than the tub's the track is. Between banks the steps are shares
- * of the width, without a far bank metres.
+ * Catmull-Rom between them, and at the end how much deeper than the tub's the track is. Between banks the steps are
+ * shares of the width, without a far bank metres.
  *
  * @param nodes how many values
  * @param stepMetres distance between them, on the mean width where there are two banks

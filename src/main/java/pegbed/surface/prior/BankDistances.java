@@ -3,8 +3,8 @@ package pegbed.surface.prior;
 import pegbed.geometry.BankCoordinates;
 
 /**
- * Distances of places from the near bank, the far bank and the nearest island: metres on a peg's scale, clipped at 0, infinite
- * where there is no such bank.
+ * Distances of places from the near bank, the far bank and the nearest island: metres on a peg's scale, clipped at 0,
+ * infinite where there is no such bank.
  */
 public final class BankDistances {
     private final double[] near;

@@ -5,12 +5,12 @@ import pegbed.surface.gaussian.Matern;
 import pegbed.surface.survey.Scale;
 
 /**
- * Covariance of the depths at two places under one structure: a cross-profile that holds along the water, an isotropic term, a
- * local term, the level, and linear terms, one a feature.
+ * Covariance of the depths at two places under one structure: a cross-profile that holds along the water, an isotropic
+ * term, a local term, the level, and linear terms, one a feature.
  *
  * <p>k = h·h'·σp²·M52(|Δu|/Lu)·M52(|Δv|/ℓv) + σm²·M52(r/ℓm) + σr²·M32(r/ℓr) + σl² + Σ f·f' with r = √(Δx²+Δy²), h the
- * {@link Roughness} of a place, and M the Matérn correlations (Rasmussen & Williams 2006, eq. 4.17). A term whose standard
- * deviation is 0 costs nothing.
+ * {@link Roughness} of a place, and M the Matérn correlations (Rasmussen & Williams 2006, eq. 4.17). A term whose
+ * standard deviation is 0 costs nothing.
  */
 public final class BottomCovariance implements Covariance {
     /** Standard deviation of the whole bottom's level about the mean, metres on a peg. */
@@ -69,9 +69,9 @@ public final class BottomCovariance implements Covariance {
     }
 
     /**
-     * Covariances of all places of one set with one other, as {@link #between(PlaceCoordinates, int, PlaceCoordinates, int)}
-     * gives them, many at once: every loop counts from 0 in all its arrays and does little, else the compiler takes one
-     * number at a time.
+     * Covariances of all places of one set with one other, as {@link #between(PlaceCoordinates, int, PlaceCoordinates,
+     * int)} gives them, many at once: every loop counts from 0 in all its arrays and does little, else the compiler
+     * takes one number at a time.
      *
      * @param row filled as far as there are places
      */

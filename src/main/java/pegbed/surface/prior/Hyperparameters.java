@@ -1,8 +1,8 @@
 package pegbed.surface.prior;
 
 /**
- * Hyperparameters of the covariance of one structure. Standard deviations are 0 where the structure has no such term; all
- * else is above 0.
+ * Hyperparameters of the covariance of one structure. Standard deviations are 0 where the structure has no such term;
+ * all else is above 0.
  *
  * @param profileSdMetres σp, standard deviation of the cross-profile that holds along the water, metres
  * @param acrossMetres ℓv, length scale of the cross-profile across the water, metres

@@ -1,9 +1,9 @@
 package pegbed.surface.prior;
 
 /**
- * Places in the coordinates of one {@link StructurePrior}, as parallel arrays: x, y, along (u), across (v), the mean depth at the
- * banks' own level, the share t of the full depth (0 at a bank, near 1 in the middle), the {@link Roughness}, and the
- * features. The arrays are not copied and not changed.
+ * Places in the coordinates of one {@link StructurePrior}, as parallel arrays: x, y, along (u), across (v), the mean
+ * depth at the banks' own level, the share t of the full depth (0 at a bank, near 1 in the middle), the
+ * {@link Roughness}, and the features. The arrays are not copied and not changed.
  */
 public final class PlaceCoordinates {
     public final int count;

@@ -7,9 +7,10 @@ import org.ejml.interfaces.decomposition.EigenDecomposition_F64;
 import pegbed.surface.gaussian.GaussianProcess;
 
 /**
- * What other pegs of a water say of this one before its readings are looked at: a mean about the tub, and a random effect
- * about that mean which all its readings have in common. The random effect is Σ ψ_r(a)ψ_r(b) over a few features ψ, so
- * that it stays a covariance (Rasmussen & Williams 2006, section 2.7: explicit basis functions with a Gaussian prior).
+ * What other pegs of a water say of this one before its readings are looked at: a mean about the tub, and a random
+ * effect about that mean which all its readings have in common. The random effect is Σ ψ_r(a)ψ_r(b) over a few features
+ * ψ, so that it stays a covariance (Rasmussen & Williams 2006, section 2.7: explicit basis functions with a Gaussian
+ * prior).
  *
  * <p>Immutable.
  */

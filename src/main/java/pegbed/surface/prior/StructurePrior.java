@@ -4,23 +4,24 @@ import pegbed.geometry.BankCoordinates;
 import pegbed.surface.survey.Scale;
 
 /**
- * The prior of one {@link Structure}: the mean depth of a place, the coordinates along and across in which the bottom varies,
- * and the features of the linear terms (Rasmussen & Williams 2006, section 2.7: explicit basis functions).
+ * The prior of one {@link Structure}: the mean depth of a place, the coordinates along and across in which the bottom
+ * varies, and the features of the linear terms (Rasmussen & Williams 2006, section 2.7: explicit basis functions).
  *
  * <p>{@link Structure#TUB}: one side's share of the full depth at distance d from its bank is 0.32(1 − e^(−d/0.25)) +
- * 0.68/(1 + e^(−(d−w)/s)): the step down from the bank to the ledge, then the slope, whose middle lies at w and whose run is
- * s (near bank w 2.1 m, s 0.55 m; far bank 2.5 m, 0.7 m). Between two banks the share t is the product of both sides',
- * without a far bank 1 − e^(−d/3), and either is multiplied by 1 − e^(−d/1) of the nearest island. The depth is 0.20 + 1.6 t
- * between banks, else 0.20 + 2.0 t. {@link Structure#FALL}: t = 1 − e^(−d/2.5) with d the distance to the nearest bank of any
- * kind, and the depth 0.15 + 1.4 t. {@link Structure#OPEN}: 0.8 m everywhere. {@link Structure#BASIN}: a constant. Distances are
- * in metres, clipped at 0; the constants are empirical, from simulated and real bottoms ({@code docs/quality.md}).
+ * 0.68/(1 + e^(−(d−w)/s)): the step down from the bank to the ledge, then the slope, whose middle lies at w and whose
+ * run is s (near bank w 2.1 m, s 0.55 m; far bank 2.5 m, 0.7 m). Between two banks the share t is the product of both
+ * sides', without a far bank 1 − e^(−d/3), and either is multiplied by 1 − e^(−d/1) of the nearest island. The depth is
+ * 0.20 + 1.6 t between banks, else 0.20 + 2.0 t. {@link Structure#FALL}: t = 1 − e^(−d/2.5) with d the distance to the
+ * nearest bank of any kind, and the depth 0.15 + 1.4 t. {@link Structure#OPEN}: 0.8 m everywhere.
+ * {@link Structure#BASIN}: a constant. Distances are in metres, clipped at 0; the constants are empirical, from
+ * simulated and real bottoms ({@code docs/quality.md}).
  *
  * @param structure which
  * @param banks distances from the banks
  * @param scale the water's scale beside a peg's
  * @param levelMetres how much higher the water stands than at the banks' own level, metres
- * @param shared mean and covariance of the cross-profile from neighbouring pegs of the water; none for a structure other than
- *     the tub
+ * @param shared mean and covariance of the cross-profile from neighbouring pegs of the water; none for a structure
+ *     other than the tub
  */
 public record StructurePrior(
         Structure structure, BankCoordinates banks, Scale scale, double levelMetres, SharedProfile shared) {

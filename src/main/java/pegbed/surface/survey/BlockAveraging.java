@@ -7,13 +7,13 @@ import java.util.Map;
 import pegbed.model.Precision;
 
 /**
- * A survey of many soundings, made small enough for the exact solver: soundings too far from the water that can be reached
- * are left out, and those of one visit that share a small cell become one, at their mean place and depth, with what the
- * mean of so many is worth. A sounding that stands out from its cell by more than {@value #STANDS_OUT} times its own doubt
- * stays as it is, so that no hole and no hump is averaged away.
+ * A survey of many soundings, made small enough for the exact solver: soundings too far from the water that can be
+ * reached are left out, and those of one visit that share a small cell become one, at their mean place and depth, with
+ * what the mean of so many is worth. A sounding that stands out from its cell by more than {@value #STANDS_OUT} times
+ * its own doubt stays as it is, so that no hole and no hump is averaged away.
  *
- * <p>Within a cell much smaller than the length over which the bottom varies the mean loses next to nothing, which is the
- * argument of block kriging (Isaaks & Srivastava 1989, ch. 13).
+ * <p>Within a cell much smaller than the length over which the bottom varies the mean loses next to nothing, which is
+ * the argument of block kriging (Isaaks & Srivastava 1989, ch. 13).
  */
 public final class BlockAveraging {
     /** More soundings than this are condensed (measured: above it exact solving takes seconds). */

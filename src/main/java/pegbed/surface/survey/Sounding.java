@@ -12,8 +12,8 @@ import pegbed.model.Reading;
  * @param sdDepthMetres standard deviation of the depth itself on level ground, metres, above 0
  * @param precision how well the place is known, along and across the pole
  * @param visit index of the visit at which it was read, 0 for the first
- * @param changeSdMetres standard deviation of what the bottom may have changed by since, metres; 0 where nothing shows a
- *     change, infinite where the bottom was dug out, so that the sounding is not used
+ * @param changeSdMetres standard deviation of what the bottom may have changed by since, metres; 0 where nothing shows
+ *     a change, infinite where the bottom was dug out, so that the sounding is not used
  */
 public record Sounding(
         double xMetres,

@@ -8,8 +8,8 @@ import java.util.concurrent.ThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
 
 /**
- * The owner's work, done by a thread of its own until another owner takes over. So the session can begin while the toolkit
- * still starts: nothing is ever done by both, nothing is lost, and the order stays.
+ * The owner's work, done by a thread of its own until another owner takes over. So the session can begin while the
+ * toolkit still starts: nothing is ever done by both, nothing is lost, and the order stays.
  */
 final class OwnerHandover implements Executor {
     private final ThreadPoolExecutor first;

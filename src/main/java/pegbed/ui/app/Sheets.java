@@ -19,8 +19,8 @@ import pegbed.ui.controls.Controls;
 import pegbed.wording.Caution;
 
 /**
- * Sheets that lie over the window, one at a time: questions, cautions, the new peg. They keep inside the window, whatever
- * its size, and Escape puts them away.
+ * Sheets that lie over the window, one at a time: questions, cautions, the new peg. They keep inside the window,
+ * whatever its size, and Escape puts them away.
  */
 final class Sheets extends StackPane {
     private final ReadOnlyBooleanWrapper covering = new ReadOnlyBooleanWrapper(false);
@@ -48,8 +48,8 @@ final class Sheets extends StackPane {
     }
 
     /**
-     * Opens a sheet, unless one is open: then nothing happens and the other is not even made, for keys that are held down
-     * repeat and buttons are tapped twice.
+     * Opens a sheet, unless one is open: then nothing happens and the other is not even made, for keys that are held
+     * down repeat and buttons are tapped twice.
      *
      * @param wanted makes the sheet
      */

@@ -4,7 +4,7 @@ import java.util.concurrent.Executor;
 import java.util.function.Consumer;
 import pegbed.storage.disk.ProgramLog;
 
-/** Errors that nobody caught, on whatever thread: they go to the log, and the person is told. */
+/** Errors that nobody caught, on whatever thread: they go to the log, and the person reads a sentence. */
 final class UncaughtErrors implements Thread.UncaughtExceptionHandler {
     private static final String FAILURE = "Something did not work as it should";
 
@@ -28,7 +28,7 @@ final class UncaughtErrors implements Thread.UncaughtExceptionHandler {
         owner.execute(() -> tell(words));
     }
 
-    /** Telling may fail as well, which is not told again. */
+    /** Reporting may fail as well, which is not reported again. */
     private void tell(String words) {
         try {
             teller.accept(words);

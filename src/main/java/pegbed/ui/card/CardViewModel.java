@@ -23,8 +23,8 @@ import pegbed.storage.disk.WholeFile;
 import pegbed.ui.controls.Pixels;
 
 /**
- * A card that is looked at: its picture is drawn, its file written and the printers are looked for aside, as each of these
- * can take long.
+ * A card that is looked at: its picture is drawn, its file written and the printers are looked for aside, as each of
+ * these can take long.
  */
 public final class CardViewModel {
     /**

@@ -9,7 +9,9 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 
-/** A card that is clicked, or taken with Enter or Space. What it says may change, which is quicker than another card. */
+/**
+ * A card that is clicked, or taken with Enter or Space. What it says may change, which is quicker than another card.
+ */
 public class Card extends HBox {
     private final Label badge = new Label();
 

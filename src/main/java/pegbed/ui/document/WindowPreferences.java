@@ -13,8 +13,8 @@ import java.util.Optional;
 import java.util.Properties;
 
 /**
- * What the window remembers between runs: the files that were open last, the shelf's folder, the theme, whether the hint was closed. Nothing
- * here is worth a sentence when it can't be read or written; the window then begins as new.
+ * What the window remembers between runs: the files that were open last, the shelf's folder, the theme, whether the
+ * hint was closed. Nothing here is worth a sentence when it can't be read or written; the window then begins as new.
  */
 public final class WindowPreferences {
     private static final int MAX_RECENT = 8;

@@ -9,8 +9,8 @@ import pegbed.session.BackgroundTask;
 import pegbed.session.Session;
 
 /**
- * The drawing of the newest map. It is begun as soon as the answers are found, before the owner has heard of them, who may
- * be busy: what is drawn depends on neither window nor theme.
+ * The drawing of the newest map. It is begun as soon as the answers are found, before the owner has heard of them, who
+ * may be busy: what is drawn depends on neither window nor theme.
  */
 public final class BackgroundDrawing {
     private final Session session;

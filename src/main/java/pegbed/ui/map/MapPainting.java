@@ -23,8 +23,8 @@ import pegbed.session.BackgroundTask;
 import pegbed.ui.controls.Pixels;
 
 /**
- * Paints the map off the owner's thread. The newest wish wins; wishes that were overtaken are not painted. Asked for
- * by one thread, the owner's.
+ * Paints the map off the owner's thread. The newest wish wins; wishes that were overtaken are not painted. Asked for by
+ * one thread, the owner's.
  */
 final class MapPainting {
     /** What is painted over the picture, so that it can follow the target at once. */

@@ -46,7 +46,9 @@ final class RigRow {
 
     private static final String ANY_DEPTH = "any";
 
-    /** Shot may weigh this much more than the float carries before it is said: charts call their weights approximate. */
+    /**
+     * Shot may weigh this much more than the float carries before it is said: charts call their weights approximate.
+     */
     private static final double OVERLOAD = 1.1;
 
     private final RigLength lengths;

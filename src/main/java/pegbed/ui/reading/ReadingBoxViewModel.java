@@ -147,8 +147,8 @@ public final class ReadingBoxViewModel {
     }
 
     /**
-     * Adds what stands in the box. A line that can't be read, or lies beyond reach, stays in the box. An empty box takes
-     * up the place of the reading to take next.
+     * Adds what stands in the box. A line that can't be read, or lies beyond reach, stays in the box. An empty box
+     * takes up the place of the reading to take next.
      *
      * @return whether it was added
      */

@@ -17,8 +17,8 @@ import pegbed.surface.plain.Site;
 
 /**
  * Echo soundings of a real lake (Hay, C. R. J., IISD Experimental Lakes Area, doi:10.5281/zenodo.18237230, CC BY 4.0):
- * 51 to interpolate from, 976 to check against. Where the readings surround the place, each method must beat
- * inverse distance squared, whose predictions stand in the file (made by an independent program).
+ * 51 to interpolate from, 976 to check against. Where the readings surround the place, each method must beat inverse
+ * distance squared, whose predictions stand in the file (made by an independent program).
  */
 class Lake227Test {
     /** SciPy 1.17.1, LinearNDInterpolator on the same 51: root mean square error 0.52287 m at 723 places. */

@@ -76,7 +76,9 @@ class MadePegsTest {
         }
     }
 
-    /** Readings differ from the bottom where they were meant, by the plummet's misplacing on slopes for the most part. */
+    /**
+     * Readings differ from the bottom where they were meant, by the plummet's misplacing on slopes for the most part.
+     */
     @Test
     void readingsAreThoseOfTheBottom() throws IOException, InputException {
         MadePegs.main(new String[] {folder.toString(), "2", "5"});

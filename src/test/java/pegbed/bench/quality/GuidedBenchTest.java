@@ -87,7 +87,7 @@ class GuidedBenchTest {
         assertEquals(one, new SimulatedPlumbing(peg, 3).read(meant));
         assertNotEquals(
                 one.depthMetres(), new SimulatedPlumbing(peg, 5).read(meant).depthMetres());
-        assertEquals(meant.distanceMetres(), one.place().distanceMetres(), 1e-9, "told as it was meant");
+        assertEquals(meant.distanceMetres(), one.place().distanceMetres(), 1e-9, "reported as it was meant");
         // Level ground there: the depth's own noise alone.
         assertEquals(1.8, sum / 500, 0.002);
         assertEquals(0.01, Math.sqrt(squares / 500 - sum / 500 * sum / 500), 0.002);

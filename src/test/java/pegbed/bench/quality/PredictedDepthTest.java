@@ -9,8 +9,8 @@ import org.junit.jupiter.api.Test;
 
 class PredictedDepthTest {
     /**
-     * Gneiting & Raftery 2007, the score of a normal distribution (there with the other sign): σ[z(2Φ(z) − 1) + 2φ(z) − 1/√π].
-     * With Φ(1) = 0.8413447461 and φ(1) = 0.2419707245 (Abramowitz & Stegun 1964, table 26.1).
+     * Gneiting & Raftery 2007, the score of a normal distribution (there with the other sign): σ[z(2Φ(z) − 1) + 2φ(z) −
+     * 1/√π]. With Φ(1) = 0.8413447461 and φ(1) = 0.2419707245 (Abramowitz & Stegun 1964, table 26.1).
      */
     @Test
     void theScoreOfANormalDistributionIsItsClosedForm() {

@@ -95,7 +95,7 @@ class QualityBenchTest {
                         <= row.path("coverage_99").asDouble());
             }
         }
-        // A plan of the usual four lines at most, told with odds and words.
+        // A plan of the usual four lines at most, reported with odds and words.
         int lines = 0;
         for (JsonNode row : tables.get(1).path("rows")) {
             lines += row.path("named").asText().equals("lines")
@@ -116,7 +116,7 @@ class QualityBenchTest {
                 text.startsWith("### Methods, " + folder.getFileName() + "\n\n| readings | method | depth RMSE, m |"));
         assertTrue(text.contains("| CRPS, m | log score, −ln(1/m) |"));
         assertTrue(text.contains("| fan30 | triangulation |") && text.contains("| – |"));
-        assertFalse(text.contains("### Pegs"), "pegs are told only when asked for");
+        assertFalse(text.contains("### Pegs"), "pegs are reported only when asked for");
     }
 
     @Test
@@ -183,8 +183,8 @@ class QualityBenchTest {
         JsonNode rows = report.json().path("tables").get(0).path("rows");
 
         assertEquals(1, rows.get(0).path("maps").asInt());
-        assertTrue(rows.get(0).path("told").isNull());
-        assertEquals(3, rows.get(1).path("told").path("of").asInt());
+        assertTrue(rows.get(0).path("reported").isNull());
+        assertEquals(3, rows.get(1).path("reported").path("of").asInt());
         assertTrue(rows.get(1).path("depth_rmse_m").asDouble()
                 > rows.get(0).path("depth_rmse_m").asDouble());
         assertEquals(1, report.leftOut().size());

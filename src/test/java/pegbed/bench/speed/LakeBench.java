@@ -16,8 +16,8 @@ import pegbed.cli.Cli;
 import pegbed.model.SoundingLog;
 
 /**
- * How long the log of a whole lake takes, from the file with 1,000 to 1,000,000 soundings to the file with 205,000 nodes,
- * depth and doubt. Each runs once, after one small one that warms the machine up.
+ * How long the log of a whole lake takes, from the file with 1,000 to 1,000,000 soundings to the file with 205,000
+ * nodes, depth and doubt. Each runs once, after one small one that warms the machine up.
  */
 public final class LakeBench {
     private static final int[] COUNTS = {1_000, 10_000, 100_000, 1_000_000};

@@ -24,8 +24,9 @@ import pegbed.model.Place;
 import pegbed.model.Reading;
 
 /**
- * One suggestion from a map that is there already, on one core, on a straight cut 14 m wide with a pole of 16 m (invented).
- * With 40 readings the decisions are reckoned, with 41 too, with 42 it is the map's turn; the stop rule is among it.
+ * One suggestion from a map that is there already, on one core, on a straight cut 14 m wide with a pole of 16 m
+ * (invented). With 40 readings the decisions are reckoned, with 41 too, with 42 it is the map's turn; the stop rule is
+ * among it.
  */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)

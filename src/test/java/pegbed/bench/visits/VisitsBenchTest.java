@@ -49,7 +49,10 @@ class VisitsBenchTest {
         assertEquals(guided.subList(0, 30), visits.after("guided30").get(0).readings());
     }
 
-    /** A place is told less often than with its place known, and more often than by chance; better known, more often. */
+    /**
+     * A place is reported less often than with its place known, and more often than by chance; better known, more
+     * often.
+     */
     @Test
     void whatIsBetterKnownHasAHigherCeiling() throws IOException, InputException {
         PracticePeg peg = pegs().get(0);
@@ -70,20 +73,20 @@ class VisitsBenchTest {
                         Reading.of(5, 15, 1),
                         Reading.of(6, 48, 1),
                         Reading.of(6.4, 50, 1));
-                ChangeCeiling.Told told = new ChangeCeiling(peg, before, 0.15, 1.5).of(readings, chance);
-                known[dense] = told.known();
-                with.addAll(told.with());
-                without.addAll(told.without());
+                ChangeCeiling.Reported reported = new ChangeCeiling(peg, before, 0.15, 1.5).of(readings, chance);
+                known[dense] = reported.known();
+                with.addAll(reported.with());
+                without.addAll(reported.without());
             }
-            double found = share(ChangeCeiling.told(with, without));
+            double found = share(ChangeCeiling.reported(with, without));
             assertTrue(found <= known[dense] + 0.05 && found >= 0.05, found + " beside " + known[dense]);
-            assertEquals(0.05, share(ChangeCeiling.told(without, without)), 0.01);
+            assertEquals(0.05, share(ChangeCeiling.reported(without, without)), 0.01);
         }
         assertTrue(known[1] > known[0], known[0] + " " + known[1]);
         assertTrue(known[1] <= 1);
     }
 
-    private static double share(List<Double> told) {
-        return (double) Collections.frequency(told, 1.0) / told.size();
+    private static double share(List<Double> reported) {
+        return (double) Collections.frequency(reported, 1.0) / reported.size();
     }
 }

@@ -29,7 +29,9 @@ import pegbed.report.paint.PngWriter;
 import pegbed.report.paint.SvgWriter;
 import pegbed.wording.Caution;
 
-/** The pictures that a map makes: same bytes every time, right colours at some places, well-formed whatever was typed. */
+/**
+ * The pictures that a map makes: same bytes every time, right colours at some places, well-formed whatever was typed.
+ */
 class PaintersTest {
     private static final String SCRIPT = "<script>alert('x')</script>";
     private static final String QUOTES = "\"a\" & 'b' ]]>";

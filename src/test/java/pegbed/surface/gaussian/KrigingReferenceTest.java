@@ -111,8 +111,8 @@ public class KrigingReferenceTest {
 
     /**
      * Ordinary-kriging grid of the program KT3D_H2O (Karanovic, Tonkin & Wilson 2009, Groundwater 47(4):580–586), from
-     * {@code kt3d/}; SOURCE.txt there tells its layout (the data file holds fifteen points, the last line without an end).
-     * C(h) = 500·exp(−h/1000).
+     * {@code kt3d/}; SOURCE.txt there tells its layout (the data file holds fifteen points, the last line without an
+     * end). C(h) = 500·exp(−h/1000).
      */
     @Test
     void agreesWithAnOutsideGridOfTenThousandNodes() throws IOException {

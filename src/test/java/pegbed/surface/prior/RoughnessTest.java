@@ -129,8 +129,8 @@ class RoughnessTest {
     }
 
     /**
-     * A place in the middle of four readings, 1 m from each, is surer on the track than on the slope under the bank, where
-     * the cross-profile is rougher.
+     * A place in the middle of four readings, 1 m from each, is surer on the track than on the slope under the bank,
+     * where the cross-profile is rougher.
      */
     @Test
     void levelGroundIsSurerThanASlopeWithTheSameReadingsAround() {

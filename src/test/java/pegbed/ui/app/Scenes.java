@@ -180,7 +180,10 @@ public final class Scenes implements FileChoice {
         return keys;
     }
 
-    /** Gives readings as {@link #write} does, each line put into the reading box at once, where typing is not the matter. */
+    /**
+     * Gives readings as {@link #write} does, each line put into the reading box at once, where typing is not the
+     * matter.
+     */
     public void give(List<String> lines) {
         for (String line : lines) {
             on(() -> this.<TextInputControl>find("#reading").setText(line));

@@ -33,8 +33,8 @@ import pegbed.ui.controls.FileChoice;
 
 /**
  * Makes the documentation's pictures of the window, with the window's own code and without a display: {@code mvn -P run
- * test-compile exec:exec -Drun.main=pegbed.ui.app.Screenshots}. The one at 200 % needs a display of 1920 × 1080, {@code -Dpegbed.real=true} and
- * {@code -Dglass.gtk.uiScale=200%}.
+ * test-compile exec:exec -Drun.main=pegbed.ui.app.Screenshots}. The one at 200 % needs a display of 1920 × 1080,
+ * {@code -Dpegbed.real=true} and {@code -Dglass.gtk.uiScale=200%}.
  */
 public final class Screenshots {
     private static final Path OUT = Path.of("docs", "images");

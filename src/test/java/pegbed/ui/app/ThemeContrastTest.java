@@ -18,8 +18,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
 /**
- * Contrasts of the window's colours, from the values of the sheets themselves: WCAG 2.2, success criteria 1.4.3 (text 4.5
- * to 1) and 1.4.11 (parts of controls 3 to 1).
+ * Contrasts of the window's colours, from the values of the sheets themselves: WCAG 2.2, success criteria 1.4.3 (text
+ * 4.5 to 1) and 1.4.11 (parts of controls 3 to 1).
  */
 class ThemeContrastTest {
     private static final double TEXT = 4.5;

@@ -24,8 +24,8 @@ import pegbed.ui.map.MapPane;
 
 /**
  * How quick the window is, measured in the running scene and printed: {@code mvn -P run test-compile exec:exec
- * -Drun.main=pegbed.ui.app.WindowBench}.
- * Without a display it uses the toolkit's headless screen; with {@code -Dpegbed.real=true} the real one.
+ * -Drun.main=pegbed.ui.app.WindowBench}. Without a display it uses the toolkit's headless screen; with
+ * {@code -Dpegbed.real=true} the real one.
  */
 public final class WindowBench {
     private static final int ROUNDS = 40;
@@ -125,7 +125,10 @@ public final class WindowBench {
         System.exit(0);
     }
 
-    /** Takes the time until a picture is on the map's canvas, where it is drawn, so that no other question is in its way. */
+    /**
+     * Takes the time until a picture is on the map's canvas, where it is drawn, so that no other question is in its
+     * way.
+     */
     private static final class Shown {
         private final MapPane map;
         private final BooleanSupplier wanted;
