@@ -45,8 +45,9 @@ public final class EscapingWriter extends FilterWriter {
      * Control characters (C0, DEL, C1) but line ends and tabs; directional embeddings, overrides and isolates (UAX #9).
      */
     private static boolean commands(char sign) {
-        return Character.isISOControl(sign) && sign != '\n' && sign != '\r' && sign != '\t'
-                || sign >= '\u202A' && sign <= '\u202E'
-                || sign >= '\u2066' && sign <= '\u2069';
+        boolean layout = sign == '\n' || sign == '\r' || sign == '\t';
+        return (Character.isISOControl(sign) && !layout)
+                || (sign >= '\u202A' && sign <= '\u202E')
+                || (sign >= '\u2066' && sign <= '\u2069');
     }
 }

@@ -85,7 +85,7 @@ class MoveTest {
                 FaultyFiles files = new FaultyFiles(step, fault);
                 String what = sound.steps.get(step);
                 ShelfPeg peg = peg();
-                if (what.equals("forceFolder") || fault == FaultyFiles.Fault.GARBLED && what.equals("delete")) {
+                if (what.equals("forceFolder") || (fault == FaultyFiles.Fault.GARBLED && what.equals("delete"))) {
                     assertWhole(ShelfFiles.move(peg, to, files), latest, earlier);
                 } else if (fault == FaultyFiles.Fault.FULL || !(fault == FaultyFiles.Fault.GARBLED)) {
                     String sentence = assertThrows(InputException.class, () -> ShelfFiles.move(peg, to, files))
