@@ -34,12 +34,7 @@ final class ChangeEvidence {
     /** @param later the readings' differences under their covariance */
     ChangeEvidence(GaussianProcess later) {
         this.later = later;
-        int n = later.size();
-        double[] inverse = later.inverse();
-        precision = new double[n];
-        for (int i = 0; i < n; i++) {
-            precision[i] = inverse[i * n + i];
-        }
+        precision = later.inverseDiagonal();
         without = off(later.alpha(), precision);
     }
 
