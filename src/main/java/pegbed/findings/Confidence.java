@@ -2,7 +2,7 @@ package pegbed.findings;
 
 /** Classes of the probability that a spot is flat at the target. */
 public enum Confidence {
-    SURE(0.8),
+    SURE(0.85),
     LIKELY(0.5),
     WORTH_A_READING(0.2),
     NONE(0);

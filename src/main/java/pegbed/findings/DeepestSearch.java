@@ -7,10 +7,10 @@ import pegbed.surface.BottomGrid;
 import pegbed.surface.grid.GridFrame;
 import pegbed.surface.posterior.Disc;
 
-/** The deepest usable place: over discs in the fishable water in front, the greatest D̂ − 0.3·(1 − P(|g| ≤ limit)). */
+/** The deepest usable place: over discs in the fishable water in front, the greatest D̂ − 0.15·(1 − P(|g| ≤ limit)). */
 public final class DeepestSearch {
     /** What a slope is worth less than level ground, metres. */
-    private static final double SLOPE_COST_METRES = 0.3;
+    private static final double SLOPE_COST_METRES = 0.15;
 
     /** Depth within which the area counts as the deepest water: 4 in, metres. */
     public static final double AREA_METRES = 0.10;

@@ -7,7 +7,9 @@ import pegbed.surface.posterior.Disc;
  * How probable it is that a disc is flat at a target depth.
  *
  * <p>P = E[1(|g| ≤ limit)·(Φ((T + band − m)/s) − Φ((T − band − m)/s))] over the posterior of the mean gradient g, with
- * m and s² the mean and variance of the mean depth given g.
+ * m and s² the mean and variance of the mean depth given g. The standard deviations come from few readings and are
+ * known to a factor of two or so themselves: the expectation is also over a half, one and two times of them, a scale
+ * mixture with tails much like Student's t.
  *
  * @param bandMetres how far from the target the mean depth may be, metres
  * @param slopeLimit steepest mean gradient, rise over run
@@ -17,7 +19,7 @@ public record FlatProbability(double bandMetres, double slopeLimit) {
     public static final FlatProbability USUAL = new FlatProbability(0.05, 0.20);
 
     /** Beyond this many standard deviations from the band the odds are taken as 0. */
-    private static final double FAR = 4.5;
+    private static final double FAR = 6;
 
     /** Probability that a disc lies within the band about a target, and is no steeper than the limit. */
     public double flat(Disc disc, double targetMetres) {
@@ -44,12 +46,14 @@ public record FlatProbability(double bandMetres, double slopeLimit) {
         double sum = 0;
         double[] first = SobolNormals.FIRST;
         double[] second = SobolNormals.SECOND;
+        double[] factors = SobolNormals.FACTOR;
         for (int i = 0; i < first.length; i++) {
-            double gx = slopeX + l11 * first[i];
-            double gy = slopeY + l21 * first[i] + l22 * second[i];
+            double gx = slopeX + factors[i] * (l11 * first[i]);
+            double gy = slopeY + factors[i] * (l21 * first[i] + l22 * second[i]);
             if (gx * gx + gy * gy <= limit2) {
-                double m = depth + m1 * first[i] + m2 * second[i];
-                sum += StandardNormal.within(band, m);
+                double perFactor = 1 / factors[i];
+                double m = depth * perFactor + m1 * first[i] + m2 * second[i];
+                sum += StandardNormal.within(band * perFactor, m);
             }
         }
         return sum / first.length;
@@ -75,7 +79,14 @@ public record FlatProbability(double bandMetres, double slopeLimit) {
      */
     double upperBound(double depthMetres, double sdMetres, double targetMetres) {
         double off = Math.abs(depthMetres - targetMetres) - bandMetres;
-        return off <= 0 ? 1 : StandardNormal.cumulative(-off / sdMetres);
+        if (off <= 0) {
+            return 1;
+        }
+        double sum = 0;
+        for (double factor : SobolNormals.FACTORS) {
+            sum += StandardNormal.cumulative(-off / (factor * sdMetres));
+        }
+        return sum / SobolNormals.FACTORS.length;
     }
 
     /** Whether a depth with such a standard deviation is so far from the target's band that the odds are 0. */
@@ -89,8 +100,12 @@ public record FlatProbability(double bandMetres, double slopeLimit) {
             return mixed(disc, component -> near(component, targetMetres));
         }
         double sd = Math.sqrt(Math.max(disc.varD(), 1e-10));
-        double above = StandardNormal.cumulative((targetMetres + bandMetres - disc.depthMetres()) / sd);
-        return above - StandardNormal.cumulative((targetMetres - bandMetres - disc.depthMetres()) / sd);
+        double sum = 0;
+        for (double factor : SobolNormals.FACTORS) {
+            double perSd = 1 / (factor * sd);
+            sum += StandardNormal.within(bandMetres * perSd, (disc.depthMetres() - targetMetres) * perSd);
+        }
+        return sum / SobolNormals.FACTORS.length;
     }
 
     /** Probability that a disc is no steeper than the limit. */
@@ -104,8 +119,9 @@ public record FlatProbability(double bandMetres, double slopeLimit) {
         double limit2 = slopeLimit * slopeLimit;
         int within = 0;
         for (int i = 0; i < SobolNormals.FIRST.length; i++) {
-            double gx = disc.slopeX() + l11 * SobolNormals.FIRST[i];
-            double gy = disc.slopeY() + l21 * SobolNormals.FIRST[i] + l22 * SobolNormals.SECOND[i];
+            double factor = SobolNormals.FACTOR[i];
+            double gx = disc.slopeX() + factor * (l11 * SobolNormals.FIRST[i]);
+            double gy = disc.slopeY() + factor * (l21 * SobolNormals.FIRST[i] + l22 * SobolNormals.SECOND[i]);
             if (gx * gx + gy * gy <= limit2) {
                 within++;
             }

@@ -10,7 +10,7 @@ import pegbed.surface.posterior.Disc;
  * {@link Blend#DEPTH_METRES}, and what it would be worth after a planned reading.
  */
 final class DeepWorth {
-    private static final int DRAWS = 32;
+    private static final int DRAWS = 48;
 
     double now(Disc disc) {
         double[] worth = new double[1];
@@ -29,8 +29,9 @@ final class DeepWorth {
             double slopeY = disc.slopeY() + moveY * z[j];
             int steep = 0;
             for (int i = 0; i < DRAWS; i++) {
-                double gx = slopeX + l11 * SobolNormals.FIRST[i];
-                double gy = slopeY + l21 * SobolNormals.FIRST[i] + l22 * SobolNormals.SECOND[i];
+                double factor = SobolNormals.FACTOR[i];
+                double gx = slopeX + factor * (l11 * SobolNormals.FIRST[i]);
+                double gy = slopeY + factor * (l21 * SobolNormals.FIRST[i] + l22 * SobolNormals.SECOND[i]);
                 if (gx * gx + gy * gy > limit2) {
                     steep++;
                 }

@@ -11,10 +11,10 @@ import pegbed.surface.posterior.Disc;
  * planned reading. The same probabilities as {@link FlatProbability} from fewer draws, both bands in one pass.
  */
 final class FlatWorth {
-    /** How many of the fixed draws are used: a whole prefix of the sequence. */
-    private static final int DRAWS = 64;
+    /** How many of the fixed draws are used: those of the first points, with every factor. */
+    private static final int DRAWS = 96;
 
-    private static final double FAR = 4.5;
+    private static final double FAR = 6;
 
     /** What the draws are trusted to: a node that falls short by more than this is not looked at by them. */
     private static final double ALLOWANCE = 0.04;
@@ -55,8 +55,8 @@ final class FlatWorth {
         double[] gy = new double[DRAWS];
         double[] m = new double[DRAWS];
         for (int i = 0; i < DRAWS; i++) {
-            gx[i] = l11 * SobolNormals.FIRST[i];
-            gy[i] = l21 * SobolNormals.FIRST[i] + l22 * SobolNormals.SECOND[i];
+            gx[i] = SobolNormals.FACTOR[i] * (l11 * SobolNormals.FIRST[i]);
+            gy[i] = SobolNormals.FACTOR[i] * (l21 * SobolNormals.FIRST[i] + l22 * SobolNormals.SECOND[i]);
             m[i] = (b1 * SobolNormals.FIRST[i] + b2 * SobolNormals.SECOND[i]) / s;
         }
         double reach = FAR * Math.sqrt(Math.max(varD, 0)) + FlatSearch.WIDE.bandMetres();
@@ -80,20 +80,27 @@ final class FlatWorth {
         double varY = disc.varY() - moveY * moveY;
         double perSd = 1 / Math.sqrt(Math.max(disc.varD() - moveD * moveD, 1e-10));
         for (int j = 0; j < z.length; j++) {
-            double depth = (disc.depthMetres() + moveD * z[j] - target) * perSd;
+            double depth = disc.depthMetres() + moveD * z[j] - target;
             double x = disc.slopeX() + moveX * z[j];
             double y = disc.slopeY() + moveY * z[j];
             double g2 = Math.max(x * x + y * y, 1e-12);
             double g = Math.sqrt(g2);
             double perSlopeSd = 1 / Math.sqrt(Math.max((x * x * varX + 2 * x * y * covXY + y * y * varY) / g2, 1e-12));
-            bound[j] = ALLOWANCE
-                    + Math.min(
-                            StandardNormal.within(FlatSearch.WIDE.bandMetres() * perSd, depth),
-                            StandardNormal.within(FlatSearch.WIDE.slopeLimit() * perSlopeSd, g * perSlopeSd))
-                    + Math.min(
-                            StandardNormal.within(FlatProbability.USUAL.bandMetres() * perSd, depth),
-                            StandardNormal.within(FlatProbability.USUAL.slopeLimit() * perSlopeSd, g * perSlopeSd));
+            double sum = 0;
+            for (double factor : SobolNormals.FACTORS) {
+                double deep = perSd / factor;
+                double steep = perSlopeSd / factor;
+                sum += atMost(FlatSearch.WIDE, depth * deep, g * steep, deep, steep)
+                        + atMost(FlatProbability.USUAL, depth * deep, g * steep, deep, steep);
+            }
+            bound[j] = ALLOWANCE + sum / SobolNormals.FACTORS.length;
         }
+    }
+
+    private static double atMost(FlatProbability odds, double depth, double slope, double perSd, double perSlopeSd) {
+        return Math.min(
+                StandardNormal.within(odds.bandMetres() * perSd, depth),
+                StandardNormal.within(odds.slopeLimit() * perSlopeSd, slope));
     }
 
     /**
@@ -102,7 +109,7 @@ final class FlatWorth {
      * @param depth mean depth about the target, in standard deviations s
      * @param gx what each draw adds to the slope to the right
      * @param gy what each adds to the slope straight out
-     * @param m what each adds to the depth, in standard deviations s
+     * @param m what each adds to the depth, in standard deviations s and its factor
      */
     private static double mean(
             double slopeX, double slopeY, double depth, double s, double[] gx, double[] gy, double[] m) {
@@ -116,10 +123,11 @@ final class FlatWorth {
             double y = slopeY + gy[i];
             double g2 = x * x + y * y;
             if (g2 <= wide2) {
-                double at = depth + m[i];
-                sum += StandardNormal.within(wide, at);
+                double perFactor = 1 / SobolNormals.FACTOR[i];
+                double at = depth * perFactor + m[i];
+                sum += StandardNormal.within(wide * perFactor, at);
                 if (g2 <= usual2) {
-                    sum += StandardNormal.within(usual, at);
+                    sum += StandardNormal.within(usual * perFactor, at);
                 }
             }
         }

@@ -176,13 +176,16 @@ public final class BottomModel {
             return Optional.empty();
         }
         double[] inputNoise = new double[observations.count];
-        int old = 0;
+        int own = -1;
         for (int i = 0; i < inputNoise.length; i++) {
-            boolean own = i < observations.real && observations.sounding[i] == added;
-            inputNoise[i] = own ? InputNoise.of(before, observations, i) : before.inputNoise(old++);
+            if (i < observations.real && observations.sounding[i] == added) {
+                own = i;
+            }
+            int old = own < 0 ? i : i - 1;
+            inputNoise[i] = own == i ? InputNoise.of(before, observations, i) : before.inputNoise(old);
         }
-        return Optional.of(
-                new StructureFit(now, prior, before.priors(), observations, before.hyperparameters(), inputNoise));
+        Observations moved = observations.movedAs(before.observations(), own);
+        return Optional.of(new StructureFit(now, prior, before.priors(), moved, before.hyperparameters(), inputNoise));
     }
 
     private static Scale scale(Survey survey) {

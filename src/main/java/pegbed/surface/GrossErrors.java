@@ -27,11 +27,14 @@ import pegbed.surface.survey.Survey;
  * than {@value #FEW} readings.
  */
 final class GrossErrors {
-    private static final double PRIOR = 1.0 / 60;
-    private static final double VARIANCE = 0.5 * 0.5;
+    /** Share of readings that are wrong. */
+    static final double PRIOR = 1.0 / 60;
+
+    /** Variance of the error of one that is, square metres. */
+    static final double VARIANCE = 0.5 * 0.5;
 
     /** A reading of less probability is not looked at. */
-    private static final double LOOKED_AT_FROM = 0.3;
+    private static final double LOOKED_AT_FROM = 0.2;
 
     /** From this probability on a reading is called wrong. */
     static final double CALLED_FROM = 0.9;
@@ -42,7 +45,7 @@ final class GrossErrors {
     private static final int MOST_CALLED = 3;
     private static final int MOST_TRIED = 5;
 
-    private static final double CALLED_WEIGHT = 0.9;
+    private static final double CALLED_WEIGHT = 0.75;
     private static final double CALLED_WEIGHT_FEW = 0.5;
     private static final int FEW = 20;
 
@@ -108,7 +111,13 @@ final class GrossErrors {
                 weights = newWeights;
             }
         }
-        return calls.size() == known ? first.withFits(fits, first.weights(), calls) : mixed(first, fits, calls);
+        double[] own = first.weights();
+        List<StructureFit> doubtful = DoubtfulReadings.moved(first.fits(), own);
+        if (calls.size() == known) {
+            return first.withFits(doubtful, own, calls);
+        }
+        double[] heeded = Stacking.weights(fits);
+        return mixed(first.withFits(doubtful, own, calls), DoubtfulReadings.moved(fits, heeded), heeded, calls);
     }
 
     /**
@@ -176,9 +185,8 @@ final class GrossErrors {
         return sum;
     }
 
-    private static FittedBottom mixed(FittedBottom first, List<StructureFit> heeding, List<Call> calls) {
+    private static FittedBottom mixed(FittedBottom first, List<StructureFit> heeding, double[] own, List<Call> calls) {
         double share = heeding.get(0).observations().real < FEW ? CALLED_WEIGHT_FEW : CALLED_WEIGHT;
-        double[] own = Stacking.weights(heeding);
         List<StructureFit> all = new ArrayList<>(first.fits());
         all.addAll(heeding);
         double[] weights = new double[all.size()];
@@ -200,7 +208,7 @@ final class GrossErrors {
      *
      * @param doubtedBy what variance a sounding has been given for being doubted, by its observation
      */
-    private static double[] probabilities(List<StructureFit> fits, double[] weights, IntToDoubleFunction doubtedBy) {
+    static double[] probabilities(List<StructureFit> fits, double[] weights, IntToDoubleFunction doubtedBy) {
         int real = fits.get(0).observations().real;
         double[] right = new double[real];
         double[] wrong = new double[real];
@@ -219,12 +227,12 @@ final class GrossErrors {
         return probability;
     }
 
-    private static double posterior(double right, double wrong) {
+    static double posterior(double right, double wrong) {
         double sum = PRIOR * wrong + (1 - PRIOR) * right;
         return sum > 0 ? PRIOR * wrong / sum : 1;
     }
 
-    private static double density(double off, double variance) {
+    static double density(double off, double variance) {
         double v = Math.max(variance, 1e-9);
         return Math.exp(-off * off / (2 * v)) / Math.sqrt(v);
     }

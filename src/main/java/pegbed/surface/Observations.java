@@ -28,8 +28,10 @@ public final class Observations {
     final PlaceCoordinates places;
     /** Known mean at each, the level of its visit included, metres. */
     final double[] mean;
-    /** Depth less the known mean, metres. */
+    /** Depth less the known mean, metres: as it was read, or what stands for a doubtful reading. */
     public final double[] residual;
+    /** By how much what stands for a doubtful reading is deeper than it was read, metres. */
+    private final double[] shift;
     /** Depth variance that η² multiplies, square metres. */
     final double[] scaledVariance;
     /** Depth variance that it does not. */
@@ -62,6 +64,7 @@ public final class Observations {
         varY = new double[count];
         covXY = new double[count];
         visit = new int[count];
+        shift = new double[count];
         for (int i = 0; i < real; i++) {
             Sounding s = soundings.get(sounding[i]);
             x[i] = s.xMetres();
@@ -130,12 +133,68 @@ public final class Observations {
         varY = soundings.varY();
         covXY = soundings.covXY();
         visit = new int[count];
+        shift = new double[count];
         mean = new double[count];
         residual = new double[count];
         for (int i = 0; i < count; i++) {
             mean[i] = prior.depth(places, i);
             residual[i] = soundings.depth()[i] - mean[i];
         }
+    }
+
+    private Observations(Observations other, double[] residual, double[] fixedVariance, double[] shift) {
+        count = other.count;
+        real = other.real;
+        sounding = other.sounding;
+        places = other.places;
+        mean = other.mean;
+        scaledVariance = other.scaledVariance;
+        varX = other.varX;
+        varY = other.varY;
+        covXY = other.covXY;
+        visit = other.visit;
+        edge = other.edge;
+        levels = other.levels;
+        this.residual = residual;
+        this.fixedVariance = fixedVariance;
+        this.shift = shift;
+    }
+
+    /**
+     * These with other readings in the place of doubtful ones.
+     *
+     * @param deeper by how much each observation is deeper than it was read, metres
+     * @param moreVariance by how much its variance is larger, square metres
+     */
+    Observations moved(double[] deeper, double[] moreVariance) {
+        double[] residuals = residual.clone();
+        double[] variances = fixedVariance.clone();
+        double[] shifts = shift.clone();
+        for (int i = 0; i < count; i++) {
+            residuals[i] += deeper[i];
+            variances[i] += moreVariance[i];
+            shifts[i] += deeper[i];
+        }
+        return new Observations(this, residuals, variances, shifts);
+    }
+
+    /** These with what stood for doubtful readings before one observation was added. */
+    Observations movedAs(Observations before, int added) {
+        double[] deeper = new double[count];
+        double[] moreVariance = new double[count];
+        for (int i = 0; i < count; i++) {
+            if (i != added) {
+                int old = i < added ? i : i - 1;
+                deeper[i] = before.shift[old];
+                moreVariance[i] = before.fixedVariance[old] - fixedVariance[i];
+            }
+        }
+        return moved(deeper, moreVariance);
+    }
+
+    /** Depth as it was read, at the level of its visit, metres. */
+    double read(int i) {
+        return mean[i] + residual[i] - shift[i];
     }
 
     /** Where they are, in the structure's coordinates. */

@@ -5,14 +5,14 @@ import pegbed.surface.prior.BankDistances;
 /**
  * Variance of a depth by errors of position on sloping ground: (σ_l² + max σ_b² e^(−2d/1.5 m)) times the square of the
  * slope. σ_l = 0.14 m is the error of laying a rig (common practice); σ_b is the error of the bank as it was drawn,
- * which moves the ground at distance d from it along: 0.21 m at the near bank, 0.31 m at the far bank, 0.28 m at an
+ * which moves the ground at distance d from it along: 0.27 m at the near bank, 0.40 m at the far bank, 0.36 m at an
  * island (empirical).
  */
 final class PlacingVariance {
     private static final double LAYING_SD = 0.14;
-    private static final double NEAR_SD = 0.21;
-    private static final double FAR_SD = 0.31;
-    private static final double ISLAND_SD = 0.28;
+    private static final double NEAR_SD = 0.27;
+    private static final double FAR_SD = 0.40;
+    private static final double ISLAND_SD = 0.36;
     private static final double RUN_METRES = 1.5;
 
     private PlacingVariance() {}

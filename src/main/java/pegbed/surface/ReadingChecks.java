@@ -42,10 +42,11 @@ final class ReadingChecks {
             double[] precision = fit.process().inverseDiagonal();
             for (int i = 0; i < real; i++) {
                 double pull = fit.process().alpha()[i];
-                double read = fit.observations().mean[i] + fit.observations().residual[i];
-                double mean = read - pull / precision[i];
+                double read = fit.observations().read(i);
+                double used = fit.observations().mean[i] + fit.observations().residual[i];
+                double mean = used - pull / precision[i];
                 double variance = 1 / precision[i] - GrossErrors.doubtedBy(bottom, fit, i);
-                residual[i] += weight * pull * fit.observationNoise(i);
+                residual[i] += weight * (read - used + pull * fit.observationNoise(i));
                 expected[i] += weight * mean;
                 square[i] += weight * (variance + mean * mean);
             }
@@ -59,7 +60,7 @@ final class ReadingChecks {
                     residual[i],
                     expected[i],
                     Math.sqrt(Math.max(0, square[i] - expected[i] * expected[i])),
-                    observations.mean[i] + observations.residual[i],
+                    observations.read(i),
                     wrong[i]));
         }
         checks.sort(Comparator.comparingInt(ReadingCheck::sounding));

@@ -71,6 +71,11 @@ final class StructureFit {
         return survey;
     }
 
+    /** The same, conditioned on other values of the same observations. */
+    StructureFit on(Observations others) {
+        return new StructureFit(survey, prior.under(0), priors, others, hyper, inputNoise);
+    }
+
     Structure structure() {
         return prior.structure();
     }

@@ -145,10 +145,11 @@ class KnowledgeGradientTest {
             // The probabilities themselves, by plain sampling of the slope and of the depth beside it.
             double worth = 0;
             for (int draw = 0; draw < 4000; draw++) {
-                double gx = random.nextGaussian();
-                double gy = random.nextGaussian();
-                double d = depth
-                        + depthSd * (share * (gx + gy) + Math.sqrt(1 - 2 * share * share) * random.nextGaussian());
+                double factor = Math.pow(2, random.nextInt(3) - 1);
+                double gx = factor * random.nextGaussian();
+                double gy = factor * random.nextGaussian();
+                double rest = factor * random.nextGaussian();
+                double d = depth + depthSd * (share * (gx + gy) + Math.sqrt(1 - 2 * share * share) * rest);
                 double slope = Math.hypot(x + slopeSd * gx, y + slopeSd * gy);
                 worth += FlatSearch.WIDE.bandMetres() >= Math.abs(d - 0.8) && slope <= 0.30 ? 1 : 0;
                 worth += FlatProbability.USUAL.bandMetres() >= Math.abs(d - 0.8) && slope <= 0.20 ? 1 : 0;

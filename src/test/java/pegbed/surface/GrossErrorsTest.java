@@ -66,8 +66,8 @@ class GrossErrorsTest {
         assertTrue(check.wrongProbability() > 0.9);
         assertEquals(truth, check.expectedMetres(), 0.15);
         assertEquals(truth + slip, check.readMetres(), 1e-9);
-        // A tenth of the answer still believes it.
-        assertEquals(truth, bottom.at(place.xMetres(), place.yMetres()).depthMetres(), 0.1 * Math.abs(slip) + 0.12);
+        // A quarter of the answer still half believes it.
+        assertEquals(truth, bottom.at(place.xMetres(), place.yMetres()).depthMetres(), 0.15 * Math.abs(slip) + 0.12);
         assertEquals(30, bottom.soundings());
         for (ReadingCheck other : bottom.readings()) {
             assertTrue(other.sounding() == 15 || other.wrongProbability() == 0, "only that one");
@@ -89,7 +89,8 @@ class GrossErrorsTest {
         }
         assertEquals(0.5, heeding, 1e-12);
         Place place = readings.get(8).place();
-        assertTrue(bottom.at(place.xMetres(), place.yMetres()).sdMetres() > 0.2);
+        double sd = bottom.at(place.xMetres(), place.yMetres()).sdMetres();
+        assertTrue(sd > 0.15, "sd " + sd);
     }
 
     /** A ledge that drops by 1 m within 40 cm is no mistake of whoever plumbed it. */

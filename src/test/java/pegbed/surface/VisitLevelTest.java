@@ -53,6 +53,11 @@ class VisitLevelTest {
                         TestPegs.visit(OptionalDouble.empty(), first), TestPegs.visit(OptionalDouble.empty(), second)));
     }
 
+    /** With every reading as it was read, however doubtful. */
+    private static FittedBottom exactly(Peg peg) throws InputException {
+        return BottomModel.fitExactly(Survey.of(peg), NeighbouringPegs.NONE, Monitor.NONE);
+    }
+
     @Test
     void aSurveyMovedByAConstantIsRecovered() throws InputException {
         for (double shift : new double[] {0.08, -0.15, 0}) {
@@ -80,8 +85,8 @@ class VisitLevelTest {
     void theOffsetIsThatOfTheFormulaByHand() throws InputException {
         List<Reading> first = fan(0, 4, 7);
         List<Reading> second = List.of(exact(5.5, -10, 0.10), exact(6, 15, 0.07));
-        FittedBottom before = TestPegs.fit(TestPegs.bend().withToday(v -> v.withReadings(first)));
-        FittedBottom both = TestPegs.fit(twice(first, second));
+        FittedBottom before = exactly(TestPegs.bend().withToday(v -> v.withReadings(first)));
+        FittedBottom both = exactly(twice(first, second));
         double expected = 0;
         for (int s : both.counting()) {
             Expected two = new Expected(before.fits().get(s), second);
@@ -136,8 +141,8 @@ class VisitLevelTest {
     void theDoubtIsWhatTheWeightsMakeOfTheErrorsAsTheyAreStated() throws InputException {
         List<Reading> first = fan(0, 4, 7);
         List<Reading> second = List.of(exact(5.5, -10, 0.10), exact(6, 15, 0.07));
-        FittedBottom before = TestPegs.fit(TestPegs.bend().withToday(v -> v.withReadings(first)));
-        FittedBottom both = TestPegs.fit(twice(first, second));
+        FittedBottom before = exactly(TestPegs.bend().withToday(v -> v.withReadings(first)));
+        FittedBottom both = exactly(twice(first, second));
         double[] x = second.stream().mapToDouble(r -> r.place().xMetres()).toArray();
         double[] y = second.stream().mapToDouble(r -> r.place().yMetres()).toArray();
         double[] mean = new double[2];
