@@ -24,7 +24,7 @@ import pegbed.surface.survey.Survey;
  *
  * <p>A call may be wrong too, where the bottom itself is steep. So the result is a mixture of the fits with and without
  * the extra variance: those with it have the weight {@value #CALLED_WEIGHT}, {@value #CALLED_WEIGHT_FEW} with fewer
- * than {@value #FEW} readings.
+ * than {@value #FEW} readings. Readings that may be wrong without being called are {@link DoubtfulReadings}.
  */
 final class GrossErrors {
     /** Share of readings that are wrong. */
