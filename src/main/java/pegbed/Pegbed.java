@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.time.Instant;
 import pegbed.cli.ClassPreloading;
 import pegbed.cli.Cli;
+import pegbed.cli.output.StandardOutput;
 import pegbed.model.InputException;
 import pegbed.storage.disk.Folders;
 import pegbed.storage.disk.ProgramLog;
@@ -25,7 +26,7 @@ public final class Pegbed {
         // Pictures are drawn in memory; a DISPLAY that leads to no server is nothing to a command.
         System.setProperty("java.awt.headless", "true");
         ClassPreloading.begin(args);
-        return Cli.run(args, System.out, System.err);
+        return Cli.run(args, new StandardOutput(), System.err);
     }
 
     private static int window(String... files) {

@@ -18,6 +18,7 @@ import pegbed.model.Monitor;
 import pegbed.model.Peg;
 import pegbed.notation.Entry;
 import pegbed.notation.Line;
+import pegbed.notation.LineBounds;
 import pegbed.notation.Notation;
 import pegbed.session.VisitEdits;
 import pegbed.visits.LevelAnswer;
@@ -106,6 +107,7 @@ public final class LevelCommand implements Callable<Integer> {
             if (!(line instanceof Line.ReadingLine)) {
                 throw new InputException("--check takes a reading, such as \"s4 0 5'6\", not '" + typed + "'.");
             }
+            LineBounds.refuse(peg, line, typed);
             String understood = TypedLineWords.of(peg).understood(line);
             peg = Entry.in(peg, line);
             after.add(new AfterCheck(understood, LevelAnswer.of(PegMap.of(peg, Monitor.NONE))));

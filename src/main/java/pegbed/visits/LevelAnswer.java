@@ -3,7 +3,6 @@ package pegbed.visits;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
 import pegbed.findings.PegMap;
 import pegbed.geometry.PegWater;
 import pegbed.geometry.Shapes;
@@ -86,9 +85,7 @@ public record LevelAnswer(
     }
 
     private static List<VisitLevel> levels(Peg peg, FittedBottom bottom) {
-        return IntStream.range(0, peg.visits().size() - 1)
-                .mapToObj(bottom::level)
-                .toList();
+        return peg.visits().size() < 2 ? List.of() : bottom.levels();
     }
 
     /** The one with the most readings in use, the earliest of several. */

@@ -85,7 +85,12 @@ public final class ShelfFiles {
                 moved.takeBack();
                 throw e;
             }
-            moved.removeOriginals();
+            try {
+                moved.removeOriginals();
+            } catch (IOException | SecurityException e) {
+                moved.takeBack();
+                throw e;
+            }
             return target;
         } catch (IOException | SecurityException e) {
             throw new InputException(
@@ -110,7 +115,7 @@ public final class ShelfFiles {
             return bytes;
         } catch (IOException | SecurityException e) {
             throw new InputException(
-                    AtomicFileWriter.name(peg.file()) + " could not be read: " + AtomicFileWriter.reason(e) + ".", e);
+                    AtomicFileWriter.name(peg.file()) + " could not be read: " + AtomicFileWriter.reasonOfReading(e) + ".", e);
         }
     }
 
