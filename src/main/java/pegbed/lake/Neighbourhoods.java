@@ -1,5 +1,8 @@
 package pegbed.lake;
 
+import java.util.Arrays;
+import java.util.stream.IntStream;
+
 /**
  * The soundings that a place is conditioned on: the nearest, but some from every side, so that a dense track does not
  * take all (an octant search: Isaaks & Srivastava 1989, ch. 14). Immutable and thread-safe.
@@ -12,6 +15,9 @@ final class Neighbourhoods {
 
     private static final int FAR = 10;
 
+    /** How far soundings lie apart is looked at for so many of them. */
+    private static final int SAMPLE = 2_000;
+
     private final LakeSoundings soundings;
     private final KdTree tree;
 
@@ -23,6 +29,39 @@ final class Neighbourhoods {
     /** The nearest one first, without regard to sides. */
     int[] nearest(double x, double y, int most) {
         return tree.nearest(x, y, most);
+    }
+
+    /** Metres from a place to the nearest sounding. */
+    double toNearest(double x, double y) {
+        return distance(tree.nearest(x, y, 1)[0], x, y);
+    }
+
+    /**
+     * How far soundings lie apart, metres: the median over them of the mean distance to their neighbours on every side,
+     * so that the distance between tracks counts as well as that along them.
+     */
+    double apart() {
+        int step = 1 + soundings.count / SAMPLE;
+        double[] means = IntStream.iterate(0, i -> i < soundings.count, i -> i + step)
+                .mapToDouble(this::apart)
+                .filter(mean -> mean > 0)
+                .sorted()
+                .toArray();
+        return means.length == 0 ? soundings.spacing : means[means.length / 2];
+    }
+
+    private double apart(int sounding) {
+        double x = soundings.x[sounding];
+        double y = soundings.y[sounding];
+        return Arrays.stream(around(x, y, SIDES + 1))
+                .mapToDouble(i -> distance(i, x, y))
+                .filter(distance -> distance > 0)
+                .average()
+                .orElse(0);
+    }
+
+    private double distance(int sounding, double x, double y) {
+        return Math.hypot(soundings.x[sounding] - x, soundings.y[sounding] - y);
     }
 
     /** So many from around a place, the nearest first; all where there are not so many. */
