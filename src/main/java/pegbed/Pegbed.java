@@ -2,6 +2,8 @@ package pegbed;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.util.Optional;
+import pegbed.cli.ArgumentEncoding;
 import pegbed.cli.ClassPreloading;
 import pegbed.cli.Cli;
 import pegbed.cli.output.StandardOutput;
@@ -19,6 +21,11 @@ public final class Pegbed {
 
     public static void main(String[] args) {
         Thread.setDefaultUncaughtExceptionHandler(new Uncaught());
+        Optional<String> lost = ArgumentEncoding.refusal(args, System.getProperty("sun.jnu.encoding", ""));
+        if (lost.isPresent()) {
+            System.err.println(lost.get());
+            System.exit(Cli.BAD_INPUT);
+        }
         System.exit(Window.isMeant(args) ? window(args) : command(args));
     }
 

@@ -16,7 +16,7 @@ final class Neighbourhoods {
     private static final int FAR = 10;
 
     /** How far soundings lie apart is looked at for so many of them. */
-    private static final int SAMPLE = 2_000;
+    private static final int SAMPLE = 300;
 
     private final LakeSoundings soundings;
     private final KdTree tree;
@@ -37,27 +37,38 @@ final class Neighbourhoods {
     }
 
     /**
-     * How far soundings lie apart, metres: the median over them of the mean distance to their neighbours on every side,
-     * so that the distance between tracks counts as well as that along them.
+     * How far soundings lie apart, metres, where {@value #SAMPLE} of them at most, spread over the water, cover it: the
+     * median over them of the median distance to the nearest on every side. So few, as along a track soundings lie much
+     * closer than tracks do.
      */
     double apart() {
-        int step = 1 + soundings.count / SAMPLE;
-        double[] means = IntStream.iterate(0, i -> i < soundings.count, i -> i + step)
-                .mapToDouble(this::apart)
-                .filter(mean -> mean > 0)
+        int step = 1 + (soundings.count - 1) / SAMPLE;
+        int[] sample =
+                IntStream.iterate(0, i -> i < soundings.count, i -> i + step).toArray();
+        double[] medians = Arrays.stream(sample)
+                .mapToDouble(i -> apart(i, sample))
+                .filter(Double::isFinite)
                 .sorted()
                 .toArray();
-        return means.length == 0 ? soundings.spacing : means[means.length / 2];
+        return medians.length == 0 ? soundings.spacing : medians[medians.length / 2];
     }
 
-    private double apart(int sounding) {
+    /** The median distance to the nearest on every side where there is one; infinite where there is none at all. */
+    private double apart(int sounding, int[] sample) {
         double x = soundings.x[sounding];
         double y = soundings.y[sounding];
-        return Arrays.stream(around(x, y, SIDES + 1))
-                .mapToDouble(i -> distance(i, x, y))
-                .filter(distance -> distance > 0)
-                .average()
-                .orElse(0);
+        double[] nearest = new double[SIDES];
+        Arrays.fill(nearest, Double.POSITIVE_INFINITY);
+        for (int i : sample) {
+            double distance = distance(i, x, y);
+            int side = side(soundings.x[i] - x, soundings.y[i] - y);
+            if (distance > 0 && distance < nearest[side]) {
+                nearest[side] = distance;
+            }
+        }
+        double[] there =
+                Arrays.stream(nearest).filter(Double::isFinite).sorted().toArray();
+        return there.length == 0 ? Double.POSITIVE_INFINITY : there[there.length / 2];
     }
 
     private double distance(int sounding, double x, double y) {
