@@ -9,11 +9,11 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import pegbed.cli.output.LevelJson;
 import pegbed.cli.output.Output;
+import pegbed.cli.output.Progress;
 import pegbed.findings.DoubtSummary;
 import pegbed.findings.PegMap;
 import pegbed.geometry.Doubts;
 import pegbed.model.InputException;
-import pegbed.model.Monitor;
 import pegbed.model.Peg;
 import pegbed.storage.disk.PegFile;
 import pegbed.storage.peg.Opened;
@@ -46,12 +46,15 @@ final class CheckCommand implements Callable<Integer> {
         }
         Doubts.contradiction(peg).ifPresent(found::add);
         PegMap map;
+        Progress progress = new Progress(output.err());
         try {
-            map = PegMap.of(peg, Monitor.NONE);
+            map = PegMap.of(peg, progress.of("Fitting the bottom"));
         } catch (InputException e) {
             // The bottom can't be worked out, often because of what was lost: that must be said all the same.
             found.add(e.getMessage());
             return without(peg, found);
+        } finally {
+            progress.end();
         }
         found.addAll(Doubts.sentences(Doubts.misplaced(peg, map.water())));
         MapWords words = MapWords.of(peg);

@@ -91,6 +91,8 @@ public final class Cli {
     static int run(CommandLine line, String[] args, PrintStream out, PrintStream err, Path ownFolder) {
         line.setOut(escaping(out));
         line.setErr(escaping(err));
+        // A word that begins with @ is a mark or a name, never a file of further arguments.
+        line.setExpandAtFiles(false);
         line.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
         line.setParameterExceptionHandler((e, words) -> {
             e.getCommandLine()

@@ -40,7 +40,8 @@ final class MovedFiles {
             throw e;
         }
         Files.setLastModifiedTime(copy, Files.getLastModifiedTime(original));
-        if (!Arrays.equals(files.read(copy), bytes)) {
+        // The original is read once more, as the first reading of it may have been the wrong one.
+        if (!Arrays.equals(files.read(original), bytes) || !Arrays.equals(files.read(copy), bytes)) {
             throw new FileSystemException(copy.toString(), null, "the copy reads back differently");
         }
     }
