@@ -86,7 +86,9 @@ final class CheckCommand implements Callable<Integer> {
             ObjectNode node = output.object();
             node.put(
                     "readings",
-                    peg.visits().stream().mapToInt(visit -> visit.readings().size()).sum());
+                    peg.visits().stream()
+                            .mapToInt(visit -> visit.readings().size())
+                            .sum());
             ArrayNode list = node.putArray("found");
             found.forEach(list::add);
             output.print(node);

@@ -83,10 +83,7 @@ final class NewCommand implements Callable<Integer> {
                 .withBanks(lines.banks())
                 .withToday(visit -> Visit.EMPTY.withReadings(table.readings()));
         Doubts.refuseBeyondPole(
-                peg,
-                table.readings(),
-                AtomicFileWriter.name(readings),
-                "the length of your longest pole with --reach");
+                peg, table.readings(), AtomicFileWriter.name(readings), "the length of your longest pole with --reach");
         warnIgnored(readings, table.ignoredColumns());
         warnIgnored(banks, lines.ignoredColumns());
         if (!usualRigs) {

@@ -54,9 +54,11 @@ final class WishOptions {
                         within("--margins", margins, 0, LineCounts.MOST, counts.leftMargin()),
                         within("--margins", margins, 0, LineCounts.MOST, counts.rightMargin()),
                         within("--short", shortLines, 0, LineCounts.MOST, counts.shortLines())))
-                .withMost(most("--most-lines", maxLines, LineWishes.MOST, own.lines().most()));
+                .withMost(most(
+                        "--most-lines", maxLines, LineWishes.MOST, own.lines().most()));
         RigWishes rigs = own.rigs()
-                .withMost(most("--most-rigs", maxRigs, RigWishes.MOST, own.rigs().most()))
+                .withMost(
+                        most("--most-rigs", maxRigs, RigWishes.MOST, own.rigs().most()))
                 .withOverdepth(deadDepth ? OptionalDouble.of(0) : own.rigs().overdepthMetres());
         return own.withLines(lines).withRigs(rigs);
     }

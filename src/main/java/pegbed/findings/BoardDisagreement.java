@@ -56,8 +56,7 @@ public record BoardDisagreement(int visit, int earlier, double byBoardMetres, Vi
         return byReadings.readings() >= FEWEST_READINGS
                         && difference > LEAST_METRES
                         && difference > STANDARD_DEVIATIONS * byReadings.sdMetres()
-                ? new Allowed(
-                        without, Optional.of(new BoardDisagreement(visit, earlier, byBoard, byReadings)))
+                ? new Allowed(without, Optional.of(new BoardDisagreement(visit, earlier, byBoard, byReadings)))
                 : new Allowed(bottom, Optional.empty());
     }
 

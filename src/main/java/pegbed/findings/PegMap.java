@@ -64,11 +64,10 @@ public record PegMap(
         Survey survey = Survey.of(peg, water);
         Optional<ForkJoinTask<FittedBottom>> together = neighbours.isEmpty()
                 ? Optional.empty()
-                : Optional.of(ForkJoinPool.commonPool().submit(() -> BottomModel.fit(survey, neighbours, Monitor.NONE)));
+                : Optional.of(
+                        ForkJoinPool.commonPool().submit(() -> BottomModel.fit(survey, neighbours, Monitor.NONE)));
         BoardDisagreement.Allowed alone = BoardDisagreement.in(
-                peg,
-                BottomModel.fit(survey, monitor),
-                other -> BottomModel.fit(Survey.of(other, water), monitor));
+                peg, BottomModel.fit(survey, monitor), other -> BottomModel.fit(Survey.of(other, water), monitor));
         FittedBottom itself = alone.bottom();
         if (together.isEmpty()) {
             return found(peg, water, itself, itself.grid(monitor), itself.readings(), alone.disagreement());
@@ -126,7 +125,15 @@ public record PegMap(
             throws InputException {
         Zones zones = Zones.of(grid, water, peg.pole());
         return new PegMap(
-                peg, water, bottom, grid, zones, DeepestSearch.of(grid, zones), SteepestSlope.of(grid, zones), checks, board);
+                peg,
+                water,
+                bottom,
+                grid,
+                zones,
+                DeepestSearch.of(grid, zones),
+                SteepestSlope.of(grid, zones),
+                checks,
+                board);
     }
 
     /** A peg without what its latest visit read. */

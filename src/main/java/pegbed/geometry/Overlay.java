@@ -18,12 +18,13 @@ public final class Overlay {
         return OverlayNGRobust.overlay(from, other, OverlayNG.DIFFERENCE);
     }
 
-    /** What one shape leaves of another when all of many are taken away; they may overlap, and there may be thousands. */
+    /**
+     * What one shape leaves of another when all of many are taken away; they may overlap, and there may be thousands.
+     */
     public static Geometry difference(Geometry from, List<? extends Geometry> others) {
         if (others.isEmpty()) {
             return from;
         }
-        return difference(
-                from, others.size() == 1 ? others.get(0) : OverlayNGRobust.union(new ArrayList<>(others)));
+        return difference(from, others.size() == 1 ? others.get(0) : OverlayNGRobust.union(new ArrayList<>(others)));
     }
 }

@@ -31,9 +31,7 @@ public final class LakeBottom {
         this.field = field;
         this.learned = learned;
         double apart = field.near().apart();
-        borneMetres = Math.max(
-                NEAR * apart,
-                Math.min(field.covariance().rangeMetres(), FAR * apart));
+        borneMetres = Math.max(NEAR * apart, Math.min(field.covariance().rangeMetres(), FAR * apart));
     }
 
     /**

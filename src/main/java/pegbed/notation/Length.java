@@ -66,7 +66,8 @@ record Length(double metres, Form form) {
         }
         found = text.take(METRIC);
         if (found.isPresent()) {
-            if (found.get().group(1).matches(THOUSANDS) && !found.get().group(2).startsWith("me")
+            if (found.get().group(1).matches(THOUSANDS)
+                    && !found.get().group(2).startsWith("me")
                     && !found.get().group(2).equals("m")) {
                 throw NotationException.about(
                         text.since(from),

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.LineString;
-import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.linearref.LengthIndexedLine;
 import pegbed.geometry.BankLine;
 import pegbed.geometry.PegWater;
@@ -62,7 +61,9 @@ final class BankSoundings {
         return edges;
     }
 
-    /** Points on islands; of very many the first and those further from each other than a distance that leaves enough. */
+    /**
+     * Points on islands; of very many the first and those further from each other than a distance that leaves enough.
+     */
     private static List<Edge> onIslands(PegWater water) {
         List<Edge> all = new ArrayList<>();
         for (int i = 0; i < water.islands().size(); i++) {

@@ -81,8 +81,7 @@ public record LevelAnswer(
         return of(peg, water, bottom, Optional.empty());
     }
 
-    private static LevelAnswer of(
-            Peg peg, PegWater water, FittedBottom bottom, Optional<BoardDisagreement> board) {
+    private static LevelAnswer of(Peg peg, PegWater water, FittedBottom bottom, Optional<BoardDisagreement> board) {
         List<VisitLevel> levels = levels(peg, bottom);
         Optional<VisitLevel> against = against(levels);
         List<CheckReading> checks =

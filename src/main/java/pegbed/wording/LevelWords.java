@@ -108,7 +108,8 @@ public final class LevelWords {
         return "The board disagrees: by it the water stands " + stands(board.byBoardMetres()) + " on "
                 + visit(board.earlier()) + ", by the readings it stands "
                 + stands(board.byReadings().higherMetres())
-                + ", known to " + quantities.depthToQuarterInch(board.byReadings().sdMetres())
+                + ", known to "
+                + quantities.depthToQuarterInch(board.byReadings().sdMetres())
                 + ". The readings are believed; measure the board again, or correct the measure of "
                 + visit(board.visit()) + ".";
     }

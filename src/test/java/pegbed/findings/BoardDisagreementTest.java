@@ -19,7 +19,8 @@ import pegbed.wording.LevelWords;
 class BoardDisagreementTest {
     /** The sample peg, plumbed again at half its places, with the water a few inches higher. */
     private static Peg twice(double higher, double boardError) throws InputException {
-        Peg first = PegFile.read(Path.of("sample-pegs", "tansy-cut-14.peg.json")).peg();
+        Peg first =
+                PegFile.read(Path.of("sample-pegs", "tansy-cut-14.peg.json")).peg();
         Visit visit = first.today();
         List<Reading> again = visit.readings().stream()
                 .limit(13)
@@ -34,8 +35,7 @@ class BoardDisagreementTest {
                         r.extras()))
                 .toList();
         double board = visit.boardToWaterMetres().orElseThrow() - higher + boardError;
-        return first.withVisits(
-                List.of(visit, Visit.EMPTY.withReadings(again).withBoard(OptionalDouble.of(board))));
+        return first.withVisits(List.of(visit, Visit.EMPTY.withReadings(again).withBoard(OptionalDouble.of(board))));
     }
 
     @Test
@@ -48,7 +48,8 @@ class BoardDisagreementTest {
         assertEquals(List.of(), map.suspicious());
         List<String> said = LevelWords.changes(map);
         assertEquals(1, said.size(), said.toString());
-        assertTrue(said.get(0).startsWith("The board disagrees: by it the water stands 3 ft lower than on"), said.get(0));
+        assertTrue(
+                said.get(0).startsWith("The board disagrees: by it the water stands 3 ft lower than on"), said.get(0));
     }
 
     @Test

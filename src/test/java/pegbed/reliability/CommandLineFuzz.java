@@ -17,8 +17,8 @@ import java.util.stream.Stream;
 import pegbed.cli.Cli;
 
 /**
- * Runs commands of random words, but for moves, on a folder of honest and hostile files of their own, and looks that each ends with an exit status
- * and a sentence, and that no file is made that its words do not name.
+ * Runs commands of random words, but for moves, on a folder of honest and hostile files of their own, and looks that
+ * each ends with an exit status and a sentence, and that no file is made that its words do not name.
  */
 final class CommandLineFuzz {
     private static final List<String> COMMANDS = List.of(
@@ -206,8 +206,9 @@ final class CommandLineFuzz {
                     switch (random.nextInt(4)) {
                         case 0 -> OPTIONS.get(random.nextInt(OPTIONS.size()));
                         case 1 -> value(random);
-                        case 2 -> folder.resolve(names.get(random.nextInt(names.size())))
-                                .toString();
+                        case 2 ->
+                            folder.resolve(names.get(random.nextInt(names.size())))
+                                    .toString();
                         default -> OPTIONS.get(random.nextInt(OPTIONS.size())) + "=" + value(random);
                     });
         }

@@ -14,8 +14,7 @@ import org.junit.jupiter.api.io.TempDir;
 class CommandLineFuzzTest {
     @Test
     void anyWordsAreAnswered(@TempDir Path folder) throws IOException {
-        CommandLineFuzz.Result result =
-                CommandLineFuzz.run(Files.createDirectory(folder.resolve("pegs")), 20_000, 1);
+        CommandLineFuzz.Result result = CommandLineFuzz.run(Files.createDirectory(folder.resolve("pegs")), 20_000, 1);
         assertTrue(result.done() > 500 && result.refused() > 10_000, result.toString());
     }
 }

@@ -23,8 +23,8 @@ final class FileModes {
     }
 
     /**
-     * Gives a file the permissions of another, its access control list, and its owner and group where this program may. Nothing if there is no
-     * other.
+     * Gives a file the permissions of another, its access control list, and its owner and group where this program may.
+     * Nothing if there is no other.
      *
      * @throws IOException if the permissions can't be set
      */

@@ -109,7 +109,9 @@ public final class WholeFile {
         }
     }
 
-    /** Removes what commands left in a folder that were killed while they wrote: their processes are no longer there. */
+    /**
+     * Removes what commands left in a folder that were killed while they wrote: their processes are no longer there.
+     */
     private static void sweep(Path folder) {
         try (Stream<Path> files = Files.list(folder)) {
             for (Path file : files.toList()) {

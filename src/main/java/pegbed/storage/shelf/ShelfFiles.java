@@ -127,7 +127,9 @@ public final class ShelfFiles {
             return bytes;
         } catch (IOException | SecurityException e) {
             throw new InputException(
-                    AtomicFileWriter.name(peg.file()) + " could not be read: " + AtomicFileWriter.reasonOfReading(e) + ".", e);
+                    AtomicFileWriter.name(peg.file()) + " could not be read: " + AtomicFileWriter.reasonOfReading(e)
+                            + ".",
+                    e);
         }
     }
 
