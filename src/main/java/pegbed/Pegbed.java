@@ -2,8 +2,11 @@ package pegbed;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.util.Optional;
+import pegbed.cli.ArgumentEncoding;
 import pegbed.cli.ClassPreloading;
 import pegbed.cli.Cli;
+import pegbed.cli.output.StandardOutput;
 import pegbed.model.InputException;
 import pegbed.storage.disk.Folders;
 import pegbed.storage.disk.ProgramLog;
@@ -18,6 +21,11 @@ public final class Pegbed {
 
     public static void main(String[] args) {
         Thread.setDefaultUncaughtExceptionHandler(new Uncaught());
+        Optional<String> lost = ArgumentEncoding.refusal(args, System.getProperty("sun.jnu.encoding", ""));
+        if (lost.isPresent()) {
+            System.err.println(lost.get());
+            System.exit(Cli.BAD_INPUT);
+        }
         System.exit(Window.isMeant(args) ? window(args) : command(args));
     }
 
@@ -25,7 +33,7 @@ public final class Pegbed {
         // Pictures are drawn in memory; a DISPLAY that leads to no server is nothing to a command.
         System.setProperty("java.awt.headless", "true");
         ClassPreloading.begin(args);
-        return Cli.run(args, System.out, System.err);
+        return Cli.run(args, new StandardOutput(), System.err);
     }
 
     private static int window(String... files) {

@@ -4,16 +4,15 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.concurrent.Callable;
 import pegbed.cli.output.Output;
 import pegbed.findings.PegMap;
-import pegbed.geometry.Doubts;
 import pegbed.model.InputException;
 import pegbed.model.Monitor;
 import pegbed.model.Peg;
 import pegbed.notation.Entry;
 import pegbed.notation.Line;
+import pegbed.notation.LineBounds;
 import pegbed.notation.Notation;
 import pegbed.surface.BottomModel;
 import pegbed.surface.survey.Survey;
@@ -29,9 +28,6 @@ import picocli.CommandLine.Parameters;
         mixinStandardHelpOptions = true,
         description = "Adds readings, edges and snags, each typed as one line, such as \"11 -20 4'6 silt\".")
 final class AddCommand implements Callable<Integer> {
-    /** Nearer than this an edge has no direction. */
-    private static final double NEAREST_EDGE_METRES = 0.01;
-
     @Parameters(index = "0", paramLabel = "PEG", description = "The peg file.")
     private Path path;
 
@@ -59,28 +55,6 @@ final class AddCommand implements Callable<Integer> {
         output.out().flush();
         warnOfUnexpected(changed.peg(), changed.answer().readings());
         return 0;
-    }
-
-    /** Refuses what can't be meant: a reading beyond the pole, an edge at the seat itself. */
-    private static void refuseOutOfPlace(Peg peg, Line line, String typed) throws InputException {
-        if (line instanceof Line.ReadingLine reading) {
-            double metres = reading.reading().place().distanceMetres();
-            if (metres > peg.pole().reachMetres() + Doubts.REACH_SLACK_METRES) {
-                throw new InputException(String.format(
-                        Locale.ROOT,
-                        "'%s' is %.1f m out, beyond the pole's %.1f m; type a distance between 0 and %.1f m, or give the peg"
-                                + " a longer pole first.",
-                        typed,
-                        metres,
-                        peg.pole().reachMetres(),
-                        peg.pole().reachMetres()));
-            }
-        }
-        if (line instanceof Line.EdgeLine edge && edge.point().place().distanceMetres() < NEAREST_EDGE_METRES) {
-            throw new InputException("'" + typed
-                    + "' is an edge at the seat itself; type how far out the water's edge is and in which direction, such as"
-                    + " edge 13 20L.");
-        }
     }
 
     /**
@@ -117,7 +91,7 @@ final class AddCommand implements Callable<Integer> {
         int readings = 0;
         for (String typed : lines) {
             Line line = Notation.of(peg).parse(typed);
-            refuseOutOfPlace(peg, line, typed);
+            LineBounds.refuse(peg, line, typed);
             echoes.add(TypedLineWords.of(peg).understood(line));
             peg = Entry.in(peg, line);
             readings += line instanceof Line.ReadingLine ? 1 : 0;

@@ -50,6 +50,9 @@ final class CardCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws InputException {
+        if (file != null && file.toString().isBlank()) {
+            throw new InputException("--out is empty; give the name of a file that ends in .pdf, .png, .svg or .html.");
+        }
         String name = AtomicFileWriter.name(file);
         Peg peg = PegArgument.look(path, output.err()).peg();
         Findings findings = Findings.of(others.map(path, peg, output.err()), wishes.target());

@@ -9,11 +9,11 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import pegbed.cli.output.LevelJson;
 import pegbed.cli.output.Output;
+import pegbed.cli.output.Progress;
 import pegbed.findings.DoubtSummary;
 import pegbed.findings.PegMap;
 import pegbed.geometry.Doubts;
 import pegbed.model.InputException;
-import pegbed.model.Monitor;
 import pegbed.model.Peg;
 import pegbed.storage.disk.PegFile;
 import pegbed.storage.peg.Opened;
@@ -45,7 +45,17 @@ final class CheckCommand implements Callable<Integer> {
             found.addAll(damaged.lost());
         }
         Doubts.contradiction(peg).ifPresent(found::add);
-        PegMap map = PegMap.of(peg, Monitor.NONE);
+        PegMap map;
+        Progress progress = new Progress(output.err());
+        try {
+            map = PegMap.of(peg, progress.of("Fitting the bottom"));
+        } catch (InputException e) {
+            // The bottom can't be worked out, often because of what was lost: that must be said all the same.
+            found.add(e.getMessage());
+            return without(peg, found);
+        } finally {
+            progress.end();
+        }
         found.addAll(Doubts.sentences(Doubts.misplaced(peg, map.water())));
         MapWords words = MapWords.of(peg);
         map.suspicious().forEach(check -> found.add(words.suspiciousWithDoubt(check)));
@@ -64,10 +74,32 @@ final class CheckCommand implements Callable<Integer> {
             });
             output.print(node);
         } else {
-            output.out().println(found.isEmpty() ? "The file is sound and the readings agree." : "To look at:");
-            found.forEach(line -> output.out().println("  " + line));
+            print(found);
             doubt.ifPresent(d -> output.out().println(words.doubt(d)));
         }
         return found.isEmpty() ? 0 : Cli.NO;
+    }
+
+    /** Says what was found where the bottom itself can't be worked out. */
+    private int without(Peg peg, List<String> found) {
+        if (output.json()) {
+            ObjectNode node = output.object();
+            node.put(
+                    "readings",
+                    peg.visits().stream()
+                            .mapToInt(visit -> visit.readings().size())
+                            .sum());
+            ArrayNode list = node.putArray("found");
+            found.forEach(list::add);
+            output.print(node);
+        } else {
+            print(found);
+        }
+        return Cli.NO;
+    }
+
+    private void print(List<String> found) {
+        output.out().println(found.isEmpty() ? "The file is sound and the readings agree." : "To look at:");
+        found.forEach(line -> output.out().println("  " + line));
     }
 }

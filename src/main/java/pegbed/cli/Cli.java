@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.function.Supplier;
 import pegbed.cli.output.EscapingWriter;
+import pegbed.cli.output.StandardOutput;
 import pegbed.model.InputException;
 import pegbed.storage.disk.Folders;
 import pegbed.storage.disk.ProgramLog;
@@ -35,7 +36,10 @@ public final class Cli {
 
     private static final String LOST_OUTPUT =
             "Not all of the answer could be written to standard output: its disk is full,"
-                    + " or what reads it has ended. What the command was to do to files is done.";
+                    + " or it is closed. What the command was to do to files is done.";
+
+    /** What reads standard output has ended, as head does; so end the common tools, by SIGPIPE (128 + 13). */
+    private static final int READER_GONE = 141;
 
     /** The answer is no. */
     public static final int NO = 1;
@@ -87,6 +91,8 @@ public final class Cli {
     static int run(CommandLine line, String[] args, PrintStream out, PrintStream err, Path ownFolder) {
         line.setOut(escaping(out));
         line.setErr(escaping(err));
+        // A word that begins with @ is a mark or a name, never a file of further arguments.
+        line.setExpandAtFiles(false);
         line.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
         line.setParameterExceptionHandler((e, words) -> {
             e.getCommandLine()
@@ -110,6 +116,9 @@ public final class Cli {
         }
         line.getOut().flush();
         if (out.checkError()) {
+            if (out instanceof StandardOutput standard && standard.readerHasGone()) {
+                return READER_GONE;
+            }
             line.getErr().println(LOST_OUTPUT);
             return BAD_INPUT;
         }

@@ -12,12 +12,13 @@ import pegbed.cli.output.AfterCheck;
 import pegbed.cli.output.LevelJson;
 import pegbed.cli.output.LevelText;
 import pegbed.cli.output.Output;
+import pegbed.cli.output.Progress;
 import pegbed.findings.PegMap;
 import pegbed.model.InputException;
-import pegbed.model.Monitor;
 import pegbed.model.Peg;
 import pegbed.notation.Entry;
 import pegbed.notation.Line;
+import pegbed.notation.LineBounds;
 import pegbed.notation.Notation;
 import pegbed.session.VisitEdits;
 import pegbed.visits.LevelAnswer;
@@ -100,19 +101,22 @@ public final class LevelCommand implements Callable<Integer> {
             }
             peg = peg.withToday(visit -> visit.withAfresh(true));
         }
+        Progress progress = new Progress(output.err());
         List<AfterCheck> after = new ArrayList<>();
         for (String typed : checks) {
             Line line = Notation.of(peg).parse(typed);
             if (!(line instanceof Line.ReadingLine)) {
                 throw new InputException("--check takes a reading, such as \"s4 0 5'6\", not '" + typed + "'.");
             }
+            LineBounds.refuse(peg, line, typed);
             String understood = TypedLineWords.of(peg).understood(line);
             peg = Entry.in(peg, line);
-            after.add(new AfterCheck(understood, LevelAnswer.of(PegMap.of(peg, Monitor.NONE))));
+            after.add(new AfterCheck(understood, LevelAnswer.of(PegMap.of(peg, progress.of("Fitting the bottom")))));
         }
         LevelAnswer answer = after.isEmpty()
-                ? LevelAnswer.of(PegMap.of(peg, Monitor.NONE))
+                ? LevelAnswer.of(PegMap.of(peg, progress.of("Fitting the bottom")))
                 : after.get(after.size() - 1).answer();
+        progress.end();
         return new PegArgument.Changed<>(peg, new Answers(after, answer));
     }
 }

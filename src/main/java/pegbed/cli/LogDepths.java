@@ -3,6 +3,7 @@ package pegbed.cli;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
@@ -70,7 +71,7 @@ final class LogDepths {
         return 0;
     }
 
-    private void look(Path points, Output output) throws InputException {
+    private void look(Path points, Output output) throws InputException, IOException {
         if ((points == null) == (grid == null)) {
             throw new InputException(
                     "Give --points P.csv for the depths at places, or --grid 5 for those on a grid of 5 m; "
@@ -85,6 +86,9 @@ final class LogDepths {
         if (grid != null && !(grid >= LakeGrid.LEAST_STEP && grid <= LakeGrid.MOST_STEP)) {
             throw new InputException("--grid is a distance in metres between " + LakeGrid.LEAST_STEP + " and "
                     + LakeGrid.MOST_STEP + ", such as 5; not " + grid + ".");
+        }
+        if (out != null && Files.exists(out) && Files.exists(soundings) && Files.isSameFile(out, soundings)) {
+            throw new InputException("--out is the log itself, which it would write over; give another file.");
         }
         if (placeSd != null && !(placeSd >= 0 && placeSd <= 100)) {
             throw new InputException(

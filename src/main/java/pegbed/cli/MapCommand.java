@@ -93,6 +93,9 @@ final class MapCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws InputException {
+        if (picture.toString().isBlank()) {
+            throw new InputException("--out is empty; give the name of a file that ends in .png or .svg.");
+        }
         String name = AtomicFileWriter.name(picture).toLowerCase(Locale.ROOT);
         if (!name.endsWith(".png") && !name.endsWith(".svg")) {
             throw new InputException("--out: " + AtomicFileWriter.name(picture) + " must end in .png or .svg.");

@@ -2,6 +2,7 @@ package pegbed.cli;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import pegbed.cli.output.Progress;
 import pegbed.findings.NeighbourFits;
 import pegbed.findings.PegMap;
 import pegbed.model.InputException;
@@ -28,6 +29,11 @@ public final class NeighbouringPegsOption {
 
     /** The map of a peg, starting from the other pegs beside its file. */
     PegMap map(Path file, Peg peg, PrintWriter err) throws InputException {
-        return PegMap.of(peg, of(file, peg, err), Monitor.NONE);
+        Progress progress = new Progress(err);
+        try {
+            return PegMap.of(peg, of(file, peg, err), progress.of("Fitting the bottom"));
+        } finally {
+            progress.end();
+        }
     }
 }

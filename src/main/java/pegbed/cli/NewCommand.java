@@ -5,11 +5,13 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import pegbed.cli.output.Output;
+import pegbed.geometry.Doubts;
 import pegbed.model.InputException;
 import pegbed.model.Peg;
 import pegbed.model.PegName;
 import pegbed.model.Pole;
 import pegbed.model.Visit;
+import pegbed.storage.disk.AtomicFileWriter;
 import pegbed.storage.shelf.OwnRigs;
 import pegbed.storage.table.BanksTable;
 import pegbed.storage.table.ReadingsTable;
@@ -80,6 +82,8 @@ final class NewCommand implements Callable<Integer> {
                 .withPole(pole())
                 .withBanks(lines.banks())
                 .withToday(visit -> Visit.EMPTY.withReadings(table.readings()));
+        Doubts.refuseBeyondPole(
+                peg, table.readings(), AtomicFileWriter.name(readings), "the length of your longest pole with --reach");
         warnIgnored(readings, table.ignoredColumns());
         warnIgnored(banks, lines.ignoredColumns());
         if (!usualRigs) {

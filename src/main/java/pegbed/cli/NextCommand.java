@@ -9,6 +9,7 @@ import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import pegbed.cli.output.NeighbouringPegsJson;
 import pegbed.cli.output.Output;
+import pegbed.cli.output.Progress;
 import pegbed.findings.PegMap;
 import pegbed.guidance.CheckAnswer;
 import pegbed.guidance.CheckLine;
@@ -65,7 +66,9 @@ final class NextCommand implements Callable<Integer> {
             peg = peg.withWishes(peg.wishes().withTarget(OptionalDouble.of(Target.metres(target))));
         }
         PegMap map = others.map(path, peg, output.err());
-        List<NextReading> plan = Guidance.plan(map, count, Monitor.NONE);
+        Progress progress = new Progress(output.err());
+        List<NextReading> plan = Guidance.plan(map, count, progress.of("Planning readings"));
+        progress.end();
         Optional<CheckLine> check = CheckLine.offer(map);
         Optional<CheckAnswer> answer = CheckLine.answer(peg, Monitor.NONE);
         if (output.json()) {

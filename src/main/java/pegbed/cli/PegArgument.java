@@ -9,7 +9,6 @@ import pegbed.geometry.Doubts;
 import pegbed.geometry.PegWater;
 import pegbed.model.InputException;
 import pegbed.model.Peg;
-import pegbed.storage.disk.AtomicFileWriter;
 import pegbed.storage.disk.PegFile;
 import pegbed.storage.peg.Fingerprint;
 import pegbed.storage.peg.Opened;
@@ -61,15 +60,22 @@ record PegArgument(Path path, Peg peg, Fingerprint fingerprint) {
     static <A> Changed<A> change(Path path, PrintWriter err, Change<A> change) throws InputException {
         PegArgument tried = change(path);
         Changed<A> first = change.of(tried.peg());
-        try (Closeable alone = PegFile.lock(path)) {
+        Closeable alone = PegFile.lock(path);
+        try {
             PegArgument now = change(path);
             Changed<A> changed = now.fingerprint().equals(tried.fingerprint()) ? first : change.of(now.peg());
             save(path, changed.peg(), to -> PegFile.save(to, changed.peg(), Optional.of(now.fingerprint())), err);
             return changed;
+        } finally {
+            release(alone);
+        }
+    }
+
+    private static void release(Closeable lock) {
+        try {
+            lock.close();
         } catch (IOException e) {
-            throw new InputException(
-                    path.getFileName() + " was saved, but could not be let go of: " + AtomicFileWriter.reason(e) + ".",
-                    e);
+            // Whether it was saved is said by what came before; the lock ends with this program.
         }
     }
 

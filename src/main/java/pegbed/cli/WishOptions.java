@@ -1,6 +1,5 @@
 package pegbed.cli;
 
-import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import pegbed.model.InputException;
@@ -48,25 +47,34 @@ final class WishOptions {
     /** The peg's wishes with what was given here. */
     Wishes over(Wishes own) throws InputException {
         LineCounts counts = own.lines().counts();
-        try {
-            LineWishes lines = own.lines()
-                    .withCounts(new LineCounts(
-                            given(track, counts.track()),
-                            given(across, counts.across()),
-                            given(margins, counts.leftMargin()),
-                            given(margins, counts.rightMargin()),
-                            given(shortLines, counts.shortLines())))
-                    .withMost(maxLines == null ? own.lines().most() : OptionalInt.of(maxLines));
-            RigWishes rigs = own.rigs()
-                    .withMost(maxRigs == null ? own.rigs().most() : OptionalInt.of(maxRigs))
-                    .withOverdepth(deadDepth ? OptionalDouble.of(0) : own.rigs().overdepthMetres());
-            return own.withLines(lines).withRigs(rigs);
-        } catch (IllegalArgumentException e) {
-            throw new InputException(e.getMessage(), e);
-        }
+        LineWishes lines = own.lines()
+                .withCounts(new LineCounts(
+                        within("--track", track, 0, LineCounts.MOST, counts.track()),
+                        within("--across", across, 0, LineCounts.MOST, counts.across()),
+                        within("--margins", margins, 0, LineCounts.MOST, counts.leftMargin()),
+                        within("--margins", margins, 0, LineCounts.MOST, counts.rightMargin()),
+                        within("--short", shortLines, 0, LineCounts.MOST, counts.shortLines())))
+                .withMost(most(
+                        "--most-lines", maxLines, LineWishes.MOST, own.lines().most()));
+        RigWishes rigs = own.rigs()
+                .withMost(
+                        most("--most-rigs", maxRigs, RigWishes.MOST, own.rigs().most()))
+                .withOverdepth(deadDepth ? OptionalDouble.of(0) : own.rigs().overdepthMetres());
+        return own.withLines(lines).withRigs(rigs);
     }
 
-    private static int given(Integer value, int own) {
-        return Optional.ofNullable(value).orElse(own);
+    private static OptionalInt most(String option, Integer value, int most, OptionalInt own) throws InputException {
+        return value == null ? own : OptionalInt.of(within(option, value, 1, most, 1));
+    }
+
+    private static int within(String option, Integer value, int least, int most, int own) throws InputException {
+        if (value == null) {
+            return own;
+        }
+        if (value < least || value > most) {
+            throw new InputException(
+                    option + " takes a number between " + least + " and " + most + "; not " + value + ".");
+        }
+        return value;
     }
 }

@@ -30,6 +30,7 @@ import pegbed.surface.survey.Survey;
  * @param deepest the deepest usable place
  * @param slopes the steepest place of each zone
  * @param checks every reading beside what the peg's other readings make of it, in the survey's order
+ * @param board the board measure that its visit's readings contradict and that is left out of account, if there is one
  */
 public record PegMap(
         Peg peg,
@@ -39,7 +40,8 @@ public record PegMap(
         Zones zones,
         Deepest deepest,
         List<SteepestSlope> slopes,
-        List<ReadingCheck> checks) {
+        List<ReadingCheck> checks,
+        Optional<BoardDisagreement> board) {
     /** From this probability on that a reading is grossly wrong it is suspicious. */
     public static final double SUSPICIOUS = 0.9;
 
@@ -60,16 +62,23 @@ public record PegMap(
     public static PegMap of(Peg peg, NeighbouringPegs neighbours, Monitor monitor) throws InputException {
         PegWater water = PegWater.of(peg);
         Survey survey = Survey.of(peg, water);
-        if (neighbours.isEmpty()) {
-            return of(peg, water, BottomModel.fit(survey, monitor), monitor);
+        Optional<ForkJoinTask<FittedBottom>> together = neighbours.isEmpty()
+                ? Optional.empty()
+                : Optional.of(
+                        ForkJoinPool.commonPool().submit(() -> BottomModel.fit(survey, neighbours, Monitor.NONE)));
+        BoardDisagreement.Allowed alone = BoardDisagreement.in(
+                peg, BottomModel.fit(survey, monitor), other -> BottomModel.fit(Survey.of(other, water), monitor));
+        FittedBottom itself = alone.bottom();
+        if (together.isEmpty()) {
+            return found(peg, water, itself, itself.grid(monitor), itself.readings(), alone.disagreement());
         }
         // Other pegs may be wrong about this one: only its own readings can make a reading suspicious.
-        ForkJoinTask<FittedBottom> alone =
-                ForkJoinPool.commonPool().submit(() -> BottomModel.fit(survey, Monitor.NONE));
-        FittedBottom bottom = BottomModel.fit(survey, neighbours, monitor);
-        BottomGrid grid = bottom.grid(monitor);
-        FittedBottom itself = bottom.lesson().isPresent() ? alone.join() : bottom;
-        return found(peg, water, bottom, grid, itself.readings());
+        FittedBottom bottom = alone.disagreement().isEmpty()
+                ? together.get().join()
+                : BottomModel.fit(
+                        Survey.of(BoardDisagreement.leftOut(peg, alone.disagreement()), water), neighbours, monitor);
+        FittedBottom judge = bottom.lesson().isPresent() ? itself : bottom;
+        return found(peg, water, bottom, bottom.grid(monitor), judge.readings(), alone.disagreement());
     }
 
     /**
@@ -78,7 +87,7 @@ public record PegMap(
      * @throws InputException if the banks can't be used
      */
     public static PegMap of(Peg peg, PegWater water, FittedBottom bottom, Monitor monitor) throws InputException {
-        return found(peg, water, bottom, bottom.grid(monitor), bottom.readings());
+        return found(peg, water, bottom, bottom.grid(monitor), bottom.readings(), Optional.empty());
     }
 
     /**
@@ -93,7 +102,7 @@ public record PegMap(
         if (!withoutToday(peg).equals(withoutToday(other))) {
             return Optional.empty();
         }
-        Survey survey = Survey.of(other, water);
+        Survey survey = Survey.of(BoardDisagreement.leftOut(other, board), water);
         Optional<IncrementalUpdate> one = IncrementalUpdate.of(bottom, grid, survey);
         return one.isEmpty()
                 ? Optional.empty()
@@ -102,15 +111,29 @@ public record PegMap(
                         water,
                         one.get().bottom(),
                         one.get().grid(),
-                        with(one.get().check())));
+                        with(one.get().check()),
+                        board));
     }
 
     private static PegMap found(
-            Peg peg, PegWater water, FittedBottom bottom, BottomGrid grid, List<ReadingCheck> checks)
+            Peg peg,
+            PegWater water,
+            FittedBottom bottom,
+            BottomGrid grid,
+            List<ReadingCheck> checks,
+            Optional<BoardDisagreement> board)
             throws InputException {
         Zones zones = Zones.of(grid, water, peg.pole());
         return new PegMap(
-                peg, water, bottom, grid, zones, DeepestSearch.of(grid, zones), SteepestSlope.of(grid, zones), checks);
+                peg,
+                water,
+                bottom,
+                grid,
+                zones,
+                DeepestSearch.of(grid, zones),
+                SteepestSlope.of(grid, zones),
+                checks,
+                board);
     }
 
     /** A peg without what its latest visit read. */
@@ -135,7 +158,7 @@ public record PegMap(
 
     /** The same bottom, for a peg that differs only in what does not change it, such as its wishes. */
     public PegMap withPeg(Peg other) {
-        return new PegMap(other, water, bottom, grid, zones, deepest, slopes, checks);
+        return new PegMap(other, water, bottom, grid, zones, deepest, slopes, checks, board);
     }
 
     /** Whether another map is of the same bottom and place, made by {@link #withPeg} if it is not the same one. */

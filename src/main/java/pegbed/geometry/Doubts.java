@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import pegbed.model.InputException;
 import pegbed.model.Peg;
 import pegbed.model.Reading;
 import pegbed.model.Visit;
@@ -64,6 +65,32 @@ public final class Doubts {
                     reading.place().angleDegrees()));
         }
         return Optional.empty();
+    }
+
+    /**
+     * Refuses readings from a table that no pole of the peg reaches.
+     *
+     * @param readings in the table's order
+     * @param remedy how to go on if they are right, as the end of a sentence
+     * @throws InputException that names the first
+     */
+    public static void refuseBeyondPole(Peg peg, List<Reading> readings, String table, String remedy)
+            throws InputException {
+        double reach = peg.pole().reachMetres();
+        for (int i = 0; i < readings.size(); i++) {
+            double metres = readings.get(i).place().distanceMetres();
+            if (metres > reach + REACH_SLACK_METRES) {
+                throw new InputException(String.format(
+                        Locale.ROOT,
+                        "%s: reading %d is %.1f m out, beyond the pole's %.1f m; give a distance between 0 and %.1f m, or %s.",
+                        table,
+                        i + 1,
+                        metres,
+                        reach,
+                        reach,
+                        remedy));
+            }
+        }
     }
 
     /** The sentences of the first few, and one that says how many more there are. */

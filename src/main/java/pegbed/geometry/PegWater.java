@@ -79,19 +79,19 @@ public final class PegWater implements BankCoordinates {
         Geometry within = Overlay.intersection(
                 WaterOutline.between(peg, near, far), Shapes.disc(0, 0, reach / Math.cos(Math.PI / 128)));
         Geometry water = Shapes.areas(Overlay.intersection(Shapes.areas(within), WaterOutline.limits(peg)));
-        for (Polygon island : islands) {
-            water = Overlay.difference(water, island);
-        }
+        water = Overlay.difference(water, islands);
         if (water.isEmpty() || water.getDimension() < 2) {
             throw new InputException(
                     "There is no water within reach between these banks; the near bank must lie at the seat"
                             + " and the far bank beyond it, but the near bank " + BankChecks.nearestToSeat(peg.banks())
                             + ".");
         }
-        Geometry fishable = water;
-        for (Hazard hazard : peg.hazards()) {
-            fishable = Overlay.difference(fishable, around(hazard));
+        if (water.getEnvelopeInternal().getMaxY() <= 0) {
+            throw new InputException("All the water between these banks lies behind the seat; y counts from the seat"
+                    + " straight out, so that the far bank has y above 0, such as 13.");
         }
+        Geometry fishable = Overlay.difference(
+                water, peg.hazards().stream().map(PegWater::around).toList());
         return new PegWater(near, far, islands, reach, water, fishable);
     }
 

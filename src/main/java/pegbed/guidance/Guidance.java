@@ -100,8 +100,11 @@ public final class Guidance {
             monitor.check();
             monitor.progress((double) plan.size() / count);
             Place place = plan.get(plan.size() - 1).place();
-            double expected = Math.max(
-                    0, ahead.bottom().at(place.xMetres(), place.yMetres()).depthMetres());
+            double expected = Math.min(
+                    Reading.DEEPEST_METRES,
+                    Math.max(
+                            0,
+                            ahead.bottom().at(place.xMetres(), place.yMetres()).depthMetres()));
             Peg peg = ahead.peg().withReading(Reading.of(place.distanceMetres(), place.angleDegrees(), expected));
             ahead = PegMap.of(peg, map.bottom().neighbours(), monitor);
             if (Candidates.of(peg, ahead.water()).open().isEmpty()) {

@@ -2,6 +2,7 @@ package pegbed.lake;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.locationtech.jts.geom.Geometry;
 import pegbed.model.Monitor;
 import pegbed.surface.prior.Hyperparameters;
@@ -16,12 +17,21 @@ public final class LakeBottom {
     /** Above this standard deviation no depth is given, as on a peg; metres, times the vertical scale. */
     private static final double MOST_SD_METRES = 0.35;
 
+    /** A depth is borne so many times as far from a sounding as soundings lie apart, whatever was learned. */
+    private static final double NEAR = 3;
+
+    /** A learned range is borne out so many times as far at most: a small patch says little of a long range. */
+    private static final double FAR = 10;
+
     private final LakeField field;
     private final boolean learned;
+    private final double borneMetres;
 
     LakeBottom(LakeField field, boolean learned) {
         this.field = field;
         this.learned = learned;
+        double apart = field.near().apart();
+        borneMetres = Math.max(NEAR * apart, Math.min(field.covariance().rangeMetres(), FAR * apart));
     }
 
     /**
@@ -83,14 +93,21 @@ public final class LakeBottom {
         return depths.sdMetres()[place] <= MOST_SD_METRES * scale().vertical() && depths.depthMetres()[place] >= 0;
     }
 
-    /** The bottom at places, in their order. */
+    /**
+     * The bottom at places, in their order. Its standard deviation is infinite further from every sounding than three
+     * times the distance at which soundings lie apart, and than the learned range, or ten times that distance where the
+     * range is longer: a long range learned in a small patch bears no answer far outside it.
+     */
     public LakeDepths depths(double[] xMetres, double[] yMetres, Monitor monitor) {
         double originX = field.soundings().frame.originX();
         double originY = field.soundings().frame.originY();
-        return PartitionOfUnity.depths(
-                field,
-                Arrays.stream(xMetres).map(x -> x - originX).toArray(),
-                Arrays.stream(yMetres).map(y -> y - originY).toArray(),
-                monitor);
+        double[] x = Arrays.stream(xMetres).map(each -> each - originX).toArray();
+        double[] y = Arrays.stream(yMetres).map(each -> each - originY).toArray();
+        LakeDepths depths = PartitionOfUnity.depths(field, x, y, monitor);
+        IntStream.range(0, x.length)
+                .parallel()
+                .filter(i -> field.near().toNearest(x[i], y[i]) > borneMetres)
+                .forEach(i -> depths.sdMetres()[i] = Double.POSITIVE_INFINITY);
+        return depths;
     }
 }

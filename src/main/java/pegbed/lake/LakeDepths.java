@@ -6,7 +6,7 @@ import pegbed.surface.FittedBottom;
  * The bottom of a whole water at many places, in the order in which they were asked. The arrays are not copied.
  *
  * @param depthMetres expected depth, metres
- * @param sdMetres its standard deviation as in {@code Prediction}, metres
+ * @param sdMetres its standard deviation as in {@code Prediction}, metres; infinite where no sounding bears an answer
  * @param slopeX change of depth per metre in x
  * @param slopeY change of depth per metre in y
  */

@@ -25,6 +25,9 @@ public final class LakeGrid {
     /** Rows are answered together up to about so many nodes. */
     private static final int BAND = 250_000;
 
+    /** So many places beside the water are passed over in the time of one node. */
+    private static final double PASSED_OVER = 50;
+
     private final double step;
     private final Geometry area;
     private final Envelope box;
@@ -43,7 +46,8 @@ public final class LakeGrid {
      */
     public static LakeGrid over(LakeBottom bottom, double stepMetres) throws InputException {
         LakeGrid grid = new LakeGrid(bottom.hull().buffer(stepMetres / 2), stepMetres);
-        double nodes = grid.area.getArea() / (stepMetres * stepMetres);
+        // The rows of a long and slanting strip are looked through, which is quick but not free.
+        double nodes = Math.max(grid.area.getArea(), grid.box.getArea() / PASSED_OVER) / (stepMetres * stepMetres);
         if (nodes > MOST_NODES) {
             throw new InputException(String.format(
                     java.util.Locale.ROOT,

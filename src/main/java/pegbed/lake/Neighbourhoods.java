@@ -1,5 +1,8 @@
 package pegbed.lake;
 
+import java.util.Arrays;
+import java.util.stream.IntStream;
+
 /**
  * The soundings that a place is conditioned on: the nearest, but some from every side, so that a dense track does not
  * take all (an octant search: Isaaks & Srivastava 1989, ch. 14). Immutable and thread-safe.
@@ -12,6 +15,9 @@ final class Neighbourhoods {
 
     private static final int FAR = 10;
 
+    /** How far soundings lie apart is looked at for so many of them. */
+    private static final int SAMPLE = 300;
+
     private final LakeSoundings soundings;
     private final KdTree tree;
 
@@ -23,6 +29,50 @@ final class Neighbourhoods {
     /** The nearest one first, without regard to sides. */
     int[] nearest(double x, double y, int most) {
         return tree.nearest(x, y, most);
+    }
+
+    /** Metres from a place to the nearest sounding. */
+    double toNearest(double x, double y) {
+        return distance(tree.nearest(x, y, 1)[0], x, y);
+    }
+
+    /**
+     * How far soundings lie apart, metres, where {@value #SAMPLE} of them at most, spread over the water, cover it: the
+     * median over them of the median distance to the nearest on every side. So few, as along a track soundings lie much
+     * closer than tracks do.
+     */
+    double apart() {
+        int step = 1 + (soundings.count - 1) / SAMPLE;
+        int[] sample =
+                IntStream.iterate(0, i -> i < soundings.count, i -> i + step).toArray();
+        double[] medians = Arrays.stream(sample)
+                .mapToDouble(i -> apart(i, sample))
+                .filter(Double::isFinite)
+                .sorted()
+                .toArray();
+        return medians.length == 0 ? soundings.spacing : medians[medians.length / 2];
+    }
+
+    /** The median distance to the nearest on every side where there is one; infinite where there is none at all. */
+    private double apart(int sounding, int[] sample) {
+        double x = soundings.x[sounding];
+        double y = soundings.y[sounding];
+        double[] nearest = new double[SIDES];
+        Arrays.fill(nearest, Double.POSITIVE_INFINITY);
+        for (int i : sample) {
+            double distance = distance(i, x, y);
+            int side = side(soundings.x[i] - x, soundings.y[i] - y);
+            if (distance > 0 && distance < nearest[side]) {
+                nearest[side] = distance;
+            }
+        }
+        double[] there =
+                Arrays.stream(nearest).filter(Double::isFinite).sorted().toArray();
+        return there.length == 0 ? Double.POSITIVE_INFINITY : there[there.length / 2];
+    }
+
+    private double distance(int sounding, double x, double y) {
+        return Math.hypot(soundings.x[sounding] - x, soundings.y[sounding] - y);
     }
 
     /** So many from around a place, the nearest first; all where there are not so many. */

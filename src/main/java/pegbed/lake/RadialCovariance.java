@@ -28,6 +28,11 @@ final class RadialCovariance {
         constant2 = open.level2 + track * track;
     }
 
+    /** The longer of the ranges over which depths are alike, metres. */
+    double rangeMetres() {
+        return Math.max(Matern.ROOT5 / isotropicRate, Matern.ROOT3 / localRate);
+    }
+
     /** Covariance of depths so far apart, square metres. */
     double at(double distance) {
         double s = isotropicRate * distance;

@@ -10,6 +10,13 @@ final class Check {
         }
     }
 
+    static void within(int value, int least, int most, String name) {
+        if (!(value >= least && value <= most)) {
+            throw new IllegalArgumentException(
+                    name + " must be between " + least + " and " + most + ", not " + value + ".");
+        }
+    }
+
     static void within(double value, double least, double most, String name) {
         if (!(value >= least && value <= most)) {
             throw new IllegalArgumentException(

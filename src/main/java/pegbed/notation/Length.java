@@ -27,6 +27,9 @@ record Length(double metres, Form form) {
     private static final String FEET_SIGN = "(?:'(?!')| *(?:ft|foot|feet)(?!\\p{L})(?:\\.(?!\\d))?)";
     private static final String INCH_SIGN = "(?:\"|''| *(?:inches|inch|ins|in)(?!\\p{L})(?:\\.(?!\\d))?)";
 
+    /** A comma before three digits: in English it parts thousands, elsewhere decimals. */
+    private static final String THOUSANDS = "\\d{1,3},\\d{3}";
+
     private static final Pattern FEET_AND_INCHES = Pattern.compile("(\\d+)" + FEET_SIGN + "(?: *(" + Numbers.FRACTIONAL
             + ")" + INCH_SIGN + "|(" + Numbers.FRACTIONAL + "))" + Text.END);
     private static final Pattern FEET = Pattern.compile("(" + Numbers.FRACTIONAL + ")" + FEET_SIGN + Text.END);
@@ -40,7 +43,7 @@ record Length(double metres, Form form) {
      *
      * @param bareMetres metres that one unit of a bare number stands for
      * @return empty, with nothing read, where there is no length here
-     * @throws NotationException for twelve inches or more beside feet
+     * @throws NotationException for twelve inches or more beside feet, or for a comma that may part thousands
      */
     static Optional<Length> take(Text text, double bareMetres) throws NotationException {
         int from = text.at();
@@ -63,6 +66,15 @@ record Length(double metres, Form form) {
         }
         found = text.take(METRIC);
         if (found.isPresent()) {
+            if (found.get().group(1).matches(THOUSANDS)
+                    && !found.get().group(2).startsWith("me")
+                    && !found.get().group(2).equals("m")) {
+                throw NotationException.about(
+                        text.since(from),
+                        "could be a thousand and more or a decimal; type it without a comma, like "
+                                + found.get().group(1).replace(",", "")
+                                + found.get().group(2) + ".");
+            }
             double metres = switch (found.get().group(2)) {
                 case "cm" -> Numbers.parse(found.get().group(1)) / 100;
                 case "mm" -> Numbers.parse(found.get().group(1)) / 1000;

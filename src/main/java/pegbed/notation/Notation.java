@@ -104,15 +104,30 @@ public final class Notation {
      * @throws NotationException when it can't be read, or something follows it
      */
     public double height(String typed) throws NotationException {
+        return alone(typed, "height", "15in, 1'3 or 38cm");
+    }
+
+    /**
+     * Reads a depth alone, such as one that is sought: {@code 2'9}, {@code 84cm}, a bare number in the peg's unit of
+     * depths.
+     *
+     * @return metres, 0 to 30
+     * @throws NotationException when it can't be read, or something follows it
+     */
+    public double depth(String typed) throws NotationException {
+        return alone(typed, "depth", "2'9, 33in or 84cm");
+    }
+
+    private double alone(String typed, String what, String examples) throws NotationException {
         Text text = new Text(typed);
         if (text.atEnd()) {
-            throw NotationException.saying("", "The height is missing; type it like 15in, 1'3 or 38cm.");
+            throw NotationException.saying("", "The " + what + " is missing; type it like " + examples + ".");
         }
         double metres = depth(text);
         text.skipSeparators();
         if (!text.atEnd()) {
             throw NotationException.about(
-                    text.rest(), "has no place behind a height, which is like 15in, 1'3 or 38cm.");
+                    text.rest(), "has no place behind a " + what + ", which is like " + examples + ".");
         }
         return metres;
     }

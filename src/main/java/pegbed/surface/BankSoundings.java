@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.LineString;
-import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.linearref.LengthIndexedLine;
 import pegbed.geometry.BankLine;
 import pegbed.geometry.PegWater;
@@ -23,6 +22,11 @@ final class BankSoundings {
 
     /** How far beyond the reach the banks still matter, metres. */
     private static final double BEYOND_METRES = 2;
+
+    /** Of more points than this on islands some are left out, so that the exact solver stays quick. */
+    private static final int MOST_ON_ISLANDS = 100;
+
+    private static final double ISLANDS_GROWTH = 1.25;
 
     private BankSoundings() {}
 
@@ -51,16 +55,37 @@ final class BankSoundings {
                 edges.add(new Edge(1, c, 0.1, 0.22));
             }
         });
-        int bank = 2;
-        for (Polygon island : water.islands()) {
-            for (Coordinate c : every(island.getExteriorRing())) {
-                edges.add(new Edge(bank, c, 0.2, 0.2));
-            }
-            bank++;
-        }
+        edges.addAll(onIslands(water));
         edges.removeIf(edge -> given.stream()
                 .anyMatch(s -> Math.hypot(s.xMetres() - edge.x(), s.yMetres() - edge.y()) < GIVEN_METRES));
         return edges;
+    }
+
+    /**
+     * Points on islands; of very many the first and those further from each other than a distance that leaves enough.
+     */
+    private static List<Edge> onIslands(PegWater water) {
+        List<Edge> all = new ArrayList<>();
+        for (int i = 0; i < water.islands().size(); i++) {
+            for (Coordinate c : every(water.islands().get(i).getExteriorRing())) {
+                all.add(new Edge(2 + i, c, 0.2, 0.2));
+            }
+        }
+        List<Edge> kept = all;
+        for (double apart = SPACING_METRES / 10; kept.size() > MOST_ON_ISLANDS; apart *= ISLANDS_GROWTH) {
+            kept = thinned(all, apart);
+        }
+        return kept;
+    }
+
+    private static List<Edge> thinned(List<Edge> edges, double apartMetres) {
+        List<Edge> kept = new ArrayList<>();
+        for (Edge edge : edges) {
+            if (kept.stream().noneMatch(k -> Math.hypot(k.x() - edge.x(), k.y() - edge.y()) < apartMetres)) {
+                kept.add(edge);
+            }
+        }
+        return kept;
     }
 
     /** Points on a bank within reach: at multiples of the spacing for a function of x, so that mirrored is mirrored. */

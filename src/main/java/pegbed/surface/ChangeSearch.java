@@ -5,7 +5,6 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
 import pegbed.model.Monitor;
 import pegbed.surface.posterior.BottomChange;
 import pegbed.surface.survey.Sounding;
@@ -40,6 +39,9 @@ final class ChangeSearch {
     /** Of a visit with more readings than this, the first so many are looked at. */
     private static final int MOST_READINGS = 200;
 
+    /** Of more visits than this the latest so many are looked at, so that a peg fished for years is answered soon. */
+    private static final int MOST_VISITS = 12;
+
     private final FittedBottom bottom;
     private final List<BottomChange> known;
     private final Observations observations;
@@ -57,7 +59,7 @@ final class ChangeSearch {
         FittedBottom bottom = first;
         List<BottomChange> changes = new ArrayList<>();
         while (changes.size() < MOST_CHANGES) {
-            Optional<BottomChange> change = new ChangeSearch(bottom, changes).surest();
+            Optional<BottomChange> change = new ChangeSearch(bottom, changes).surest(monitor);
             if (change.isEmpty() || change.get().probability() < RAISED_FROM) {
                 break;
             }
@@ -102,13 +104,20 @@ final class ChangeSearch {
      * The surest change, whatever its odds; of those that would be raised, the one that explains the readings best,
      * which settles since when it is. Empty if no visit has earlier readings to differ from.
      */
-    Optional<BottomChange> surest() {
+    Optional<BottomChange> surest(Monitor monitor) {
         int earliest = Arrays.stream(observations.sounding)
                 .map(i -> soundings.get(i).visit())
                 .min()
                 .orElse(Integer.MAX_VALUE);
-        return IntStream.range(1, bottom.survey().levels().visits())
+        int[] visits = soundings.stream()
+                .filter(Sounding::isUsed)
+                .mapToInt(Sounding::visit)
                 .filter(since -> since > earliest)
+                .distinct()
+                .sorted()
+                .toArray();
+        return Arrays.stream(visits, Math.max(0, visits.length - MOST_VISITS), visits.length)
+                .peek(since -> monitor.check())
                 .mapToObj(this::since)
                 .flatMap(Optional::stream)
                 .max(Comparator.comparingDouble(Found::raised).thenComparingDouble(Found::logFactor))

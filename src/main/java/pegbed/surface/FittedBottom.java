@@ -197,8 +197,22 @@ public final class FittedBottom {
         return level(survey.shown(), visit);
     }
 
+    /** How the water of the latest visit, where that is shown, stands to that of every earlier one. */
+    public List<VisitLevel> levels() {
+        int latest = survey.levels().visits() - 1;
+        ExpectedReadings expected = ExpectedReadings.of(this, visit -> visit == latest);
+        return IntStream.range(0, latest)
+                .mapToObj(against -> level(latest, against, expected))
+                .toList();
+    }
+
     /** How the water of one visit stands to that of another, from all readings and board measures. */
     public VisitLevel level(int of, int against) {
+        int later = Math.max(of, against);
+        return level(of, against, ExpectedReadings.of(this, visit -> visit == later));
+    }
+
+    private VisitLevel level(int of, int against, ExpectedReadings later) {
         double higher = 0;
         for (int s : counting()) {
             higher += weights[s] * fits.get(s).higher(of, against);
@@ -206,10 +220,7 @@ public final class FittedBottom {
         long readings = survey.soundings().stream()
                 .filter(s -> s.visit() == against && s.isUsed())
                 .count();
-        int later = Math.max(of, against);
-        double sd = of == against
-                ? 0
-                : ExpectedReadings.of(this, visit -> visit == later).levelSd(of, against);
+        double sd = of == against ? 0 : later.levelSd(of, against);
         return new VisitLevel(against, higher, sd, (int) readings);
     }
 

@@ -3,7 +3,7 @@ package pegbed.visits;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
+import pegbed.findings.BoardDisagreement;
 import pegbed.findings.PegMap;
 import pegbed.geometry.PegWater;
 import pegbed.geometry.Shapes;
@@ -26,9 +26,14 @@ import pegbed.surface.survey.Sounding;
  * @param against the earlier visit that counts: the one with the most readings still in use; empty if none has any
  * @param checks readings to take for the level, best first; none where it is known well enough
  * @param changes where the bottom has changed between visits, the surest first
+ * @param board today's board measure, if the readings contradict it
  */
 public record LevelAnswer(
-        List<VisitLevel> levels, Optional<VisitLevel> against, List<CheckReading> checks, List<BottomChange> changes) {
+        List<VisitLevel> levels,
+        Optional<VisitLevel> against,
+        List<CheckReading> checks,
+        List<BottomChange> changes,
+        Optional<BoardDisagreement> board) {
     /** A level known as well as this needs no check: about what a careful reading repeats within, metres. */
     public static final double KNOWN_SD_METRES = 0.015;
 
@@ -68,16 +73,20 @@ public record LevelAnswer(
 
     /** The level of a peg's latest visit. */
     public static LevelAnswer of(PegMap map) {
-        return of(map.peg(), map.water(), map.bottom());
+        return of(map.peg(), map.water(), map.bottom(), map.board());
     }
 
     /** The level of the latest visit of a peg whose bottom is fitted. */
     public static LevelAnswer of(Peg peg, PegWater water, FittedBottom bottom) {
+        return of(peg, water, bottom, Optional.empty());
+    }
+
+    private static LevelAnswer of(Peg peg, PegWater water, FittedBottom bottom, Optional<BoardDisagreement> board) {
         List<VisitLevel> levels = levels(peg, bottom);
         Optional<VisitLevel> against = against(levels);
         List<CheckReading> checks =
                 against.map(level -> checks(peg, water, bottom, level)).orElse(List.of());
-        return new LevelAnswer(levels, against, checks, bottom.changes());
+        return new LevelAnswer(levels, against, checks, bottom.changes(), board);
     }
 
     /** The level of the latest visit against the earlier one that counts; empty if none does. */
@@ -86,9 +95,7 @@ public record LevelAnswer(
     }
 
     private static List<VisitLevel> levels(Peg peg, FittedBottom bottom) {
-        return IntStream.range(0, peg.visits().size() - 1)
-                .mapToObj(bottom::level)
-                .toList();
+        return peg.visits().size() < 2 ? List.of() : bottom.levels();
     }
 
     /** The one with the most readings in use, the earliest of several. */

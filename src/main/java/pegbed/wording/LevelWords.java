@@ -2,6 +2,8 @@ package pegbed.wording;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
+import pegbed.findings.BoardDisagreement;
 import pegbed.findings.Confidence;
 import pegbed.findings.PegMap;
 import pegbed.model.Peg;
@@ -40,11 +42,7 @@ public final class LevelWords {
 
     /** How today's water stands: {@code The water stands 3 in higher than on 2 May 2026, known to ¾ in.} */
     public String level(VisitLevel level) {
-        double higher = level.higherMetres();
-        String how = isSame(higher)
-                ? "as high as"
-                : quantities.depthToHalfInch(Math.abs(higher)) + (higher > 0 ? " higher than" : " lower than");
-        return "The water stands " + how + " on " + visit(level.visit()) + ", known to "
+        return "The water stands " + stands(level.higherMetres()) + " on " + visit(level.visit()) + ", known to "
                 + quantities.depthToQuarterInch(level.sdMetres()) + " (one standard deviation).";
     }
 
@@ -99,7 +97,27 @@ public final class LevelWords {
     /** Where a map shows that the bottom has changed between visits, a sentence each; none where nothing shows it. */
     public static List<String> changes(PegMap map) {
         LevelWords words = new LevelWords(map.peg());
-        return map.bottom().changes().stream().map(words::change).toList();
+        return Stream.concat(
+                        map.board().stream().map(words::board),
+                        map.bottom().changes().stream().map(words::change))
+                .toList();
+    }
+
+    /** That the board disagrees with what was plumbed, and what to do. */
+    public String board(BoardDisagreement board) {
+        return "The board disagrees: by it the water stands " + stands(board.byBoardMetres()) + " on "
+                + visit(board.earlier()) + ", by the readings it stands "
+                + stands(board.byReadings().higherMetres())
+                + ", known to "
+                + quantities.depthToQuarterInch(board.byReadings().sdMetres())
+                + ". The readings are believed; measure the board again, or correct the measure of "
+                + visit(board.visit()) + ".";
+    }
+
+    private String stands(double higher) {
+        return isSame(higher)
+                ? "as high as"
+                : quantities.depthToHalfInch(Math.abs(higher)) + (higher > 0 ? " higher than" : " lower than");
     }
 
     /** By how much the bottom has changed: {@code 4½ in deeper}. */

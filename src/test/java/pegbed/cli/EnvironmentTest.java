@@ -96,7 +96,7 @@ class EnvironmentTest {
                 folder);
         assertEquals(2, status);
         assertEquals(
-                "Not all of the answer could be written to standard output: its disk is full, or what reads it has ended."
+                "Not all of the answer could be written to standard output: its disk is full, or it is closed."
                         + " What the command was to do to files is done.",
                 err.toString(StandardCharsets.UTF_8).strip());
     }

@@ -38,7 +38,7 @@ class RefusedLinesTest {
     void aReadingBeyondThePole() throws IOException {
         assertRefused(
                 List.of("add", peg, "5 0 4'6", "100 5 4'6"),
-                "'100 5 4'6' is 100.0 m out, beyond the pole's 16.0 m; type a distance between 0 and 16.0 m, or give the"
+                "\"100 5 4'6\" is 100.0 m out, beyond the pole's 16.0 m; type a distance between 0 and 16.0 m, or give the"
                         + " peg a longer pole first.");
         assertEquals(0, Ran.pegbed("add", peg, "16 5 4'").status());
     }
@@ -47,7 +47,7 @@ class RefusedLinesTest {
     void anEdgeAtTheSeat() throws IOException {
         assertRefused(
                 List.of("add", peg, "edge 0 0"),
-                "'edge 0 0' is an edge at the seat itself; type how far out the water's edge is and in which direction,"
+                "\"edge 0 0\" is an edge at the seat itself; type how far out the water's edge is and in which direction,"
                         + " such as edge 13 20L.");
     }
 
@@ -55,7 +55,96 @@ class RefusedLinesTest {
     void aTargetWithABottom() throws IOException {
         assertRefused(
                 List.of("lines", peg, "--target", "2'9 silt"),
-                "--target: '2'9 silt' is not a depth; give metres as 0.84, or a unit as 2'9, 33in or 84cm.");
+                "--target: \"silt\" has no place behind a depth, which is like 2'9, 33in or 84cm.");
+        assertRefused(
+                List.of("lines", peg, "--target", ""),
+                "--target is empty; give metres as 0.84, or a unit as 2'9, 33in or 84cm.");
+    }
+
+    @Test
+    void aSnagThatCoversTheWater() throws IOException {
+        assertRefused(
+                List.of("add", peg, "snag 9 20R 100"),
+                "\"snag 9 20R 100\" is a snag 200 m wide; type a radius of 10 m at most, such as snag 9 20R 0.5.");
+    }
+
+    @Test
+    void aCheckBeyondThePole() throws IOException {
+        assertRefused(
+                List.of("level", peg, "--check", "100m 0 1m"),
+                "\"100m 0 1m\" is 100.0 m out, beyond the pole's 16.0 m; type a distance between 0 and 16.0 m, or give the"
+                        + " peg a longer pole first.");
+    }
+
+    @Test
+    void aThousandThatMayBeADecimal() throws IOException {
+        assertRefused(
+                List.of("add", peg, "6 0 1,250mm"),
+                "\"1,250mm\" could be a thousand and more or a decimal; type it without a comma, like 1250mm.");
+        assertEquals(0, Ran.pegbed("add", peg, "6 0 1,25m").status());
+    }
+
+    @Test
+    void countsNameTheirOption() throws IOException {
+        assertRefused(List.of("lines", peg, "--track", "99"), "--track takes a number between 0 and 6; not 99.");
+        assertRefused(List.of("lines", peg, "--most-rigs", "0"), "--most-rigs takes a number between 1 and 12; not 0.");
+    }
+
+    @Test
+    void namesThatAreEmpty() throws IOException {
+        assertRefused(
+                List.of("map", peg, "--out", ""), "--out is empty; give the name of a file that ends in .png or .svg.");
+        assertRefused(
+                List.of("card", peg, "--out", ""),
+                "--out is empty; give the name of a file that ends in .pdf, .png, .svg or .html.");
+        assertRefused(List.of("check", ""), "The name of the peg file is empty; give one, such as peg9.peg.json.");
+    }
+
+    private List<Object> made(String readings, String banks) throws IOException {
+        Path r = Files.writeString(folder.resolve("r.csv"), readings);
+        Path b = Files.writeString(folder.resolve("b.csv"), banks);
+        return List.of("new", folder.resolve("new.peg.json"), "--readings", r, "--banks", b);
+    }
+
+    private static final String BANKS = "bank,x_m,y_m\nnear,-8,0.5\nnear,8,0.5\nfar,-8,12\nfar,8,12\n";
+
+    @Test
+    void tablesOfWhatCannotBeMeant() throws IOException {
+        assertRefused(
+                made("distance_m,angle_deg,depth_m\n5,0,1.2\n100,0,1.2\n", BANKS),
+                "r.csv: reading 2 is 100.0 m out, beyond the pole's 16.0 m; give a distance between 0 and 16.0 m, or the"
+                        + " length of your longest pole with --reach.");
+        assertRefused(
+                made("distance_m,angle_deg,depth_mm\n5,0,\"1,250\"\n", BANKS),
+                "r.csv, line 2, column depth_mm: \"1,250\" could be a thousand and more or a decimal; right is, for"
+                        + " example, 1250.");
+        assertRefused(
+                made(
+                        "distance_m,angle_deg,depth_m\n5,180,1\n",
+                        "bank,x_m,y_m\nnear,-8,-4\nnear,8,-4\nfar,-8,-2\nfar,8,-2\n"),
+                "All the water between these banks lies behind the seat; y counts from the seat straight out, so that the"
+                        + " far bank has y above 0, such as 13.");
+        assertFalse(Files.exists(folder.resolve("new.peg.json")));
+    }
+
+    @Test
+    void aPegFileOrTheLogItselfAsTheFileToWrite() throws IOException {
+        Path log = Files.writeString(folder.resolve("log.csv"), "x_m,y_m,depth_m\n0,0,1\n3,0,1.1\n0,3,1.2\n");
+        assertRefused(
+                List.of("depths", "--soundings", log, "--grid", "5", "--out", log),
+                "--out is the log itself, which it would write over; give another file.");
+        assertRefused(
+                List.of("depths", "--soundings", log, "--grid", "5", "--out", peg),
+                "peg.peg.json is the name of a peg file and is not written over; give another.");
+    }
+
+    @Test
+    void aCheckTellsTheDamageThatLostTheBanks() throws IOException {
+        Files.writeString(peg, Files.readString(peg).replaceFirst("\"near_bank\": \\[", "\"near_bank\": [[[["));
+        Ran ran = Ran.pegbed("check", peg);
+        assertEquals(1, ran.status(), ran.err());
+        assertTrue(ran.out().contains("The file is damaged at line "), ran.out());
+        assertTrue(ran.out().contains("The near bank has no points"), ran.out());
     }
 
     @Test

@@ -2,9 +2,11 @@ package pegbed.launcher;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
 import java.nio.channels.FileChannel;
+import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -90,6 +92,29 @@ class StartTest {
         assertEquals("", whole.err());
         assertTrue(whole.out().startsWith("{") && whole.out().endsWith("}\n"), whole.out());
         assertAsEver();
+    }
+
+    @Test
+    void lettersComeThroughWithoutALocale() throws IOException, InterruptedException {
+        // The test itself must be able to name the file.
+        assumeTrue(Charset.forName(System.getProperty("sun.jnu.encoding")).equals(StandardCharsets.UTF_8));
+        for (String locale : List.of("C", "POSIX", "")) {
+            Path peg = Files.copy(PEG, work.resolve("für.peg.json"));
+            try {
+                Ended ended = Ended.of(
+                        work,
+                        Map.of("JAVA_HOME", System.getProperty("java.home"), "LC_ALL", locale, "LANG", ""),
+                        List.of(program.resolve("pegbed").toString(), "add", "für.peg.json", "5 0 5'8 für"));
+                assertEquals(0, ended.status(), ended.err());
+                assertTrue(ended.out().contains("note: für"), ended.out());
+                assertTrue(Files.readString(peg).contains("\"note\": \"für\""), locale);
+            } finally {
+                Files.delete(peg);
+                Files.delete(work.resolve(".pegbed-earlier/für.peg.json.1"));
+                Files.delete(work.resolve(".pegbed-earlier/für.peg.json.lock"));
+                Files.delete(work.resolve(".pegbed-earlier"));
+            }
+        }
     }
 
     @Test

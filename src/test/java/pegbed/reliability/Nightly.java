@@ -13,9 +13,9 @@ import pegbed.session.LongUse;
 
 /**
  * The long runs whose short forms are in the tests: {@code kills}, {@code faults}, {@code races}, {@code full} (on a
- * small disk), {@code fuzz}, {@code large}, {@code long}, each with how often and the seed of the first; {@code all}
- * does them all but {@code full}, as often as {@code docs/reliability.md} states. Prints a line for each; ends with an
- * error at the first thing lost.
+ * small disk), {@code fuzz}, {@code words}, {@code large}, {@code long}, each with how often and the seed of the first;
+ * {@code all} does them all but {@code full}, as often as {@code docs/reliability.md} states. Prints a line for each;
+ * ends with an error at the first thing lost.
  */
 public final class Nightly {
     private Nightly() {}
@@ -35,6 +35,7 @@ public final class Nightly {
             run("faults", folder, 300 * times, seed);
             run("races", folder, 1_000 * times, seed);
             run("fuzz", folder, 1_000_000 * times, seed);
+            run("words", folder, 20_000 * times, seed);
             run("large", folder, times, seed);
             run("long", folder, 100_000 * times, seed);
         } else {
@@ -51,6 +52,7 @@ public final class Nightly {
             case "races" -> System.out.println("confirmed by two processes: " + Races.run(folder, times));
             case "full" -> System.out.println(SmallDisk.run(folder, times, seed));
             case "fuzz" -> System.out.println(Fuzz.run(times, seed, 10_000_000));
+            case "words" -> System.out.println(CommandLineFuzz.run(folder, times, seed));
             case "large" -> LargeFiles.run(folder).forEach((file, answer) -> System.out.println(file + ": " + answer));
             case "long" -> System.out.println(LongUse.run(folder, times));
             default -> throw new IllegalArgumentException("There is no run " + what + ".");

@@ -49,6 +49,7 @@ public final class LevelJson {
             node.put("words", words.check(check));
             node.put("why", words.why(check));
         }
+        answer.board().ifPresent(board -> root.put("board_disagrees", words.board(board)));
         root.set("changes", changes(peg, answer.changes()));
         return root;
     }

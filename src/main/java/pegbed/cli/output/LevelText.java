@@ -37,6 +37,7 @@ public final class LevelText {
         if (today.afresh()) {
             out.println("The bottom was dug out before this visit: earlier readings are kept and not used.");
         }
+        answer.board().ifPresent(board -> out.println("! " + words.board(board)));
         answer.changes().forEach(change -> out.println("! " + words.change(change)));
         if (!answer.checks().isEmpty()) {
             out.println("To know it better");

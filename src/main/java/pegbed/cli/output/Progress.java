@@ -6,21 +6,34 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import pegbed.model.Monitor;
 
-/** Shows on standard error how far long work is, where that is a terminal; else it is silent. */
+/**
+ * Shows on standard error how far work is that takes longer than two seconds, where that is a terminal; else it is
+ * silent.
+ */
 public final class Progress {
     private static final Path STANDARD_ERROR = Path.of("/proc/self/fd/2");
 
+    /** Shorter work than this says nothing. */
+    private static final long QUIET_NANOSECONDS = 2_000_000_000L;
+
     private final PrintWriter err;
     private final boolean isTerminal;
+    private final long quietNanoseconds;
+    private final long begun = System.nanoTime();
     private int shown = -1;
 
     public Progress(PrintWriter err) {
-        this(err, isTerminal());
+        this(err, isTerminal(), QUIET_NANOSECONDS);
     }
 
     public Progress(PrintWriter err, boolean isTerminal) {
+        this(err, isTerminal, 0);
+    }
+
+    private Progress(PrintWriter err, boolean isTerminal, long quietNanoseconds) {
         this.err = err;
         this.isTerminal = isTerminal;
+        this.quietNanoseconds = quietNanoseconds;
     }
 
     /** There is a console, and where the system shows what standard error is, it is a device and no file or pipe. */
@@ -55,7 +68,7 @@ public final class Progress {
     }
 
     private synchronized void show(String work, int percent) {
-        if (isTerminal && percent > shown) {
+        if (isTerminal && percent > shown && System.nanoTime() - begun > quietNanoseconds) {
             shown = percent;
             err.print("\r" + work + ": " + percent + " % ");
             err.flush();

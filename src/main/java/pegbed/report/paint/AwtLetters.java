@@ -46,7 +46,10 @@ public final class AwtLetters implements TextMeasure {
         if (known != null) {
             return known;
         }
-        TextLayout layout = new TextLayout(words, font(lettering), CONTEXT);
+        Font font = font(lettering);
+        // The logical face is made of all faces of the system that Java knows of.
+        String named = MissingSigns.named(words, font::canDisplay);
+        TextLayout layout = new TextLayout(named.isEmpty() ? " " : named, font, CONTEXT);
         Line line = new Line(layout.getAdvance(), layout.getOutline(null));
         if (LINES.size() >= MAX_LINES) {
             LINES.clear();

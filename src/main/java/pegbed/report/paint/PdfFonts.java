@@ -20,8 +20,6 @@ import pegbed.report.drawing.TextMeasure;
  */
 public final class PdfFonts implements TextMeasure {
     private static final String FOLDER = "/pegbed/report/fonts/";
-    private static final int MISSING = 0xFFFD;
-
     private final TrueTypeFont plain = load("DejaVuSans.ttf");
     private final TrueTypeFont bold = load("DejaVuSans-Bold.ttf");
 
@@ -41,17 +39,13 @@ public final class PdfFonts implements TextMeasure {
     }
 
     /**
-     * Words in the order in which they are seen, from left to right, with a box for every sign that the face lacks.
+     * Words in the order in which they are seen, from left to right, with the name of every sign that the face lacks.
      * Runs from right to left are turned round; letters that change their shape by their neighbours keep their bare
      * one.
      */
     String shown(String words, Lettering lettering) {
         CmapLookup glyphs = glyphs(face(lettering));
-        StringBuilder known = new StringBuilder();
-        words.codePoints()
-                .map(sign -> glyphs.getGlyphId(sign) == 0 ? MISSING : sign)
-                .forEach(known::appendCodePoint);
-        String text = known.toString();
+        String text = MissingSigns.named(words, sign -> glyphs.getGlyphId(sign) != 0);
         if (!Bidi.requiresBidi(text.toCharArray(), 0, text.length())) {
             return text;
         }

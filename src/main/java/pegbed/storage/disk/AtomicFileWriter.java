@@ -75,11 +75,14 @@ public final class AtomicFileWriter {
                 throw new AccessDeniedException(target.toString());
             }
             if (before.isPresent()) {
-                try (Closeable alone = files.lock(lockFile(target))) {
+                Closeable alone = files.lock(lockFile(target));
+                try {
                     sweep(target);
                     Optional<byte[]> now = contents(target);
                     refuseIfChanged(name, now, expected);
                     replace(name, target, now, bytes);
+                } finally {
+                    release(alone);
                 }
             } else {
                 replace(name, target, before, bytes);
@@ -116,6 +119,14 @@ public final class AtomicFileWriter {
             return files.lock(lockFile(target));
         } catch (IOException | UncheckedIOException | SecurityException e) {
             throw new InputException(name(path) + " could not be changed: " + reason(e) + ".", e);
+        }
+    }
+
+    private static void release(Closeable lock) {
+        try {
+            lock.close();
+        } catch (IOException e) {
+            // What was saved is saved, and what was not has its own sentence; the lock ends with this program.
         }
     }
 
@@ -265,6 +276,13 @@ public final class AtomicFileWriter {
     /** The last name of a path; the whole path where it has none. */
     public static String name(Path path) {
         return path.getFileName() == null ? path.toString() : path.getFileName().toString();
+    }
+
+    /** Why a file could not be read, in words that end a sentence. */
+    public static String reasonOfReading(Exception e) {
+        return e instanceof AccessDeniedException
+                ? "you are not allowed to read it; ask who owns it, or give another"
+                : reason(e);
     }
 
     /** Why the disk refused, in words that end a sentence. */

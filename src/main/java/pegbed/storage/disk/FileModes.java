@@ -3,6 +3,7 @@ package pegbed.storage.disk;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.AclFileAttributeView;
 import java.nio.file.attribute.FileAttribute;
 import java.nio.file.attribute.PosixFileAttributeView;
 import java.nio.file.attribute.PosixFileAttributes;
@@ -22,13 +23,17 @@ final class FileModes {
     }
 
     /**
-     * Gives a file the permissions of another, and its owner and group where this program may. Nothing if there is no
-     * other.
+     * Gives a file the permissions of another, its access control list, and its owner and group where this program may.
+     * Nothing if there is no other.
      *
      * @throws IOException if the permissions can't be set
      */
     static void copy(Path from, Path to) throws IOException {
-        if (!Files.exists(from) || view(from) == null) {
+        if (!Files.exists(from)) {
+            return;
+        }
+        copyList(from, to);
+        if (view(from) == null) {
             return;
         }
         PosixFileAttributes wanted = view(from).readAttributes();
@@ -45,6 +50,17 @@ final class FileModes {
             // Only the system's own account may give files away.
         }
         view.setPermissions(wanted.permissions());
+    }
+
+    /**
+     * Gives a file the access control list of another, where the Java runtime knows of one (NTFS, NFSv4 on some
+     * systems); of POSIX lists, such as setfacl makes, it does not.
+     */
+    private static void copyList(Path from, Path to) throws IOException {
+        AclFileAttributeView wanted = Files.getFileAttributeView(from, AclFileAttributeView.class);
+        if (wanted != null) {
+            Files.getFileAttributeView(to, AclFileAttributeView.class).setAcl(wanted.getAcl());
+        }
     }
 
     private static PosixFileAttributeView view(Path path) {

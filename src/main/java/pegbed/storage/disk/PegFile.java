@@ -34,6 +34,9 @@ public final class PegFile {
 
     public static Opened read(Path path, FileOps files) throws InputException {
         String name = AtomicFileWriter.name(path);
+        if (path.toString().isBlank()) {
+            throw new InputException("The name of the peg file is empty; give one, such as peg9.peg.json.");
+        }
         if (files.isFolder(path)) {
             throw new InputException(name + " is a folder; give the name of a peg file in it, such as peg9.peg.json.");
         }
@@ -42,7 +45,7 @@ public final class PegFile {
         } catch (NoSuchFileException e) {
             throw new InputException("There is no file " + path + ".", e);
         } catch (IOException | SecurityException e) {
-            throw new InputException(name + " could not be read: " + AtomicFileWriter.reason(e) + ".", e);
+            throw new InputException(name + " could not be read: " + AtomicFileWriter.reasonOfReading(e) + ".", e);
         }
     }
 

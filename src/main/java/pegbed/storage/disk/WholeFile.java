@@ -4,6 +4,7 @@ import java.io.BufferedWriter;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.OutputStreamWriter;
+import java.io.UncheckedIOException;
 import java.io.Writer;
 import java.nio.channels.Channels;
 import java.nio.charset.StandardCharsets;
@@ -15,6 +16,9 @@ import java.nio.file.StandardOpenOption;
 import java.util.EnumSet;
 import java.util.Set;
 import java.util.UUID;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import pegbed.model.InputException;
 
 /**
@@ -24,6 +28,9 @@ import pegbed.model.InputException;
  */
 public final class WholeFile {
     private static final int MOST_LINKS = 40;
+
+    /** The name of a file that is being written, with its writer's process. */
+    private static final Pattern LEFT = Pattern.compile("\\.pegbed-(\\d{1,18})-[0-9a-f-]{36}\\.tmp");
 
     private WholeFile() {}
 
@@ -78,7 +85,11 @@ public final class WholeFile {
                 throw new InputException(
                         "There is no folder " + folder + "; make it first or write " + name + " elsewhere.");
             }
-            fresh = folder.resolve(".pegbed" + UUID.randomUUID() + ".tmp");
+            if (AtomicFileWriter.name(target).endsWith(PegFile.ENDING)) {
+                throw new InputException(name + " is the name of a peg file and is not written over; give another.");
+            }
+            sweep(folder);
+            fresh = folder.resolve(".pegbed-" + ProcessHandle.current().pid() + "-" + UUID.randomUUID() + ".tmp");
             // Long work is more often ended by the person than by itself.
             fresh.toFile().deleteOnExit();
             Set<StandardOpenOption> options = EnumSet.of(StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
@@ -95,6 +106,23 @@ public final class WholeFile {
             if (fresh != null) {
                 deleteQuietly(fresh);
             }
+        }
+    }
+
+    /**
+     * Removes what commands left in a folder that were killed while they wrote: their processes are no longer there.
+     */
+    private static void sweep(Path folder) {
+        try (Stream<Path> files = Files.list(folder)) {
+            for (Path file : files.toList()) {
+                Matcher left = LEFT.matcher(AtomicFileWriter.name(file));
+                if (left.matches()
+                        && ProcessHandle.of(Long.parseLong(left.group(1))).isEmpty()) {
+                    deleteQuietly(file);
+                }
+            }
+        } catch (IOException | UncheckedIOException | SecurityException e) {
+            // What was left takes room only.
         }
     }
 

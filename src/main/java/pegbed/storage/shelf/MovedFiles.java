@@ -5,9 +5,12 @@ import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import pegbed.model.InputException;
@@ -37,7 +40,8 @@ final class MovedFiles {
             throw e;
         }
         Files.setLastModifiedTime(copy, Files.getLastModifiedTime(original));
-        if (!Arrays.equals(files.read(copy), bytes)) {
+        // The original is read once more, as the first reading of it may have been the wrong one.
+        if (!Arrays.equals(files.read(original), bytes) || !Arrays.equals(files.read(copy), bytes)) {
             throw new FileSystemException(copy.toString(), null, "the copy reads back differently");
         }
     }
@@ -56,9 +60,10 @@ final class MovedFiles {
     /**
      * Removes the originals once the names of the copies are on the disk too.
      *
-     * @throws InputException if one can't be removed; the sentence says what lies where
+     * @throws IOException if the first, the peg itself, can't be removed; nothing has been removed then
+     * @throws InputException if a later one can't be removed; the sentence says what lies where
      */
-    void removeOriginals() throws InputException {
+    void removeOriginals() throws IOException, InputException {
         Set<Path> folders = new LinkedHashSet<>();
         copies.values().forEach(copy -> folders.add(copy.toAbsolutePath().getParent()));
         for (Path folder : folders) {
@@ -68,13 +73,22 @@ final class MovedFiles {
                 // Some systems can't force a folder; the bytes of the copies are on the disk all the same.
             }
         }
-        for (Map.Entry<Path, Path> each : copies.entrySet()) {
+        // The peg itself, which was copied last, goes first: until it has gone everything can be taken back.
+        List<Map.Entry<Path, Path>> each = new ArrayList<>(copies.entrySet());
+        Collections.reverse(each);
+        for (int i = 0; i < each.size(); i++) {
+            Path original = each.get(i).getKey();
             try {
-                files.delete(each.getKey());
+                files.delete(original);
             } catch (IOException | SecurityException e) {
+                if (i == 0) {
+                    throw e;
+                }
                 throw new InputException(
-                        "All was copied to " + each.getValue().toAbsolutePath().getParent() + ", but " + each.getKey()
-                                + " could not be removed: " + AtomicFileWriter.reason(e) + ".",
+                        AtomicFileWriter.name(each.get(0).getKey()) + " is now in "
+                                + each.get(0).getValue().toAbsolutePath().getParent()
+                                + " with its earlier versions, but " + original
+                                + " could not be removed here: " + AtomicFileWriter.reason(e) + ".",
                         e);
             }
         }

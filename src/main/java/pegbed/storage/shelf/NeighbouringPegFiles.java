@@ -164,7 +164,7 @@ public record NeighbouringPegFiles(List<Peg> pegs, List<String> passedOver) {
             }
         } catch (IOException e) {
             throw new InputException(
-                    name + " could not be read and was passed over: " + AtomicFileWriter.reason(e) + ".", e);
+                    name + " could not be read and was passed over: " + AtomicFileWriter.reasonOfReading(e) + ".", e);
         }
         try {
             if (PegFile.read(file) instanceof Opened.Whole sound) {

@@ -143,7 +143,7 @@ public final class Shelf {
             return ShelfPeg.unreadable(
                     file,
                     Fingerprint.of(new byte[0]),
-                    AtomicFileWriter.name(file) + " could not be read: " + AtomicFileWriter.reason(e) + ".");
+                    AtomicFileWriter.name(file) + " could not be read: " + AtomicFileWriter.reasonOfReading(e) + ".");
         }
         try {
             Opened opened = PegReader.read(AtomicFileWriter.name(file), bytes);

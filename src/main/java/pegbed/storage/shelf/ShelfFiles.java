@@ -30,13 +30,17 @@ public final class ShelfFiles {
      * @throws InputException if the file was changed by another, is damaged, or can't be saved
      */
     public static void rename(ShelfPeg peg, PegName name) throws InputException {
-        Opened opened = PegFile.read(peg.file());
+        rename(peg, name, FileOps.DISK);
+    }
+
+    static void rename(ShelfPeg peg, PegName name, FileOps files) throws InputException {
+        Opened opened = PegFile.read(peg.file(), files);
         refuseIfChanged(peg, opened.fingerprint());
         if (opened instanceof Opened.Recovered damaged) {
             throw new InputException(AtomicFileWriter.name(peg.file()) + " is damaged at " + damaged.where()
                     + " and was not renamed; open it first to see what could be recovered.");
         }
-        PegFile.save(peg.file(), opened.peg().withName(name), Optional.of(peg.fingerprint()));
+        PegFile.save(peg.file(), opened.peg().withName(name), Optional.of(peg.fingerprint()), files);
     }
 
     /**
@@ -46,9 +50,13 @@ public final class ShelfFiles {
      * @throws InputException if the file was changed by another or can't be copied
      */
     public static Path duplicate(ShelfPeg peg) throws InputException {
+        return duplicate(peg, FileOps.DISK);
+    }
+
+    static Path duplicate(ShelfPeg peg, FileOps files) throws InputException {
         byte[] bytes = unchanged(peg);
         Path copy = free(peg.file().resolveSibling(stem(peg.file()) + "-copy" + PegFile.ENDING));
-        new AtomicFileWriter(FileOps.DISK).create(copy, bytes);
+        new AtomicFileWriter(files).create(copy, bytes);
         return copy;
     }
 
@@ -85,7 +93,12 @@ public final class ShelfFiles {
                 moved.takeBack();
                 throw e;
             }
-            moved.removeOriginals();
+            try {
+                moved.removeOriginals();
+            } catch (IOException | SecurityException e) {
+                moved.takeBack();
+                throw e;
+            }
             return target;
         } catch (IOException | SecurityException e) {
             throw new InputException(
@@ -100,7 +113,11 @@ public final class ShelfFiles {
      * @throws InputException if the file was changed by another or can't be moved
      */
     public static Path delete(ShelfPeg peg) throws InputException {
-        return move(peg, peg.file().resolveSibling(DELETED_FOLDER));
+        return delete(peg, FileOps.DISK);
+    }
+
+    static Path delete(ShelfPeg peg, FileOps files) throws InputException {
+        return move(peg, peg.file().resolveSibling(DELETED_FOLDER), files);
     }
 
     private static byte[] unchanged(ShelfPeg peg) throws InputException {
@@ -110,7 +127,9 @@ public final class ShelfFiles {
             return bytes;
         } catch (IOException | SecurityException e) {
             throw new InputException(
-                    AtomicFileWriter.name(peg.file()) + " could not be read: " + AtomicFileWriter.reason(e) + ".", e);
+                    AtomicFileWriter.name(peg.file()) + " could not be read: " + AtomicFileWriter.reasonOfReading(e)
+                            + ".",
+                    e);
         }
     }
 

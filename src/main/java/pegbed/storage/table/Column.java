@@ -2,6 +2,7 @@ package pegbed.storage.table;
 
 import java.math.BigDecimal;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import pegbed.model.InputException;
 import pegbed.storage.peg.Fields;
 import pegbed.storage.peg.NumberText;
@@ -16,6 +17,12 @@ import pegbed.storage.peg.PegWriter;
  * @param factor what its numbers are multiplied by to give SI
  */
 record Column(Table table, int index, String title, BigDecimal factor) {
+    /** A comma before three digits: in English it parts thousands, elsewhere decimals. */
+    private static final Pattern THOUSANDS = Pattern.compile("[+-]?\\d{1,3}(,\\d{3})+");
+
+    /** Of smaller units a thousand is as likely as three decimals. */
+    private static final BigDecimal FOOT = new BigDecimal("0.3048");
+
     /** Units of length that a header may name. Foot and inch as agreed in 1959: 0.3048 m and 25.4 mm exactly. */
     enum Unit {
         M("1"),
@@ -56,6 +63,12 @@ record Column(Table table, int index, String title, BigDecimal factor) {
         double plain = factor.compareTo(BigDecimal.ONE) == 0 ? Cells.plainNumber(words) : Double.NaN;
         if (plain >= least && plain <= most) {
             return plain;
+        }
+        if (factor.compareTo(FOOT) < 0 && THOUSANDS.matcher(words.strip()).matches()) {
+            throw bad(
+                    row,
+                    "\"" + shortened(words) + "\" could be a thousand and more or a decimal",
+                    words.strip().replace(",", ""));
         }
         Optional<BigDecimal> number = Cells.number(words);
         if (number.isEmpty()) {

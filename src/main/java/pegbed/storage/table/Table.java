@@ -80,6 +80,9 @@ final class Table {
      */
     static <T> T reading(Path path, int times, Memory.Reading<T> reading) throws InputException {
         String name = AtomicFileWriter.name(path);
+        if (path.toString().isBlank()) {
+            throw new InputException("The name of a table is empty; give that of a CSV file.");
+        }
         if (FileOps.DISK.isFolder(path)) {
             throw new InputException(name + " is a folder; give the name of a CSV file.");
         }
@@ -96,7 +99,7 @@ final class Table {
     static InputException unreadable(String name, Exception e) {
         return e instanceof CharacterCodingException
                 ? new InputException(name + " is not UTF-8 text; save it from the spreadsheet as \"CSV UTF-8\".", e)
-                : new InputException(name + " could not be read: " + AtomicFileWriter.reason(e) + ".", e);
+                : new InputException(name + " could not be read: " + AtomicFileWriter.reasonOfReading(e) + ".", e);
     }
 
     private static String text(byte[] bytes) throws CharacterCodingException {

@@ -6,6 +6,7 @@ import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -42,6 +43,10 @@ final class TableStream {
     static void read(Path path, String example, Use use) throws InputException {
         String name = AtomicFileWriter.name(path);
         Table.reading(path, 1, () -> {
+            if (Files.exists(path) && !Files.isRegularFile(path)) {
+                // A pipe may never begin and a device never end.
+                throw new FileSystemException(path.toString(), null, "it is not a plain file");
+            }
             try (InputStream bytes = Files.newInputStream(path)) {
                 rows(bytes, name, example, use);
             }

@@ -10,20 +10,24 @@ import pegbed.model.Precision;
  * A survey of many soundings, made small enough for the exact solver: soundings too far from the water that can be
  * reached are left out, and those of one visit that share a small cell become one, at their mean place and depth, with
  * what the mean of so many is worth. A sounding that stands out from its cell by more than {@value #STANDS_OUT} times
- * its own doubt stays as it is, so that no hole and no hump is averaged away.
+ * its own doubt stays as it is, so that no hole and no hump is averaged away. Of very many visits the latest count.
  *
  * <p>Within a cell much smaller than the length over which the bottom varies the mean loses next to nothing, which is
  * the argument of block kriging (Isaaks & Srivastava 1989, ch. 13).
  */
 public final class BlockAveraging {
     /** More soundings than this are condensed (measured: above it exact solving takes seconds). */
-    public static final int MOST = 400;
+    public static final int MOST = 250;
 
     /** Soundings further than this beyond the reach say nothing of the water within it, metres. */
     private static final double BEYOND_METRES = 4;
 
     private static final double FIRST_CELL_METRES = 0.2;
     private static final double CELL_GROWTH = 1.25;
+
+    /** Larger cells average away what is sought. */
+    private static final double LAST_CELL_METRES = 4;
+
     private static final double STANDS_OUT = 4;
 
     /** Slope within a cell that does not make a sounding stand out, rise over run. */
@@ -49,10 +53,26 @@ public final class BlockAveraging {
                         .toList();
         double scale = survey.water().isEmpty() ? Scale.of(near).horizontal() : 1;
         List<Sounding> condensed = near;
-        for (double cell = FIRST_CELL_METRES * scale; condensed.size() > MOST; cell *= CELL_GROWTH) {
+        for (double cell = FIRST_CELL_METRES * scale;
+                condensed.size() > MOST && cell < LAST_CELL_METRES * scale;
+                cell *= CELL_GROWTH) {
             condensed = condensed(near, cell);
         }
-        return survey.withSoundings(condensed);
+        return survey.withSoundings(latest(condensed));
+    }
+
+    /** Those of the latest visits, where so many visits are left that no cell joins their soundings. */
+    private static List<Sounding> latest(List<Sounding> condensed) {
+        if (condensed.size() <= MOST) {
+            return condensed;
+        }
+        int first = condensed.stream()
+                .mapToInt(Sounding::visit)
+                .sorted()
+                .skip(condensed.size() - MOST)
+                .findFirst()
+                .orElseThrow();
+        return condensed.stream().filter(s -> s.visit() >= first).toList();
     }
 
     private record Cell(long column, long row, int visit) {}

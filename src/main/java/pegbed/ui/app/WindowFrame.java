@@ -18,7 +18,9 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
+import pegbed.geometry.Doubts;
 import pegbed.model.InputException;
+import pegbed.model.Reading;
 import pegbed.session.ReadingEdits;
 import pegbed.storage.table.ReadingsTable;
 import pegbed.ui.bankside.BanksideView;
@@ -250,8 +252,13 @@ public final class WindowFrame extends StackPane {
     void bringIn() {
         files.toBringIn().ifPresent(path -> {
             try {
-                desk.session()
-                        .edit(ReadingEdits.bringIn(ReadingsTable.read(path).readings()));
+                List<Reading> readings = ReadingsTable.read(path).readings();
+                Doubts.refuseBeyondPole(
+                        desk.session().peg(),
+                        readings,
+                        path.getFileName().toString(),
+                        "give the peg a longer pole under Place first");
+                desk.session().edit(ReadingEdits.bringIn(readings));
             } catch (InputException e) {
                 desk.document().refuse(e.getMessage());
             }

@@ -12,7 +12,6 @@ import javafx.beans.property.SimpleDoubleProperty;
 import pegbed.model.InputException;
 import pegbed.model.Units;
 import pegbed.notation.FeetAndInches;
-import pegbed.notation.Line;
 import pegbed.notation.Notation;
 import pegbed.notation.ShortForm;
 import pegbed.session.Answer;
@@ -94,9 +93,7 @@ public final class TargetViewModel {
             return;
         }
         try {
-            // A depth is read as that of a reading at an arbitrary place.
-            Line line = Notation.of(session.peg()).parse("2m 0 " + text.strip());
-            double depth = ((Line.ReadingLine) line).reading().depthMetres();
+            double depth = Notation.of(session.peg()).depth(text);
             error.set("");
             set(OptionalDouble.of(depth));
             session.endBurst();

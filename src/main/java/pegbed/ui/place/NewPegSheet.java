@@ -21,6 +21,7 @@ import pegbed.model.Peg;
 import pegbed.model.PegName;
 import pegbed.model.Pole;
 import pegbed.notation.Line;
+import pegbed.notation.LineBounds;
 import pegbed.notation.Notation;
 import pegbed.ui.controls.Controls;
 
@@ -128,7 +129,11 @@ public final class NewPegSheet {
     private static List<BankPoint> points(Peg peg, TextField... fields) throws InputException {
         List<BankPoint> points = new ArrayList<>();
         for (TextField field : fields) {
-            points.add(read(field, typed -> ((Line.EdgeLine) Notation.of(peg).parse("edge " + typed)).point()));
+            points.add(read(field, typed -> {
+                Line line = Notation.of(peg).parse("edge " + typed);
+                LineBounds.refuse(peg, line, typed);
+                return ((Line.EdgeLine) line).point();
+            }));
         }
         return points;
     }

@@ -22,6 +22,7 @@ import pegbed.model.Pole;
 import pegbed.model.Typed;
 import pegbed.model.Units;
 import pegbed.notation.Line;
+import pegbed.notation.LineBounds;
 import pegbed.notation.Notation;
 import pegbed.notation.ShortForm;
 import pegbed.session.Edit;
@@ -275,12 +276,17 @@ public final class PlaceViewModel {
     }
 
     private BankPoint edge(String typed) throws InputException {
-        return ((Line.EdgeLine) Notation.of(session.peg()).parse("edge " + typed)).point();
+        Line line = Notation.of(session.peg()).parse("edge " + typed);
+        LineBounds.refuse(session.peg(), line, typed);
+        return ((Line.EdgeLine) line).point();
     }
 
     private Hazard hazard(String kind, String typed) throws InputException {
         Hazard snag = ((Line.SnagLine) Notation.of(session.peg()).parse("snag " + typed)).hazard();
-        return new Hazard(kind(kind), snag.outline(), snag.radiusMetres(), snag.note(), snag.typed(), Extras.NONE);
+        Hazard hazard =
+                new Hazard(kind(kind), snag.outline(), snag.radiusMetres(), snag.note(), snag.typed(), Extras.NONE);
+        LineBounds.refuse(hazard, typed);
+        return hazard;
     }
 
     private Hazard moved(Row row, String typed) throws InputException {

@@ -12,6 +12,7 @@ import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
 import javafx.beans.value.ObservableValue;
+import pegbed.geometry.Doubts;
 import pegbed.geometry.Shoreline;
 import pegbed.guidance.NextReading;
 import pegbed.model.InputException;
@@ -19,6 +20,7 @@ import pegbed.model.Peg;
 import pegbed.model.Place;
 import pegbed.model.Reading;
 import pegbed.notation.Line;
+import pegbed.notation.LineBounds;
 import pegbed.notation.Notation;
 import pegbed.notation.ShortForm;
 import pegbed.session.Answer;
@@ -160,7 +162,7 @@ public final class ReadingBoxViewModel {
         }
         try {
             Line parsed = Notation.of(session.peg()).parse(line);
-            Edit edit = edit(parsed);
+            Edit edit = edit(parsed, line);
             String words = TypedLineWords.of(session.peg()).understood(parsed) + warning(parsed);
             added.set(false);
             addedRevision = NOT_YET;
@@ -199,7 +201,7 @@ public final class ReadingBoxViewModel {
         List<Line> lines = new ArrayList<>();
         try {
             for (String row : rows) {
-                lines.add(stamped(notation.parse(row)));
+                lines.add(stamped(notation.parse(row), row));
             }
             addedRevision = NOT_YET;
             session.edit(LineEdits.addAll(lines));
@@ -222,22 +224,23 @@ public final class ReadingBoxViewModel {
         return true;
     }
 
-    private Edit edit(Line line) throws InputException {
-        return LineEdits.add(session.peg(), stamped(line));
+    private Edit edit(Line line, String typed) throws InputException {
+        return LineEdits.add(session.peg(), stamped(line, typed));
     }
 
-    /** @throws InputException if it is a reading beyond reach */
-    private Line stamped(Line line) throws InputException {
+    /** @throws InputException if it is a reading beyond reach, or can't be meant otherwise */
+    private Line stamped(Line line, String typed) throws InputException {
         if (line instanceof Line.ReadingLine reading) {
             refuseBeyondReach(reading.reading().place());
             return new Line.ReadingLine(stamped(reading.reading()));
         }
+        LineBounds.refuse(session.peg(), line, typed);
         return line;
     }
 
     private void refuseBeyondReach(Place place) throws InputException {
         double reach = session.peg().pole().reachMetres();
-        if (place.distanceMetres() > reach + 0.005) {
+        if (place.distanceMetres() > reach + Doubts.REACH_SLACK_METRES) {
             Quantities quantities = Quantities.of(session.peg());
             throw new InputException(quantities.distance(place.distanceMetres()) + " is beyond the reach of your pole, "
                     + quantities.distance(reach) + "; give a nearer place, or a longer pole under Place.");

@@ -13,6 +13,7 @@ import pegbed.model.InputException;
 import pegbed.model.Peg;
 import pegbed.model.Reading;
 import pegbed.notation.Line;
+import pegbed.notation.LineBounds;
 import pegbed.notation.Notation;
 import pegbed.notation.ShortForm;
 import pegbed.session.Answer;
@@ -134,6 +135,9 @@ public final class ReadingsViewModel {
             if (!(parsed instanceof Line.ReadingLine reading)) {
                 throw new InputException(
                         "A reading is changed by its distance, direction or depth, like 11, 20L or 4'6.");
+            }
+            if (piece != Piece.DEPTH) {
+                LineBounds.refuse(session.peg(), parsed, typed);
             }
             Reading old = row.at().in(session.peg());
             Reading now = reading.reading();

@@ -75,7 +75,9 @@ final class LevelDescriber {
         if (answer.levels().isEmpty()) {
             return LevelWords.FIRST_VISIT;
         }
-        return answer.against()
+        String board = answer.board().map(words::board).map(said -> said + " ").orElse("");
+        return board
+                + answer.against()
                         .map(words::level)
                         .orElse("Nothing that was read earlier is used, so today's level stands alone.")
                 + (answer.against().isPresent() && answer.checks().isEmpty() ? " " + LevelWords.KNOWN_WELL : "");

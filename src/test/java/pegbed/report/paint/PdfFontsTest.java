@@ -32,9 +32,9 @@ class PdfFontsTest {
 
     @Test
     void aSignWithoutALetterBecomesABox() {
-        assertEquals("post \uFFFD", FONTS.shown("post \u6C34", PLAIN));
-        assertEquals("a\uFFFDb", FONTS.shown("a\uD83D\uDC1Fb", PLAIN));
-        assertEquals("\uFFFD", FONTS.shown("\uD83D", PLAIN));
+        assertEquals("post [U+6C34]", FONTS.shown("post \u6C34", PLAIN));
+        assertEquals("a[fish]b", FONTS.shown("a\uD83D\uDC1Fb", PLAIN));
+        assertEquals("[U+D83D]", FONTS.shown("\uD83D", PLAIN));
     }
 
     @Test
