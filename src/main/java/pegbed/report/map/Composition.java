@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.util.AffineTransformation;
@@ -23,7 +24,9 @@ import pegbed.report.drawing.View;
 final class Composition {
     final View view;
     final TextMeasure measure;
+    final Envelope area;
     final LabelSpace space;
+    final Placer placer = new Placer();
     private final MapOptions options;
     private final Map<Layer, List<Item>> items = new EnumMap<>(Layer.class);
 
@@ -32,6 +35,7 @@ final class Composition {
         this.view = view;
         this.measure = measure;
         this.options = options;
+        this.area = area;
         this.space = new LabelSpace(area);
     }
 
@@ -65,10 +69,112 @@ final class Composition {
         }
     }
 
-    /** Keeps labels off a symbol about a place on the water. */
-    void takeAbout(double xMetres, double yMetres, double sidePoints) {
-        space.take(LabelBox.square(view.x(xMetres), view.y(yMetres), sidePoints));
+    /**
+     * Where a sign or a name stands against the place that it belongs to.
+     *
+     * @param right points
+     * @param down points
+     */
+    record Spot(double right, double down) {
+        static final Spot HERE = new Spot(0, 0);
     }
+
+    /** A sign may move so far from its place, points, before it stays there whatever lies under it. */
+    private static final double FARTHEST_POINTS = 110;
+
+    private static final double STEP_POINTS = 7;
+
+    /**
+     * Takes the place of a sign: where it belongs if that is free, else beside it, with a line to its place.
+     *
+     * @param width of the sign, points
+     * @param height of the sign, points
+     * @param middleDown from the place to the middle of the sign, points
+     * @return by how much it has moved; empty if its place is not on the map
+     */
+    Optional<Spot> sign(
+            Layer layer, double xMetres, double yMetres, double width, double height, double middleDown) {
+        double x = view.x(xMetres);
+        double y = view.y(yMetres);
+        if (!shows(layer) || !space.holds(x, y)) {
+            return Optional.empty();
+        }
+        LabelBox here = new LabelBox(x, y + middleDown, width, height, 0);
+        Spot spot = space.isFree(here) ? Spot.HERE : elsewhere(here);
+        space.takeForSign(new LabelBox(here.x() + spot.right(), here.y() + spot.down(), width, height, 0));
+        if (!spot.equals(Spot.HERE)) {
+            leader(layer, xMetres, yMetres, spot.right(), spot.down() + middleDown);
+            fill(Role.LEADER_END, layer, Frame.at(xMetres, yMetres), Symbols.disc(1.8));
+        }
+        return Optional.of(spot);
+    }
+
+    private Spot elsewhere(LabelBox here) {
+        double least = Math.min(here.width(), here.height()) / 2 + STEP_POINTS;
+        for (double far = least; far <= FARTHEST_POINTS; far += STEP_POINTS) {
+            for (double[] side : Placer.AROUND) {
+                double length = Math.hypot(side[0], side[1]);
+                Spot spot = new Spot(far * side[0] / length, far * side[1] / length);
+                LabelBox box =
+                        new LabelBox(here.x() + spot.right(), here.y() + spot.down(), here.width(), here.height(), 0);
+                if (space.isFree(box)) {
+                    return spot;
+                }
+            }
+        }
+        return Spot.HERE;
+    }
+
+    private void leader(Layer layer, double xMetres, double yMetres, double right, double down) {
+        Geometry line = Symbols.line(0, 0, right, down);
+        stroke(Role.LEADER, layer, Frame.at(xMetres, yMetres), line);
+        space.bar(AffineTransformation.translationInstance(view.x(xMetres), view.y(yMetres))
+                .transform(line));
+    }
+
+    /**
+     * Writes the name of a sign about it, in the order of {@link Placer#AROUND}, near it if there is room, else farther
+     * off with a line to it.
+     *
+     * @param spot where the sign stands against the place
+     * @param halfWidth of the sign, points
+     * @param halfHeight of the sign, points
+     * @return whether there was room
+     */
+    boolean name(
+            Label label, double xMetres, double yMetres, Spot spot, double halfWidth, double halfHeight, int[] order) {
+        LabelBox size = box(label, xMetres, yMetres, 0, 0, 0);
+        for (double off = 0; off <= FARTHEST_POINTS; off += STEP_POINTS) {
+            for (int turn : order) {
+                double[] side = Placer.AROUND[turn];
+                double right = spot.right() + side[0] * (halfWidth + off + size.width() / 2);
+                double down = spot.down() + side[1] * (halfHeight + off + size.height() / 2);
+                if (place(label, xMetres, yMetres, right, down, 0)) {
+                    if (off >= 2 * STEP_POINTS) {
+                        double endRight = right - side[0] * size.width() / 2;
+                        double endDown = down - Math.signum(side[1]) * (side[0] == 0 ? size.height() / 2 : 0);
+                        stroke(
+                                Role.LEADER,
+                                label.layer(),
+                                Frame.at(xMetres, yMetres),
+                                Symbols.line(
+                                        spot.right() + side[0] * halfWidth,
+                                        spot.down() + side[1] * halfHeight,
+                                        endRight,
+                                        endDown));
+                    }
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    /** All directions of {@link Placer#AROUND}, the best first. */
+    static final int[] USUAL_ORDER = {0, 1, 2, 3, 4, 5, 6, 7};
+
+    /** Above first: for names on the land, whose signs stand upright. */
+    static final int[] ABOVE_FIRST = {6, 1, 4, 0, 3, 2, 5, 7};
 
     /** The box of a text with its middle so many points from a place on the water. */
     LabelBox box(Label label, double xMetres, double yMetres, double right, double down, double turnDegrees) {
@@ -87,7 +193,7 @@ final class Composition {
      */
     boolean place(Label label, double xMetres, double yMetres, double right, double down, double turnDegrees) {
         LabelBox box = box(label, xMetres, yMetres, right, down, turnDegrees);
-        if (!shows(label.layer()) || !space.isFree(box)) {
+        if (!shows(label.layer()) || !space.isFreeForText(box)) {
             return false;
         }
         space.takeForText(box);

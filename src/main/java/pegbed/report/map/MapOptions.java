@@ -8,13 +8,25 @@ import pegbed.report.drawing.Layer;
  * What of a map is drawn.
  *
  * @param layers those that are; the others are left out and take no room
+ * @param joinedUp whether the bottom is drawn straight between the readings and the banks, instead of the model's; the
+ *     answers, which are the model's, are left out then
  */
-public record MapOptions(Set<Layer> layers) {
+public record MapOptions(Set<Layer> layers, boolean joinedUp) {
     /** Everything but the zones. */
     public static final MapOptions USUAL = new MapOptions(Layer.usual());
 
+    /** The model's bottom. */
+    public MapOptions(Set<Layer> layers) {
+        this(layers, false);
+    }
+
     public MapOptions {
         layers = Set.copyOf(layers);
+    }
+
+    /** These with the bottom joined up, or the model's. */
+    public MapOptions withJoinedUp(boolean instead) {
+        return new MapOptions(layers, instead);
     }
 
     /** These with one layer on or off. */
@@ -26,6 +38,6 @@ public record MapOptions(Set<Layer> layers) {
         } else {
             changed.remove(layer);
         }
-        return new MapOptions(changed);
+        return new MapOptions(changed, joinedUp);
     }
 }

@@ -39,23 +39,33 @@ final class MapPainting {
      * @param findings what was found on it
      * @param plan lines to fish on those findings; empty while there is none
      * @param layers what is drawn
+     * @param joinedUp whether the bottom is drawn straight between readings
      * @param view how the water lies on the sheet
      * @param showAll whether all of the water is wanted; of the view, only its size counts then
      * @param theme colours and pens
      * @param pixelsPerPoint pixels of the screen for a point
+     * @param whole whether letters are placed again about the findings, even where nothing else is new
      */
     record Wish(
             PegMap map,
             Findings findings,
             Optional<Plan> plan,
             Set<Layer> layers,
+            boolean joinedUp,
             View view,
             boolean showAll,
             Theme theme,
-            double pixelsPerPoint) {
+            double pixelsPerPoint,
+            boolean whole) {
+        /** Whether letters that were placed about the answers of one stand right about those of the other. */
+        boolean sameAnswers(Wish other) {
+            return findings == other.findings && plan.equals(other.plan) && layers.equals(other.layers);
+        }
+
         boolean sameGround(Wish other) {
             return map.differsInWishesOnly(other.map)
                     && without(QUICK).equals(other.without(QUICK))
+                    && joinedUp == other.joinedUp
                     && showAll == other.showAll
                     && (showAll ? sameSize(other.view) : view.equals(other.view))
                     && theme == other.theme
@@ -112,15 +122,18 @@ final class MapPainting {
     }
 
     private void work(Wish wish) {
-        MapOptions options = new MapOptions(wish.layers());
+        MapOptions options = new MapOptions(wish.layers(), wish.joinedUp());
         MapDrawing drawing = ahead.drawing(wish.map(), wish.findings(), options);
+        Envelope framed = drawing.framed(fitted(drawing, wish.view()));
         View view = wish.showAll() ? fitted(drawing, wish.view()) : wish.view();
-        if (painted != null && painted.sameGround(wish)) {
-            Set<Layer> quick = EnumSet.copyOf(QUICK);
-            quick.retainAll(wish.layers());
-            Drawing findings = planned(drawing.with(wish.findings(), new MapOptions(quick)), wish)
-                    .at(view, AwtLetters.MEASURE);
-            MapPicture picture = new MapPicture(Optional.empty(), findings, view, drawing.bounds());
+        Drawing legend = planned(drawing, wish).legend(view.pointsPerMetre(), AwtLetters.MEASURE);
+        if (painted != null && painted.sameGround(wish) && wish.whole() && painted.sameAnswers(wish)) {
+            owner.execute(() -> delivered = wish);
+            return;
+        }
+        if (painted != null && painted.sameGround(wish) && !wish.whole()) {
+            Drawing findings = planned(drawing, wish).answersAt(view, AwtLetters.MEASURE);
+            MapPicture picture = new MapPicture(Optional.empty(), findings, view, framed, Optional.of(legend));
             deliver(wish, picture);
             return;
         }
@@ -132,7 +145,7 @@ final class MapPainting {
         BufferedImage image = PngWriter.image(
                 whole.only(EnumSet.complementOf(EnumSet.copyOf(QUICK))), wish.theme(), wish.pixelsPerPoint());
         painted = wish;
-        MapPicture picture = new MapPicture(Optional.of(Pixels.of(image)), whole.only(QUICK), view, drawing.bounds());
+        MapPicture picture = new MapPicture(Optional.of(Pixels.of(image)), whole.only(QUICK), view, framed, Optional.of(legend));
         deliver(wish, picture);
     }
 
