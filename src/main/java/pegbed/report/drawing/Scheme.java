@@ -107,7 +107,7 @@ record Scheme(
             case BANK -> Pen.of(bank, 1.8);
             case LIMIT -> new Pen(bank, 1.2, List.of(9.0, 3.0, 1.0, 3.0));
             case DOUBT_HATCH, MORE_DOUBT_HATCH, STRONG_DOUBT_HATCH -> Pen.of(soft.withOpacity(0.60), 0.75);
-            case DOUBT_EDGE -> new Pen(soft.withOpacity(0.9), 0.9, List.of(5.0, 2.0));
+            case DOUBT_EDGE -> new Pen(soft, 0.8, List.of(4.0, 2.0));
             case KNOWN_EDGE -> new Pen(soft, 0.9, FINE);
             case RING -> new Pen(soft.withOpacity(0.55), 0.6, FINE);
             case RIM -> Pen.of(soft, 1);

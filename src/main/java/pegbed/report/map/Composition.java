@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.util.AffineTransformation;
@@ -29,6 +30,7 @@ final class Composition {
     final Placer placer = new Placer();
     private final MapOptions options;
     private final Map<Layer, List<Item>> items = new EnumMap<>(Layer.class);
+    private final List<Leader> leaders = new ArrayList<>();
 
     /** @param area the part of the sheet that the map has, points */
     Composition(View view, Envelope area, TextMeasure measure, MapOptions options) {
@@ -83,6 +85,7 @@ final class Composition {
     private static final double FARTHEST_POINTS = 110;
 
     private static final double STEP_POINTS = 7;
+    private static final double SMALL_STEP_POINTS = 3;
 
     /**
      * Takes the place of a sign: where it belongs if that is free, else beside it, with a line to its place.
@@ -102,16 +105,20 @@ final class Composition {
         LabelBox here = new LabelBox(x, y + middleDown, width, height, 0);
         Spot spot = space.isFree(here) ? Spot.HERE : elsewhere(here);
         space.takeForSign(new LabelBox(here.x() + spot.right(), here.y() + spot.down(), width, height, 0));
-        if (!spot.equals(Spot.HERE)) {
-            leader(layer, xMetres, yMetres, spot.right(), spot.down() + middleDown);
-            fill(Role.LEADER_END, layer, Frame.at(xMetres, yMetres), Symbols.disc(1.8));
+        if (Math.hypot(spot.right(), spot.down()) > Math.min(width, height) / 2) {
+            leaders.add(new Leader(
+                    layer, xMetres, yMetres, Symbols.line(0, 0, spot.right(), spot.down() + middleDown)));
+            LabelBox end = LabelBox.square(x, y, 5);
+            if (space.isFree(end)) {
+                fill(Role.LEADER_END, layer, Frame.at(xMetres, yMetres), Symbols.disc(1.8));
+                space.takeForSign(end);
+            }
         }
         return Optional.of(spot);
     }
 
     private Spot elsewhere(LabelBox here) {
-        double least = Math.min(here.width(), here.height()) / 2 + STEP_POINTS;
-        for (double far = least; far <= FARTHEST_POINTS; far += STEP_POINTS) {
+        for (double far = SMALL_STEP_POINTS; far <= FARTHEST_POINTS; far += SMALL_STEP_POINTS) {
             for (double[] side : Placer.AROUND) {
                 double length = Math.hypot(side[0], side[1]);
                 Spot spot = new Spot(far * side[0] / length, far * side[1] / length);
@@ -125,11 +132,18 @@ final class Composition {
         return Spot.HERE;
     }
 
-    private void leader(Layer layer, double xMetres, double yMetres, double right, double down) {
-        Geometry line = Symbols.line(0, 0, right, down);
-        stroke(Role.LEADER, layer, Frame.at(xMetres, yMetres), line);
-        space.bar(AffineTransformation.translationInstance(view.x(xMetres), view.y(yMetres))
-                .transform(line));
+    /** From a place to the sign or name that had to move. */
+    private record Leader(Layer layer, double xMetres, double yMetres, Geometry line) {}
+
+    /** Draws the lines from signs and names to their places, with gaps for all that lies on the way. */
+    void addLeaders(Masked masked) {
+        for (Leader leader : leaders) {
+            stroke(
+                    Role.LEADER,
+                    leader.layer,
+                    Frame.at(leader.xMetres, leader.yMetres),
+                    masked.about(leader.xMetres, leader.yMetres, leader.line));
+        }
     }
 
     /**
@@ -143,25 +157,39 @@ final class Composition {
      */
     boolean name(
             Label label, double xMetres, double yMetres, Spot spot, double halfWidth, double halfHeight, int[] order) {
+        return name(label, xMetres, yMetres, spot, halfWidth, halfHeight, order, box -> true);
+    }
+
+    /** As the other, in such boxes alone. */
+    boolean name(
+            Label label,
+            double xMetres,
+            double yMetres,
+            Spot spot,
+            double halfWidth,
+            double halfHeight,
+            int[] order,
+            Predicate<LabelBox> suits) {
         LabelBox size = box(label, xMetres, yMetres, 0, 0, 0);
         for (double off = 0; off <= FARTHEST_POINTS; off += STEP_POINTS) {
             for (int turn : order) {
                 double[] side = Placer.AROUND[turn];
                 double right = spot.right() + side[0] * (halfWidth + off + size.width() / 2);
                 double down = spot.down() + side[1] * (halfHeight + off + size.height() / 2);
-                if (place(label, xMetres, yMetres, right, down, 0)) {
+                if (suits.test(box(label, xMetres, yMetres, right, down, 0))
+                        && place(label, xMetres, yMetres, right, down, 0)) {
                     if (off >= 2 * STEP_POINTS) {
                         double endRight = right - side[0] * size.width() / 2;
                         double endDown = down - Math.signum(side[1]) * (side[0] == 0 ? size.height() / 2 : 0);
-                        stroke(
-                                Role.LEADER,
+                        leaders.add(new Leader(
                                 label.layer(),
-                                Frame.at(xMetres, yMetres),
+                                xMetres,
+                                yMetres,
                                 Symbols.line(
                                         spot.right() + side[0] * halfWidth,
                                         spot.down() + side[1] * halfHeight,
                                         endRight,
-                                        endDown));
+                                        endDown)));
                     }
                     return true;
                 }

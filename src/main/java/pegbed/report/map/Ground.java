@@ -138,7 +138,9 @@ record Ground(
             List<Geometry> guesses,
             Geometry water,
             Optional<JoinedUp> joinedUp) {
-        CompletableFuture<List<Contour>> contours = CompletableFuture.supplyAsync(() -> contours(depth, levels, known));
+        // At the edge, whose depth is taken and not read, a joined-up line would run to and fro over the bank's.
+        Geometry drawn = joinedUp.isPresent() ? known.buffer(-JOINED_UP_METRES) : known;
+        CompletableFuture<List<Contour>> contours = CompletableFuture.supplyAsync(() -> contours(depth, levels, drawn));
         List<Geometry> bands = new ArrayList<>();
         bands.add(known);
         for (DepthArea area : Contours.polygons(depth, levels.toArray(), known)) {

@@ -33,7 +33,6 @@ final class GroundPart {
         }
         to.fill(Role.LAND, Layer.GROUND, Frame.WATER, shore.land());
         to.stroke(Role.BANK, Layer.GROUND, Frame.WATER, shore.banks());
-        to.space.bar(to.toSheet(shore.banks()));
         to.fill(Role.DOUBT_VEIL, Layer.DOUBT, Frame.WATER, ground.guess());
         to.fill(Role.STRONG_DOUBT_VEIL, Layer.DOUBT, Frame.WATER, ground.roughGuess());
     }
@@ -49,7 +48,7 @@ final class GroundPart {
         double spacing = HATCH_POINTS / to.view.pointsPerMetre();
         hatch(to, Role.DOUBT_HATCH, masked.of(Lines.hatch(ground.guess(), spacing, 0, true)));
         hatch(to, Role.MORE_DOUBT_HATCH, masked.of(Lines.hatch(ground.moreGuess(), spacing, 0.5, true)));
-        hatch(to, Role.STRONG_DOUBT_HATCH, masked.of(Lines.hatch(ground.roughGuess(), spacing / 2, 0, false)));
+        hatch(to, Role.STRONG_DOUBT_HATCH, masked.of(Lines.hatch(ground.roughGuess(), spacing, 0, false)));
         to.stroke(Role.DOUBT_EDGE, Layer.DOUBT, Frame.WATER, masked.of(ground.doubtEdge()));
         to.stroke(Role.KNOWN_EDGE, Layer.DOUBT, Frame.WATER, masked.of(ground.knownEdge()));
     }

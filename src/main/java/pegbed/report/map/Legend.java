@@ -201,7 +201,7 @@ final class Legend {
         }
         if (doubt == 3) {
             to.fill(Role.STRONG_DOUBT_VEIL, Layer.FURNITURE, Frame.SHEET, box);
-            to.stroke(Role.STRONG_DOUBT_HATCH, Layer.FURNITURE, Frame.SHEET, Lines.hatch(box, spacing / 2, 0, true));
+            to.stroke(Role.STRONG_DOUBT_HATCH, Layer.FURNITURE, Frame.SHEET, Lines.hatch(box, spacing, 0, true));
         }
         Role rim = doubt == 0 ? Role.LEGEND_RULE : doubt == 4 ? Role.KNOWN_EDGE : Role.DOUBT_EDGE;
         to.stroke(rim, Layer.FURNITURE, Frame.SHEET, box.getBoundary());

@@ -22,12 +22,12 @@ import pegbed.report.drawing.View;
  */
 public final class MapDrawing {
     /** Room beside the water for the clock's figures, points. */
-    private static final double SIDE_POINTS = 27;
+    private static final double SIDE_POINTS = 25;
 
     /** Room above the water for the clock's figures, and for marks with their names, points. */
     private static final double CLOCK_POINTS = 26;
 
-    private static final double MARKS_POINTS = 50;
+    private static final double MARKS_POINTS = 38;
 
     /** Room below the water, or below the seat if that is lower, points. */
     private static final double BELOW_POINTS = 12;
@@ -118,7 +118,7 @@ public final class MapDrawing {
      */
     public Drawing at(View view, TextMeasure measure) {
         Composition to = composition(view, measure);
-        compose(to, Placer.Rank.CONTOUR_FIGURE);
+        compose(to);
         return to.drawing();
     }
 
@@ -130,7 +130,9 @@ public final class MapDrawing {
      */
     public Drawing answersAt(View view, TextMeasure measure) {
         Composition to = composition(view, measure);
-        compose(to, Placer.Rank.DEEPEST_NAME);
+        addSigns(to);
+        to.placer.run(Placer.Rank.DEEPEST_NAME);
+        addAnswerLines(to, all(to));
         return to.drawing().only(EnumSet.of(Layer.FLATS, Layer.DEEPEST, Layer.LINES));
     }
 
@@ -172,7 +174,7 @@ public final class MapDrawing {
                 this::frameHeight);
         Envelope area = sheet.mapArea();
         Composition to = new Composition(fitted(area, widthPoints, heightPoints), area, measure, options);
-        compose(to, Placer.Rank.CONTOUR_FIGURE);
+        compose(to);
         sheet.add(to);
         return to.drawing();
     }
@@ -254,43 +256,55 @@ public final class MapDrawing {
         return bounds;
     }
 
-    /** All choose their places, the weightier first, up to a rank; the layers say what lies on top. */
-    private void compose(Composition to, Placer.Rank last) {
+    /** All choose their places, the weightier first; the layers say what lies on top. */
+    private void compose(Composition to) {
         GroundPart.add(to, map, ground, shore);
-        PlacePart.addSigns(to, map);
-        if (!options.joinedUp()) {
-            plan.ifPresent(lines -> LinePart.addSigns(to, lines));
-            FindingPart.addSigns(to, findings, ground);
-            ChangePart.addLabels(to, map);
-        } else {
-            JoinedUpNote.add(to);
-        }
+        addSigns(to);
         RingPart.addClock(to, map);
         ReadingPart readings = ReadingPart.addFigures(to, map, ground);
         RingPart.addLabels(to, map);
         FindingPart.addZoneLabels(to, map);
         ContourPart.addLabels(to, ground, shore, map.peg().units().depth());
-        to.placer.run(last);
-        addLines(to, readings);
-    }
-
-    /** Lines, when all signs and texts lie: each has gaps where these are. */
-    private void addLines(Composition to, ReadingPart readings) {
+        to.placer.run(Placer.Rank.CONTOUR_FIGURE);
         Masked texts = new Masked(to.view, to.space.texts());
-        List<LabelBox> all = new ArrayList<>(to.space.texts());
-        all.addAll(to.space.signs());
-        Masked masked = new Masked(to.view, all);
-        GroundPart.addLimits(to, map, shore, masked);
-        GroundPart.addHatching(to, ground, masked);
+        Masked all = all(to);
+        GroundPart.addLimits(to, map, shore, all);
+        GroundPart.addHatching(to, ground, all);
         ContourPart.addLines(to, ground, map.peg().units().depth(), texts);
         RingPart.addRings(to, shore, texts);
-        FindingPart.addZones(to, map, masked);
-        PlacePart.addOutlines(to, map, masked);
-        readings.addLeaders(masked);
+        FindingPart.addZones(to, map, all);
+        PlacePart.addOutlines(to, map, all);
+        readings.addLeaders(all);
         if (!options.joinedUp()) {
-            ChangePart.addRings(to, map, masked);
-            FindingPart.addRings(to, findings, ground, masked);
-            plan.ifPresent(lines -> LinePart.addPaths(to, lines, masked));
+            ChangePart.addRings(to, map, all);
+        }
+        addAnswerLines(to, all);
+    }
+
+    private void addSigns(Composition to) {
+        to.space.bar(to.toSheet(shore.banks()));
+        PlacePart.addSigns(to, map);
+        if (options.joinedUp()) {
+            JoinedUpNote.add(to);
+        } else {
+            plan.ifPresent(lines -> LinePart.addSigns(to, lines));
+            FindingPart.addSigns(to, findings, ground);
+            ChangePart.addLabels(to, map);
+        }
+    }
+
+    /** What lines have gaps for: all signs and texts. */
+    private static Masked all(Composition to) {
+        List<LabelBox> boxes = new ArrayList<>(to.space.texts());
+        boxes.addAll(to.space.signs());
+        return new Masked(to.view, boxes);
+    }
+
+    private void addAnswerLines(Composition to, Masked all) {
+        to.addLeaders(all);
+        if (!options.joinedUp()) {
+            FindingPart.addRings(to, findings, ground, all);
+            plan.ifPresent(lines -> LinePart.addPaths(to, lines, all));
         }
     }
 }

@@ -3,6 +3,8 @@ package pegbed.report.map;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Point;
+import org.locationtech.jts.geom.prep.PreparedGeometry;
+import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
 import org.locationtech.jts.geom.util.AffineTransformation;
 import pegbed.findings.PegMap;
 import pegbed.geometry.PegWater;
@@ -35,7 +37,7 @@ final class PlacePart {
             to.placer.ask(Placer.Rank.HAZARD_SIGN, () -> hazard(to, hazard));
         }
         for (Mark mark : map.peg().marks()) {
-            to.placer.ask(Placer.Rank.MARK_SIGN, () -> mark(to, mark));
+            to.placer.ask(Placer.Rank.MARK_SIGN, () -> mark(to, map, mark));
         }
     }
 
@@ -76,7 +78,7 @@ final class PlacePart {
     }
 
     /** A mark stands where it is, or, if that is off the map, at the map's edge in its direction from the seat. */
-    private static void mark(Composition to, Mark mark) {
+    private static void mark(Composition to, PegMap map, Mark mark) {
         Coordinate seat = new Coordinate(to.view.x(0), to.view.y(0));
         Coordinate at = new Coordinate(
                 to.view.x(mark.place().xMetres()), to.view.y(mark.place().yMetres()));
@@ -106,10 +108,27 @@ final class PlacePart {
             Composition.Label label = new Composition.Label(
                     Role.MARK_LABEL, Layer.MARKS, Lettering.italic(10.5), SingleLine.of(mark.name(), LONGEST_NAME));
             Composition.Spot middle = new Composition.Spot(spot.right(), spot.down() + down);
-            to.placer.ask(
-                    Placer.Rank.MARK_NAME,
-                    () -> to.name(label, x, y, middle, MARK_WIDTH / 2, height / 2, Composition.ABOVE_FIRST));
+            to.placer.ask(Placer.Rank.MARK_NAME, () -> markName(to, map, label, x, y, middle, height / 2));
         });
+    }
+
+    /** Off the water, where there is room: what stands on land is named on land. */
+    private static void markName(
+            Composition to,
+            PegMap map,
+            Composition.Label label,
+            double x,
+            double y,
+            Composition.Spot sign,
+            double halfHeight) {
+        PreparedGeometry water =
+                PreparedGeometryFactory.prepare(to.toSheet(map.water().water()));
+        double half = MARK_WIDTH / 2;
+        boolean dry = to.name(
+                label, x, y, sign, half, halfHeight, Composition.ABOVE_FIRST, box -> !water.intersects(box.outline()));
+        if (!dry) {
+            to.name(label, x, y, sign, half, halfHeight, Composition.ABOVE_FIRST);
+        }
     }
 
     /** Draws the outlines of hazards, with gaps for texts and signs. */

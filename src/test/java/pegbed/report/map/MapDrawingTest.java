@@ -45,7 +45,6 @@ class MapDrawingTest {
             Role.READING_FIGURE,
             Role.READING_DOT,
             Role.EARLIER_READING_FIGURE,
-            Role.EARLIER_READING_DOT,
             Role.SUSPICIOUS_FIGURE,
             Role.SUSPICIOUS_FRAME);
 

@@ -23,7 +23,7 @@ import pegbed.model.Typed;
 import pegbed.model.Visit;
 
 /** Invented pegs to draw: a straight cut 11 m wide with a dished track, and a pond. */
-final class Pegs {
+public final class Pegs {
     static final double REACH = 13;
 
     private Pegs() {}
@@ -103,7 +103,7 @@ final class Pegs {
     }
 
     /** The cut with everything on it that a map shows. */
-    static Peg full() {
+    public static Peg full() {
         return withReadings(cut(), fan(30))
                 .withMarks(List.of(
                         mark("leaning post", 12, -24),
