@@ -24,8 +24,8 @@ public final class Themes {
                     OkLab.polar(0.965, 0.038, 115),
                     OkLab.polar(0.88, 0.062, 172),
                     OkLab.polar(0.80, 0.082, 208),
-                    OkLab.polar(0.72, 0.098, 235),
-                    OkLab.polar(0.635, 0.112, 258))));
+                    OkLab.polar(0.72, 0.096, 234),
+                    OkLab.polar(0.63, 0.105, 254))));
 
     /** Dark sheet, muted bands, bright letters. */
     public static final Theme DARK = new Scheme(
@@ -40,11 +40,11 @@ public final class Themes {
             Colour.of(0xff9fb5),
             Colour.of(0xf29bff),
             new DepthRamp(List.of(
-                    OkLab.polar(0.545, 0.058, 160),
-                    OkLab.polar(0.475, 0.072, 190),
-                    OkLab.polar(0.405, 0.082, 222),
-                    OkLab.polar(0.335, 0.090, 248),
-                    OkLab.polar(0.265, 0.095, 268))));
+                    OkLab.polar(0.538, 0.050, 150),
+                    OkLab.polar(0.47, 0.066, 195),
+                    OkLab.polar(0.395, 0.086, 228),
+                    OkLab.polar(0.32, 0.095, 250),
+                    OkLab.polar(0.215, 0.090, 270))));
 
     /** White paper, black letters, pale bands: for a screen in the sun. */
     public static final Theme HIGH_CONTRAST = new Scheme(

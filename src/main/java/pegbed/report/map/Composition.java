@@ -86,6 +86,7 @@ final class Composition {
 
     private static final double STEP_POINTS = 7;
     private static final double SMALL_STEP_POINTS = 3;
+    private static final double LEADER_ROOM_POINTS = 4;
 
     /**
      * Takes the place of a sign: where it belongs if that is free, else beside it, with a line to its place.
@@ -105,7 +106,7 @@ final class Composition {
         LabelBox here = new LabelBox(x, y + middleDown, width, height, 0);
         Spot spot = space.isFree(here) ? Spot.HERE : elsewhere(here);
         space.takeForSign(new LabelBox(here.x() + spot.right(), here.y() + spot.down(), width, height, 0));
-        if (Math.hypot(spot.right(), spot.down()) > Math.min(width, height) / 2) {
+        if (Math.hypot(spot.right(), spot.down()) > least(here)) {
             leaders.add(new Leader(
                     layer, xMetres, yMetres, Symbols.line(0, 0, spot.right(), spot.down() + middleDown)));
             LabelBox end = LabelBox.square(x, y, 5);
@@ -117,6 +118,11 @@ final class Composition {
         return Optional.of(spot);
     }
 
+    /** A sign that has moved by no more still lies over its place. */
+    private static double least(LabelBox sign) {
+        return Math.min(sign.width(), sign.height()) / 2;
+    }
+
     private Spot elsewhere(LabelBox here) {
         for (double far = SMALL_STEP_POINTS; far <= FARTHEST_POINTS; far += SMALL_STEP_POINTS) {
             for (double[] side : Placer.AROUND) {
@@ -124,7 +130,9 @@ final class Composition {
                 Spot spot = new Spot(far * side[0] / length, far * side[1] / length);
                 LabelBox box =
                         new LabelBox(here.x() + spot.right(), here.y() + spot.down(), here.width(), here.height(), 0);
-                if (space.isFree(box)) {
+                // What has moved away altogether leaves room for the line to its place to be seen.
+                boolean away = far > least(here);
+                if (space.isFree(away ? box.grown(LEADER_ROOM_POINTS) : box)) {
                     return spot;
                 }
             }

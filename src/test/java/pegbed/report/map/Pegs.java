@@ -50,6 +50,15 @@ public final class Pegs {
                 .withBanks(new Banks(bank(-0.5), List.of(), List.of()));
     }
 
+    /** A seat in a bay: the near bank comes forward on both sides. */
+    static Peg bay() {
+        List<BankPoint> near = new ArrayList<>();
+        for (int x = -15; x <= 15; x += 3) {
+            near.add(BankPoint.at(x, -0.5 + 0.012 * x * x));
+        }
+        return cut().withBanks(new Banks(near, bank(10.5), List.of()));
+    }
+
     static Peg withIsland(Peg peg) {
         List<BankPoint> island = new ArrayList<>();
         for (int i = 0; i < 10; i++) {
