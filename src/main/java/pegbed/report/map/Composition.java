@@ -51,6 +51,13 @@ final class Composition {
         }
     }
 
+    /** Lines, if there are any, under all that their layer has so far. */
+    void strokeUnder(Role role, Layer layer, Frame frame, Geometry lines) {
+        if (!lines.isEmpty() && shows(layer)) {
+            items.computeIfAbsent(layer, key -> new ArrayList<>()).add(0, new Stroke(role, layer, frame, lines));
+        }
+    }
+
     /** Lines in metres as points of the sheet. */
     Geometry toSheet(Geometry water) {
         return new AffineTransformation(view.pointsPerMetre(), 0, view.x(0), 0, -view.pointsPerMetre(), view.y(0))
@@ -105,14 +112,14 @@ final class Composition {
         }
         LabelBox here = new LabelBox(x, y + middleDown, width, height, 0);
         Spot spot = space.isFree(here) ? Spot.HERE : elsewhere(here);
-        space.takeForSign(new LabelBox(here.x() + spot.right(), here.y() + spot.down(), width, height, 0));
+        space.takeForSign(layer, new LabelBox(here.x() + spot.right(), here.y() + spot.down(), width, height, 0));
         if (Math.hypot(spot.right(), spot.down()) > least(here)) {
             leaders.add(new Leader(
                     layer, xMetres, yMetres, Symbols.line(0, 0, spot.right(), spot.down() + middleDown)));
             LabelBox end = LabelBox.square(x, y, 5);
             if (space.isFree(end)) {
                 fill(Role.LEADER_END, layer, Frame.at(xMetres, yMetres), Symbols.disc(1.8));
-                space.takeForSign(end);
+                space.takeForSign(layer, end);
             }
         }
         return Optional.of(spot);

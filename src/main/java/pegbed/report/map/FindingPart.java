@@ -114,7 +114,7 @@ final class FindingPart {
                     .map(circle -> Shapes.disc(
                             circle.xMetres(), circle.yMetres(), Math.max(circle.radiusMetres(), Disc.RADIUS_METRES)))
                     .orElse(Shapes.disc(x, y, Disc.RADIUS_METRES));
-            to.stroke(ring(flat.confidence()), Layer.FLATS, Frame.WATER, masked.of(ring.getBoundary()));
+            to.strokeUnder(ring(flat.confidence()), Layer.FLATS, Frame.WATER, masked.of(ring.getBoundary()));
         }
     }
 

@@ -38,6 +38,6 @@ public final class JoinedUpNote {
                 0,
                 LETTERS,
                 WORDS));
-        to.space.takeForSign(new LabelBox(left + width / 2, top + height / 2, width + 4, height + 4, 0));
+        to.space.takeForSign(Layer.SEAT, new LabelBox(left + width / 2, top + height / 2, width + 4, height + 4, 0));
     }
 }

@@ -1,12 +1,15 @@
 package pegbed.report.map;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineSegment;
 import org.locationtech.jts.index.quadtree.Quadtree;
+import pegbed.report.drawing.Layer;
 
 /** Where on the sheet labels and symbols lie already; who comes first has the place. */
 final class LabelSpace {
@@ -17,7 +20,7 @@ final class LabelSpace {
     private final Quadtree taken = new Quadtree();
     private final Quadtree barred = new Quadtree();
     private final List<LabelBox> written = new ArrayList<>();
-    private final List<LabelBox> signs = new ArrayList<>();
+    private final Map<Layer, List<LabelBox>> signs = new EnumMap<>(Layer.class);
 
     /** @param area the part of the sheet that the map has, points */
     LabelSpace(Envelope area) {
@@ -53,9 +56,9 @@ final class LabelSpace {
     }
 
     /** Takes the place of a sign, free or not. */
-    void takeForSign(LabelBox box) {
+    void takeForSign(Layer layer, LabelBox box) {
         take(box);
-        signs.add(box);
+        signs.computeIfAbsent(layer, key -> new ArrayList<>()).add(box);
     }
 
     /** Takes the place of a text: lines under it are left out there. */
@@ -83,9 +86,12 @@ final class LabelSpace {
         return List.copyOf(written);
     }
 
-    /** The boxes of all signs so far. */
-    List<LabelBox> signs() {
-        return List.copyOf(signs);
+    /** The boxes of all signs so far but those of one layer. */
+    List<LabelBox> signsBut(Layer layer) {
+        return signs.entrySet().stream()
+                .filter(entry -> entry.getKey() != layer)
+                .flatMap(entry -> entry.getValue().stream())
+                .toList();
     }
 
     /** Whether a box lies inside the area. */

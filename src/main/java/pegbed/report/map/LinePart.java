@@ -57,7 +57,7 @@ final class LinePart {
     static void addPaths(Composition to, Plan plan, Masked masked) {
         for (PlannedLine line : plan.lines()) {
             Coordinate place = Shapes.coordinate(line.place());
-            to.stroke(Role.LINE_PATH, Layer.LINES, Frame.WATER, masked.of(Symbols.line(0, 0, place.x, place.y)));
+            to.strokeUnder(Role.LINE_PATH, Layer.LINES, Frame.WATER, masked.of(Symbols.line(0, 0, place.x, place.y)));
         }
     }
 }

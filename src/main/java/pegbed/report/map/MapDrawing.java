@@ -8,6 +8,7 @@ import java.util.Set;
 import org.locationtech.jts.geom.Envelope;
 import pegbed.findings.Findings;
 import pegbed.findings.PegMap;
+import pegbed.model.Place;
 import pegbed.plan.Plan;
 import pegbed.report.drawing.Drawing;
 import pegbed.report.drawing.Layer;
@@ -132,7 +133,7 @@ public final class MapDrawing {
         Composition to = composition(view, measure);
         addSigns(to);
         to.placer.run(Placer.Rank.DEEPEST_NAME);
-        addAnswerLines(to, all(to));
+        addAnswerLines(to);
         return to.drawing().only(EnumSet.of(Layer.FLATS, Layer.DEEPEST, Layer.LINES));
     }
 
@@ -142,7 +143,7 @@ public final class MapDrawing {
         layers.remove(Layer.FURNITURE);
         layers.remove(Layer.CAUTION);
         Envelope area = new Envelope(0, view.widthPoints(), 0, view.heightPoints());
-        return new Composition(view, area, measure, new MapOptions(layers, options.joinedUp()));
+        return new Composition(view, area, measure, new MapOptions(layers, options.joinedUp(), options.next()));
     }
 
     /**
@@ -267,22 +268,23 @@ public final class MapDrawing {
         ContourPart.addLabels(to, ground, shore, map.peg().units().depth());
         to.placer.run(Placer.Rank.CONTOUR_FIGURE);
         Masked texts = new Masked(to.view, to.space.texts());
-        Masked all = all(to);
+        Masked all = masked(to, Layer.GROUND);
         GroundPart.addLimits(to, map, shore, all);
         GroundPart.addHatching(to, ground, all);
         ContourPart.addLines(to, ground, map.peg().units().depth(), texts);
         RingPart.addRings(to, shore, texts);
         FindingPart.addZones(to, map, all);
-        PlacePart.addOutlines(to, map, all);
+        PlacePart.addOutlines(to, map, masked(to, Layer.HAZARDS));
         readings.addLeaders(all);
         if (!options.joinedUp()) {
             ChangePart.addRings(to, map, all);
         }
-        addAnswerLines(to, all);
+        addAnswerLines(to);
     }
 
     private void addSigns(Composition to) {
         to.space.bar(to.toSheet(shore.banks()));
+        options.next().ifPresent(place -> to.placer.ask(Placer.Rank.NEXT_SIGN, () -> next(to, place)));
         PlacePart.addSigns(to, map);
         if (options.joinedUp()) {
             JoinedUpNote.add(to);
@@ -293,18 +295,26 @@ public final class MapDrawing {
         }
     }
 
-    /** What lines have gaps for: all signs and texts. */
-    private static Masked all(Composition to) {
+    /** Its sign moves with the window's clock and is drawn there; here it takes its place. */
+    private static void next(Composition to, Place place) {
+        to.space.takeForSign(
+                Layer.NEXT,
+                LabelBox.square(
+                        to.view.x(place.xMetres()), to.view.y(place.yMetres()), 2 * MapOptions.NEXT_POINTS));
+    }
+
+    /** What lines have gaps for: all texts, and the signs of other layers, as they lie under those of their own. */
+    private static Masked masked(Composition to, Layer layer) {
         List<LabelBox> boxes = new ArrayList<>(to.space.texts());
-        boxes.addAll(to.space.signs());
+        boxes.addAll(to.space.signsBut(layer));
         return new Masked(to.view, boxes);
     }
 
-    private void addAnswerLines(Composition to, Masked all) {
-        to.addLeaders(all);
+    private void addAnswerLines(Composition to) {
+        to.addLeaders(masked(to, Layer.GROUND));
         if (!options.joinedUp()) {
-            FindingPart.addRings(to, findings, ground, all);
-            plan.ifPresent(lines -> LinePart.addPaths(to, lines, all));
+            FindingPart.addRings(to, findings, ground, masked(to, Layer.FLATS));
+            plan.ifPresent(lines -> LinePart.addPaths(to, lines, masked(to, Layer.LINES)));
         }
     }
 }

@@ -46,7 +46,7 @@ final class PlacePart {
         to.fill(Role.SEAT, Layer.SEAT, seat, Symbols.seat());
         to.stroke(Role.SEAT_OUTLINE, Layer.SEAT, seat, Symbols.seat().getExteriorRing());
         to.fill(Role.ANGLER, Layer.SEAT, seat, Symbols.angler());
-        to.space.takeForSign(new LabelBox(to.view.x(0), to.view.y(0) + 7.5, 24, 17, 0));
+        to.space.takeForSign(Layer.SEAT, new LabelBox(to.view.x(0), to.view.y(0) + 7.5, 24, 17, 0));
     }
 
     /** Its ground, and a badge with the sign of its kind. */
@@ -136,7 +136,7 @@ final class PlacePart {
         for (Hazard hazard : map.peg().hazards()) {
             Geometry around = PegWater.around(hazard);
             if (!around.isEmpty()) {
-                to.stroke(Role.HAZARD_OUTLINE, Layer.HAZARDS, Frame.WATER, masked.of(around.getBoundary()));
+                to.strokeUnder(Role.HAZARD_OUTLINE, Layer.HAZARDS, Frame.WATER, masked.of(around.getBoundary()));
             }
         }
     }

@@ -17,6 +17,7 @@ final class Placer {
     /** Who comes first has the place. */
     enum Rank {
         SEAT,
+        NEXT_SIGN,
         HAZARD_SIGN,
         LINE_SIGN,
         DEEPEST_SIGN,

@@ -186,6 +186,6 @@ final class ReadingPart {
         } else {
             to.fill(Role.READING_DOT, Layer.READINGS, frame, Symbols.disc(1.4));
         }
-        to.space.takeForSign(dotBox(x, y));
+        to.space.takeForSign(Layer.READINGS, dotBox(x, y));
     }
 }

@@ -5,10 +5,8 @@ import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.paint.Color;
 import pegbed.guidance.NextReading;
 import pegbed.model.Place;
-import pegbed.report.drawing.Drawing;
 import pegbed.report.drawing.Theme;
 import pegbed.report.drawing.View;
-import pegbed.report.map.NextSign;
 import pegbed.ui.profile.ProfileViewModel;
 
 /** What moves with the pointer: its direction and place, the profile's line, and what can be taken hold of. */
@@ -54,7 +52,7 @@ final class MapOverlay {
         } else if (focused) {
             cross(model.pointerProperty().get(), 7);
         }
-        next.ifPresent(reading -> wedges(reading.place(), large ? 8 : 5));
+        next.ifPresent(reading -> wedges(reading.place(), large ? NextSign.FARTHEST_POINTS : 4));
         Optional<Handle> selected = model.selectedProperty().get();
         for (Handle handle : model.handles()) {
             handle(handle, selected.filter(handle::equals).isPresent());
@@ -66,8 +64,7 @@ final class MapOverlay {
      * nobody else's, and what stands at the place stays free.
      */
     private void wedges(Place place, double radius) {
-        Drawing drawing = new Drawing(NextSign.at(place, radius), view);
-        CanvasPainter.paint(drawing, view, theme, canvas);
+        CanvasPainter.paint(NextSign.at(place, radius, view), view, theme, canvas);
         canvas.setStroke(colour);
         canvas.setFill(colour);
         canvas.setLineWidth(1.4);

@@ -10,6 +10,7 @@ import java.util.function.Consumer;
 import org.locationtech.jts.geom.Envelope;
 import pegbed.findings.Findings;
 import pegbed.findings.PegMap;
+import pegbed.model.Place;
 import pegbed.plan.Plan;
 import pegbed.report.drawing.Drawing;
 import pegbed.report.drawing.Layer;
@@ -40,6 +41,7 @@ final class MapPainting {
      * @param plan lines to fish on those findings; empty while there is none
      * @param layers what is drawn
      * @param joinedUp whether the bottom is drawn straight between readings
+     * @param next where to read next, which letters keep off; empty where that is not shown
      * @param view how the water lies on the sheet
      * @param showAll whether all of the water is wanted; of the view, only its size counts then
      * @param theme colours and pens
@@ -52,6 +54,7 @@ final class MapPainting {
             Optional<Plan> plan,
             Set<Layer> layers,
             boolean joinedUp,
+            Optional<Place> next,
             View view,
             boolean showAll,
             Theme theme,
@@ -66,6 +69,7 @@ final class MapPainting {
             return map.differsInWishesOnly(other.map)
                     && without(QUICK).equals(other.without(QUICK))
                     && joinedUp == other.joinedUp
+                    && next.equals(other.next)
                     && showAll == other.showAll
                     && (showAll ? sameSize(other.view) : view.equals(other.view))
                     && theme == other.theme
@@ -122,7 +126,7 @@ final class MapPainting {
     }
 
     private void work(Wish wish) {
-        MapOptions options = new MapOptions(wish.layers(), wish.joinedUp());
+        MapOptions options = new MapOptions(wish.layers(), wish.joinedUp(), wish.next());
         MapDrawing drawing = ahead.drawing(wish.map(), wish.findings(), options);
         Envelope framed = drawing.framed(fitted(drawing, wish.view()));
         View view = wish.showAll() ? fitted(drawing, wish.view()) : wish.view();

@@ -22,6 +22,7 @@ import javafx.scene.paint.Color;
 import javafx.stage.Window;
 import javafx.util.Duration;
 import pegbed.findings.Findings;
+import pegbed.guidance.NextReading;
 import pegbed.model.Place;
 import pegbed.plan.Plan;
 import pegbed.report.drawing.Layer;
@@ -191,7 +192,10 @@ public final class MapPane extends Region {
         findings.pictureProperty().addListener((property, before, now) -> wish());
         dark.addListener((property, before, now) -> wish());
         plan.planProperty().addListener((property, before, now) -> wish());
-        guide.nextProperty().addListener((property, before, now) -> drawAbove());
+        guide.nextProperty().addListener((property, before, now) -> {
+            drawAbove();
+            wish();
+        });
         joinedUp.addListener((property, before, now) -> wish());
         legend.visibleProperty().addListener((property, before, now) -> requestLayout());
         hoverProperty().addListener((property, before, now) -> {
@@ -368,6 +372,7 @@ public final class MapPane extends Region {
                 planOn(ready),
                 drawn,
                 joinedUp.get(),
+                next().map(NextReading::place),
                 camera.view(),
                 camera.showsAll(),
                 theme(),
@@ -381,6 +386,10 @@ public final class MapPane extends Region {
                 .get()
                 .filter(made ->
                         made.findings() == ready.findings() || ready.map().isProvisional());
+    }
+
+    private Optional<NextReading> next() {
+        return shows(Layer.NEXT) ? guide.nextProperty().get() : Optional.empty();
     }
 
     private double pixels() {
@@ -449,7 +458,7 @@ public final class MapPane extends Region {
                         profile,
                         pointed || isFocused(),
                         isFocused(),
-                        shows(Layer.NEXT) ? guide.nextProperty().get() : Optional.empty(),
+                        next(),
                         large);
         canvas.restore();
     }

@@ -422,9 +422,37 @@ class MapDrawingTest {
         assertEquals(Composition.Spot.HERE, to.sign(Layer.FLATS, 0, 5, 20, 20, 0).orElseThrow());
         Composition.Spot moved = to.sign(Layer.FLATS, 0.1, 5, 20, 20, 0).orElseThrow();
         assertTrue(Math.hypot(moved.right(), moved.down()) >= 18, moved::toString);
-        to.addLeaders(new Masked(to.view, to.space.signs()));
+        to.addLeaders(new Masked(to.view, to.space.signsBut(Layer.GROUND)));
         assertEquals(1, to.drawing().of(Role.LEADER).size());
         assertTrue(to.sign(Layer.FLATS, 50, 5, 20, 20, 0).isEmpty(), "not on the map");
+    }
+
+    @Test
+    void signsAndLettersKeepOffTheNextPlace() {
+        Place next = Pegs.fan(30).get(10).place();
+        MapDrawing map = Pegs.drawing(
+                Pegs.full(), new MapOptions(MapOptions.USUAL.layers(), false, java.util.Optional.of(next)));
+        Drawing drawing = map.at(new View(900, 500, 30, -15, 12), AwtLetters.MEASURE);
+        LabelBox sign = LabelBox.square(
+                drawing.view().x(next.xMetres()), drawing.view().y(next.yMetres()), 2 * MapOptions.NEXT_POINTS);
+        for (Item item : drawing.items()) {
+            if (item instanceof Text text) {
+                assertFalse(sign.overlaps(box(text, drawing.view())), text.words());
+            }
+        }
+    }
+
+    /** Quickly placed alone, each answer stands where it stands on the whole map. */
+    @Test
+    void answersAloneStandWhereTheyStandOnTheWholeMap() {
+        View view = new View(900, 500, 30, -15, 12);
+        Drawing whole = FULL.at(view, AwtLetters.MEASURE);
+        Drawing alone = FULL.answersAt(view, AwtLetters.MEASURE);
+        for (Role role : List.of(Role.DEEPEST, Role.DEEPEST_LABEL, Role.FLAT_BADGE, Role.FLAT_NUMBER)) {
+            assertEquals(whole.of(role).toString(), alone.of(role).toString());
+        }
+        assertFalse(alone.of(Role.DEEPEST_LABEL).isEmpty());
+        assertTrue(alone.of(Role.READING_FIGURE).isEmpty());
     }
 
     @Test
