@@ -188,6 +188,11 @@ public final class MapPane extends Region {
         return painting.shown();
     }
 
+    /** Points of the window for a point of the map, 1 or more. */
+    double enlarged() {
+        return enlarged;
+    }
+
     private void listen() {
         findings.pictureProperty().addListener((property, before, now) -> wish());
         dark.addListener((property, before, now) -> wish());
