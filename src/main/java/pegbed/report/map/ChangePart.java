@@ -22,8 +22,8 @@ final class ChangePart {
     static void addRings(Composition to, PegMap map, Masked masked) {
         for (BottomChange change : map.bottom().changes()) {
             Frame at = Frame.at(change.xMetres(), change.yMetres());
-            Geometry ring = masked.about(
-                    change.xMetres(), change.yMetres(), ring(radiusPoints(to), change.deeperMetres() > 0));
+            Geometry ring =
+                    masked.about(change.xMetres(), change.yMetres(), ring(radiusPoints(to), change.deeperMetres() > 0));
             to.stroke(Role.CHANGED_BADGE, Layer.CHANGED, at, ring);
             to.stroke(Role.CHANGED, Layer.CHANGED, at, ring);
         }

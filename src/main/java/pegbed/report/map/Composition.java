@@ -103,8 +103,7 @@ final class Composition {
      * @param middleDown from the place to the middle of the sign, points
      * @return by how much it has moved; empty if its place is not on the map
      */
-    Optional<Spot> sign(
-            Layer layer, double xMetres, double yMetres, double width, double height, double middleDown) {
+    Optional<Spot> sign(Layer layer, double xMetres, double yMetres, double width, double height, double middleDown) {
         double x = view.x(xMetres);
         double y = view.y(yMetres);
         if (!shows(layer) || !space.holds(x, y)) {
@@ -114,8 +113,8 @@ final class Composition {
         Spot spot = space.isFree(here) ? Spot.HERE : elsewhere(here);
         space.takeForSign(layer, new LabelBox(here.x() + spot.right(), here.y() + spot.down(), width, height, 0));
         if (Math.hypot(spot.right(), spot.down()) > least(here)) {
-            leaders.add(new Leader(
-                    layer, xMetres, yMetres, Symbols.line(0, 0, spot.right(), spot.down() + middleDown)));
+            leaders.add(
+                    new Leader(layer, xMetres, yMetres, Symbols.line(0, 0, spot.right(), spot.down() + middleDown)));
             LabelBox end = LabelBox.square(x, y, 5);
             if (space.isFree(end)) {
                 fill(Role.LEADER_END, layer, Frame.at(xMetres, yMetres), Symbols.disc(1.8));

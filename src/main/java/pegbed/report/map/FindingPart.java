@@ -93,8 +93,7 @@ final class FindingPart {
             to.fill(Role.FLAT_BADGE, Layer.FLATS, at, there.transform(Symbols.disc(BADGE_POINTS)));
             to.stroke(Role.FLAT_BADGE, Layer.FLATS, at, there.transform(Symbols.ring(BADGE_POINTS)));
             to.write(
-                    new Composition.Label(
-                            Role.FLAT_NUMBER, Layer.FLATS, Lettering.bold(11), Integer.toString(number)),
+                    new Composition.Label(Role.FLAT_NUMBER, Layer.FLATS, Lettering.bold(11), Integer.toString(number)),
                     x,
                     y,
                     spot.right(),

@@ -161,8 +161,8 @@ record Ground(
 
     /** The part of an area's outline that is not that of a wider area about it too. */
     private static Geometry within(Geometry area, Geometry wider) {
-        return Lines.of(Overlay.difference(
-                area.getBoundary(), wider.getBoundary().buffer(SHARED_EDGE_METRES, 2)));
+        return Lines.of(
+                Overlay.difference(area.getBoundary(), wider.getBoundary().buffer(SHARED_EDGE_METRES, 2)));
     }
 
     private static List<Contour> contours(Field depth, ContourLevels levels, Geometry known) {

@@ -11,7 +11,9 @@ import pegbed.report.drawing.Role;
 
 /** Sheet, water, depth bands, the veil of doubt, land and banks. */
 final class GroundPart {
-    /** Distance of hatching lines where the map is a guess, points; half of it where the doubt is half as much again. */
+    /**
+     * Distance of hatching lines where the map is a guess, points; half of it where the doubt is half as much again.
+     */
     static final double HATCH_POINTS = 11;
 
     private static final double LIMIT_METRES = 300;

@@ -46,8 +46,8 @@ final class LabelSpace {
         @SuppressWarnings("unchecked")
         List<LineSegment> near = barred.query(box.envelope());
         return near.stream()
-                .noneMatch(line -> box.inside(line.p0.x, line.p0.y, line.p1.x, line.p1.y)
-                        .isPresent());
+                .noneMatch(line ->
+                        box.inside(line.p0.x, line.p0.y, line.p1.x, line.p1.y).isPresent());
     }
 
     /** Takes the place of a box, free or not. */
@@ -104,11 +104,13 @@ final class LabelSpace {
         return area.contains(x, y);
     }
 
-    /** Where the straight line from one place of the sheet to another leaves the area; the area's nearest place else. */
+    /**
+     * Where the straight line from one place of the sheet to another leaves the area; the area's nearest place else.
+     */
     Coordinate exit(Coordinate from, Coordinate to) {
-        LabelBox box = new LabelBox(
-                area.centre().x, area.centre().y, area.getWidth(), area.getHeight(), 0);
-        double share = box.inside(from.x, from.y, to.x, to.y).map(part -> part[1]).orElse(1.0);
+        LabelBox box = new LabelBox(area.centre().x, area.centre().y, area.getWidth(), area.getHeight(), 0);
+        double share =
+                box.inside(from.x, from.y, to.x, to.y).map(part -> part[1]).orElse(1.0);
         double x = from.x + share * (to.x - from.x);
         double y = from.y + share * (to.y - from.y);
         return new Coordinate(

@@ -89,7 +89,8 @@ final class Legend {
     static Drawing sheet(Legend legend, MapOptions options, double mapPointsPerMetre) {
         List<Block> blocks = legend.blocks(options, WINDOW_WIDTH / BAR_SHARE);
         double width = blocks.stream().mapToDouble(Block::width).max().orElse(0) + 2 * AIR;
-        double height = blocks.stream().mapToDouble(block -> block.height() + AIR).sum() + AIR;
+        double height =
+                blocks.stream().mapToDouble(block -> block.height() + AIR).sum() + AIR;
         View view = new View(width, height, mapPointsPerMetre, 0, 0);
         Composition to = new Composition(
                 view, new Envelope(0, width, 0, height), legend.measure, new MapOptions(EnumSet.of(Layer.FURNITURE)));
@@ -291,7 +292,8 @@ final class Legend {
     }
 
     private void answers(List<Entry> entries, Set<Layer> layers) {
-        if (layers.contains(Layer.LINES) && plan.filter(made -> !made.lines().isEmpty()).isPresent()) {
+        if (layers.contains(Layer.LINES)
+                && plan.filter(made -> !made.lines().isEmpty()).isPresent()) {
             entries.add(new Entry("a line to fish", (to, x, y) -> {
                 Geometry square = moved(Symbols.box(-5.5, -5.5, 5.5, 5.5), x + SWATCH / 2, y + 5.2);
                 to.fill(Role.LINE_BADGE, Layer.FURNITURE, Frame.SHEET, square);
@@ -316,7 +318,7 @@ final class Legend {
                 && map.peg().visits().subList(0, map.peg().visits().size() - 1).stream()
                         .anyMatch(visit -> !visit.readings().isEmpty())) {
             entries.add(figure(
-                    "an earlier visit's, at today's level",
+                    joinedUp ? "an earlier visit's" : "an earlier visit's, at today's level",
                     Role.LEGEND_LABEL,
                     Lettering.plain(9.5 * ReadingPart.EARLIER_SHARE)));
         }

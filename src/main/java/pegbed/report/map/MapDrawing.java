@@ -153,8 +153,7 @@ public final class MapDrawing {
      * @param measure how wide texts come out
      */
     public Drawing legend(double mapPointsPerMetre, TextMeasure measure) {
-        return Legend.sheet(
-                new Legend(map, findings, ground, plan, measure), options, mapPointsPerMetre);
+        return Legend.sheet(new Legend(map, findings, ground, plan, measure), options, mapPointsPerMetre);
     }
 
     /**
@@ -242,8 +241,8 @@ public final class MapDrawing {
     }
 
     /**
-     * What ought to be seen, metres: the water within reach, the seat, and some of the land with marks on it. Marks beyond
-     * stand at the edge of the map, in their direction.
+     * What ought to be seen, metres: the water within reach, the seat, and some of the land with marks on it. Marks
+     * beyond stand at the edge of the map, in their direction.
      */
     public Envelope bounds() {
         Envelope water = map.water().water().getEnvelopeInternal();
@@ -299,8 +298,7 @@ public final class MapDrawing {
     private static void next(Composition to, Place place) {
         to.space.takeForSign(
                 Layer.NEXT,
-                LabelBox.square(
-                        to.view.x(place.xMetres()), to.view.y(place.yMetres()), 2 * MapOptions.NEXT_POINTS));
+                LabelBox.square(to.view.x(place.xMetres()), to.view.y(place.yMetres()), 2 * MapOptions.NEXT_POINTS));
     }
 
     /** What lines have gaps for: all texts, and the signs of other layers, as they lie under those of their own. */

@@ -45,10 +45,8 @@ final class Masked {
     /** What is left of lines in points about a place on the water. */
     Geometry about(double xMetres, double yMetres, Geometry lines) {
         double scale = view.pointsPerMetre();
-        AffineTransformation toWater =
-                new AffineTransformation(1 / scale, 0, xMetres, 0, -1 / scale, yMetres);
-        AffineTransformation back =
-                new AffineTransformation(scale, 0, -xMetres * scale, 0, -scale, yMetres * scale);
+        AffineTransformation toWater = new AffineTransformation(1 / scale, 0, xMetres, 0, -1 / scale, yMetres);
+        AffineTransformation back = new AffineTransformation(scale, 0, -xMetres * scale, 0, -scale, yMetres * scale);
         return back.transform(of(toWater.transform(lines)));
     }
 

@@ -66,7 +66,13 @@ final class PlacePart {
             to.placer.ask(
                     Placer.Rank.HAZARD_NAME,
                     () -> to.name(
-                            hazardName(hazard), x, y, spot, HAZARD_POINTS + 1, HAZARD_POINTS + 1, Composition.USUAL_ORDER));
+                            hazardName(hazard),
+                            x,
+                            y,
+                            spot,
+                            HAZARD_POINTS + 1,
+                            HAZARD_POINTS + 1,
+                            Composition.USUAL_ORDER));
         });
     }
 
@@ -103,7 +109,11 @@ final class PlacePart {
             to.stroke(Role.MARK, Layer.MARKS, frame, there.transform(Symbols.mark()));
             to.fill(Role.MARK, Layer.MARKS, frame, there.transform(Symbols.markHead()));
             if (beyond) {
-                to.stroke(Role.MARK_BEYOND, Layer.MARKS, frame, there.transform(Symbols.line(-4, -13.5, 0, -17, 4, -13.5)));
+                to.stroke(
+                        Role.MARK_BEYOND,
+                        Layer.MARKS,
+                        frame,
+                        there.transform(Symbols.line(-4, -13.5, 0, -17, 4, -13.5)));
             }
             Composition.Label label = new Composition.Label(
                     Role.MARK_LABEL, Layer.MARKS, Lettering.italic(10.5), SingleLine.of(mark.name(), LONGEST_NAME));

@@ -9,9 +9,10 @@ import java.util.Map;
  * Decides who chooses a place on the map first: all signs before all letters, and of each the weightier before the
  * lighter. Every sign and label of a map comes through here; each then takes the best place that is left to it.
  *
- * <p>The order, and the places that a name tries about its sign ({@link #AROUND}), follow the rules of Imhof, E. (1975),
- * "Positioning names on maps", The American Cartographer 2(2):128–144, and for soundings those of the International
- * Hydrographic Organization's S-4, B-412: a sounding's figure is its place, or stands beside it with a line to it.
+ * <p>The order, and the places that a name tries about its sign ({@link #AROUND}), follow the rules of Imhof, E.
+ * (1975), "Positioning names on maps", The American Cartographer 2(2):128–144, and for soundings those of the
+ * International Hydrographic Organization's S-4, B-412: a sounding's figure is its place, or stands beside it with a
+ * line to it.
  */
 final class Placer {
     /** Who comes first has the place. */
@@ -37,8 +38,8 @@ final class Placer {
     }
 
     /**
-     * Directions from a sign to its name, right and down, the best first: to the right and a little up, to the right, to
-     * the right and down, the same to the left, above, below.
+     * Directions from a sign to its name, right and down, the best first: to the right and a little up, to the right,
+     * to the right and down, the same to the left, above, below.
      */
     static final double[][] AROUND = {{1, -0.6}, {1, 0}, {1, 0.6}, {-1, -0.6}, {-1, 0}, {-1, 0.6}, {0, -1}, {0, 1}};
 

@@ -18,12 +18,12 @@ import pegbed.surface.posterior.ReadingCheck;
 import pegbed.wording.DepthFigures;
 
 /**
- * Readings as soundings: the middle of the figure is the place. Where a sign has that, or another figure comes too near,
- * a dot marks the place and the figure stands clear of it, farther off with a line to it; where there is no room at all,
- * the dot stands alone. Where two were read at one spot, the later figure has the place, and figures of earlier visits
- * stand at their place or not at all, so that they thin out about those of the latest. Depths of earlier visits are
- * brought to its level. They stand upright as all figures, lighter and smaller: sloping figures mean something else on
- * charts.
+ * Readings as soundings: the middle of the figure is the place. Where a sign has that, or another figure comes too
+ * near, a dot marks the place and the figure stands clear of it, farther off with a line to it; where there is no room
+ * at all, the dot stands alone. Where two were read at one spot, the later figure has the place, and figures of earlier
+ * visits stand at their place or not at all, so that they thin out about those of the latest. Depths of earlier visits
+ * are brought to its level. They stand upright as all figures, lighter and smaller: sloping figures mean something else
+ * on charts.
  */
 final class ReadingPart {
     /** How far beside, in sizes of the figure; beyond 1 on a line to its place. */

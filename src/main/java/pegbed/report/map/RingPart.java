@@ -72,8 +72,7 @@ final class RingPart {
         }
         for (int joint = 0; joint < joints; joint++) {
             Composition.Label label = label(map, joint);
-            place(to, map, joint, best)
-                    .ifPresent(at -> to.place(label, at.xMetres(), at.yMetres(), 0, 0, 0));
+            place(to, map, joint, best).ifPresent(at -> to.place(label, at.xMetres(), at.yMetres(), 0, 0, 0));
         }
     }
 
@@ -136,8 +135,7 @@ final class RingPart {
         }
         if (hour) {
             String figure = Integer.toString(Math.floorMod(minutes / 60 - 1, 12) + 1);
-            Composition.Label label =
-                    new Composition.Label(Role.CLOCK_FIGURE, Layer.CLOCK, Lettering.bold(11), figure);
+            Composition.Label label = new Composition.Label(Role.CLOCK_FIGURE, Layer.CLOCK, Lettering.bold(11), figure);
             writeHour(to, label, rim, sin, cos, water);
         }
     }

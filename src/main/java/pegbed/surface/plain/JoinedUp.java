@@ -16,12 +16,12 @@ import pegbed.surface.survey.Levels;
 
 /**
  * The bottom of a peg as its readings and its banks alone give it: straight between neighbours of a Delaunay
- * triangulation, without a model and without a doubt. The edges of the water are those of {@link BankSites}; a depth that
- * the person gave at a bank stands in their place.
+ * triangulation, without a model and without a doubt. The edges of the water are those of {@link BankSites}; a depth
+ * that the person gave at a bank stands in their place.
  *
  * <p>Readings of earlier visits are brought to the level of the latest by the measures from board to water, where both
- * visits have one; else they stay as read. Those before the bottom was dug out, and those within
- * {@value #SPOT_METRES} m of a later visit's reading, are left out.
+ * visits have one; else they stay as read. Those before the bottom was dug out, and those within {@value #SPOT_METRES}
+ * m of a later visit's reading, are left out.
  */
 public final class JoinedUp implements Interpolator {
     /** A later reading so near takes an earlier one's place, metres. */
@@ -46,23 +46,22 @@ public final class JoinedUp implements Interpolator {
             for (Reading reading : visits.get(visit).readings()) {
                 Place place = reading.place();
                 boolean readAgain = later.stream()
-                        .anyMatch(site -> Math.hypot(
-                                        site.xMetres() - place.xMetres(), site.yMetres() - place.yMetres())
+                        .anyMatch(site -> Math.hypot(site.xMetres() - place.xMetres(), site.yMetres() - place.yMetres())
                                 < SPOT_METRES);
                 if (!readAgain) {
-                    given.add(new Site(
-                            place.xMetres(), place.yMetres(), reading.depthMetres() - levels.mean(visit)));
+                    given.add(new Site(place.xMetres(), place.yMetres(), reading.depthMetres() - levels.mean(visit)));
                 }
             }
             dugOut = visits.get(visit).afresh();
         }
-        List<List<BankPoint>> banks = new ArrayList<>(List.of(peg.banks().near(), peg.banks().far()));
+        List<List<BankPoint>> banks =
+                new ArrayList<>(List.of(peg.banks().near(), peg.banks().far()));
         banks.addAll(peg.banks().islands());
         for (List<BankPoint> bank : banks) {
             for (BankPoint point : bank) {
                 point.depthMetres()
-                        .ifPresent(depth -> given.add(new Site(
-                                point.place().xMetres(), point.place().yMetres(), depth - levels.mean(0))));
+                        .ifPresent(depth -> given.add(
+                                new Site(point.place().xMetres(), point.place().yMetres(), depth - levels.mean(0))));
             }
         }
         return new JoinedUp(levels, new LinearInterpolator(BankSites.of(given, water)));

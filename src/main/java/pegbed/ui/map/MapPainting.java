@@ -149,7 +149,8 @@ final class MapPainting {
         BufferedImage image = PngWriter.image(
                 whole.only(EnumSet.complementOf(EnumSet.copyOf(QUICK))), wish.theme(), wish.pixelsPerPoint());
         painted = wish;
-        MapPicture picture = new MapPicture(Optional.of(Pixels.of(image)), whole.only(QUICK), view, framed, Optional.of(legend));
+        MapPicture picture =
+                new MapPicture(Optional.of(Pixels.of(image)), whole.only(QUICK), view, framed, Optional.of(legend));
         deliver(wish, picture);
     }
 

@@ -237,7 +237,8 @@ public final class MapPane extends Region {
         setOnMouseReleased(this::release);
         setOnMouseMoved(event -> model.point(place(event.getX(), event.getY())));
         setOnScroll(this::scroll);
-        setOnZoom((ZoomEvent event) -> moved(() -> camera.zoom(event.getZoomFactor(), event.getX() / enlarged, event.getY() / enlarged)));
+        setOnZoom((ZoomEvent event) ->
+                moved(() -> camera.zoom(event.getZoomFactor(), event.getX() / enlarged, event.getY() / enlarged)));
         setOnKeyPressed(new MapKeys(this, model)::press);
     }
 
@@ -314,8 +315,8 @@ public final class MapPane extends Region {
         if (event.getTouchCount() > 0 || event.isInertia()) {
             moved(() -> camera.pan(event.getDeltaX() / enlarged, event.getDeltaY() / enlarged));
         } else {
-            moved(() -> camera.zoom(
-                    Math.pow(1.0018, event.getDeltaY()), event.getX() / enlarged, event.getY() / enlarged));
+            moved(() ->
+                    camera.zoom(Math.pow(1.0018, event.getDeltaY()), event.getX() / enlarged, event.getY() / enlarged));
         }
         event.consume();
     }
@@ -453,18 +454,8 @@ public final class MapPane extends Region {
         canvas.clearRect(0, 0, above.getWidth(), above.getHeight());
         canvas.save();
         canvas.scale(enlarged, enlarged);
-        new MapOverlay(
-                        canvas,
-                        camera.view(),
-                        dark.get() ? Color.web("#ffd27d") : Color.web("#7a2f00"),
-                        theme())
-                .draw(
-                        model,
-                        profile,
-                        pointed || isFocused(),
-                        isFocused(),
-                        next(),
-                        large);
+        new MapOverlay(canvas, camera.view(), dark.get() ? Color.web("#ffd27d") : Color.web("#7a2f00"), theme())
+                .draw(model, profile, pointed || isFocused(), isFocused(), next(), large);
         canvas.restore();
     }
 }

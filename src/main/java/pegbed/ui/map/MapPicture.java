@@ -15,5 +15,4 @@ import pegbed.report.drawing.View;
  * @param bounds what there is to see, metres
  * @param legend what the signs mean; empty where the one before still holds
  */
-record MapPicture(
-        Optional<Image> image, Drawing findings, View view, Envelope bounds, Optional<Drawing> legend) {}
+record MapPicture(Optional<Image> image, Drawing findings, View view, Envelope bounds, Optional<Drawing> legend) {}

@@ -55,8 +55,8 @@ public final class MapViewModel {
     /** The hazard that is taken hold of is of another kind. */
     private void changeKind(Hazard.Kind kind) {
         heldHazard().filter(held -> held.kind() != kind).ifPresent(held -> {
-            Hazard changed = new Hazard(
-                    kind, held.outline(), held.radiusMetres(), held.note(), held.typed(), held.extras());
+            Hazard changed =
+                    new Hazard(kind, held.outline(), held.radiusMetres(), held.note(), held.typed(), held.extras());
             tried(PlaceEdits.changeHazard(selected.get().orElseThrow().index(), changed));
         });
     }

@@ -20,12 +20,13 @@ import pegbed.report.drawing.Text;
 import pegbed.report.drawing.View;
 
 /**
- * How well letters stand out on a painted map, from its pixels: relative luminance and contrast as WCAG 2.2 defines them.
+ * How well letters stand out on a painted map, from its pixels: relative luminance and contrast as WCAG 2.2 defines
+ * them.
  *
  * <p>The colour of the letters is the median of the pixels wholly inside them. The ground is every pixel from
  * {@value #NEAR_POINTS} to {@value #FAR_POINTS} point outside their outlines, so that a halo counts as far as it is
- * painted and as much as it covers, and lines and tints beside a thin halo count too. The contrast of a label is what nine
- * tenths of its ground reach.
+ * painted and as much as it covers, and lines and tints beside a thin halo count too. The contrast of a label is what
+ * nine tenths of its ground reach.
  */
 final class LetterContrast {
     private static final double NEAR_POINTS = 0.3;

@@ -198,8 +198,9 @@ public final class MapLettering {
                     if (label.getValue() < LEAST_CONTRAST) {
                         below++;
                         if (why) {
-                            System.out.println("  " + theme.getKey() + " " + label.getKey().role() + " '"
-                                    + label.getKey().words() + "' " + label.getValue());
+                            System.out.println(
+                                    "  " + theme.getKey() + " " + label.getKey().role() + " '"
+                                            + label.getKey().words() + "' " + label.getValue());
                         }
                     }
                 }

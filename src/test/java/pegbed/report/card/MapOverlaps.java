@@ -77,7 +77,11 @@ final class MapOverlaps {
     private Geometry onSheet(Geometry shape, Frame frame) {
         AffineTransform to = drawing.view().toSheet(frame);
         return new AffineTransformation(
-                        to.getScaleX(), to.getShearX(), to.getTranslateX(), to.getShearY(), to.getScaleY(),
+                        to.getScaleX(),
+                        to.getShearX(),
+                        to.getTranslateX(),
+                        to.getShearY(),
+                        to.getScaleY(),
                         to.getTranslateY())
                 .transform(shape);
     }
@@ -102,7 +106,8 @@ final class MapOverlaps {
         for (int i = 0; i < all.size(); i++) {
             for (int k = 0; k < i; k++) {
                 if (overlap(all.get(i).getValue(), all.get(k).getValue())) {
-                    found.add("sign " + all.get(i).getKey() + " on " + all.get(k).getKey());
+                    found.add(
+                            "sign " + all.get(i).getKey() + " on " + all.get(k).getKey());
                 }
             }
         }

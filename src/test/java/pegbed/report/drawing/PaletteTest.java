@@ -32,12 +32,11 @@ class PaletteTest {
                         {0.004733, 0.691367, 0.303900}
                     });
 
-    private static final Map<String, Theme> THEMES =
-            Map.of(
-                    "light", Themes.LIGHT,
-                    "dark", Themes.DARK,
-                    "high contrast", Themes.HIGH_CONTRAST,
-                    "black and white", Themes.BLACK_AND_WHITE);
+    private static final Map<String, Theme> THEMES = Map.of(
+            "light", Themes.LIGHT,
+            "dark", Themes.DARK,
+            "high contrast", Themes.HIGH_CONTRAST,
+            "black and white", Themes.BLACK_AND_WHITE);
 
     /** As many bands as there can be: twelve contours and the water below the first. */
     private static final int MOST = 13;
@@ -103,7 +102,9 @@ class PaletteTest {
         });
     }
 
-    /** Lighter figures, and those in colour, stand on a halo, so 4.5 to 1 is asked of ink on band and halo as they mix. */
+    /**
+     * Lighter figures, and those in colour, stand on a halo, so 4.5 to 1 is asked of ink on band and halo as they mix.
+     */
     @Test
     void lettersWithHalosCanBeReadOnEveryBand() {
         THEMES.forEach((name, theme) -> {

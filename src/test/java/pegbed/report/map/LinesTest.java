@@ -34,8 +34,8 @@ class LinesTest {
 
     @Test
     void nothingToHatchGivesNothing() throws ParseException {
-        assertTrue(
-                Lines.hatch(new WKTReader().read("MULTIPOLYGON EMPTY"), 1, 0, true).isEmpty());
+        assertTrue(Lines.hatch(new WKTReader().read("MULTIPOLYGON EMPTY"), 1, 0, true)
+                .isEmpty());
     }
 
     @Test

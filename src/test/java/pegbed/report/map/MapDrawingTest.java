@@ -158,8 +158,9 @@ class MapDrawingTest {
     @Test
     void noDotLiesOnAFigure() {
         List<Reading> crowd = new ArrayList<>(Pegs.fan(30));
-        Pegs.fan(30).forEach(r -> crowd.add(Reading.of(
-                r.place().distanceMetres() + 0.15, r.place().angleDegrees(), r.depthMetres())));
+        Pegs.fan(30)
+                .forEach(r -> crowd.add(
+                        Reading.of(r.place().distanceMetres() + 0.15, r.place().angleDegrees(), r.depthMetres())));
         Drawing drawing = sheet(Pegs.drawing(Pegs.withReadings(Pegs.cut(), crowd)));
         int dots = 0;
         for (Item dot : drawing.of(Role.READING_DOT)) {
@@ -398,7 +399,10 @@ class MapDrawingTest {
         Drawing drawing = sheet(Pegs.drawing(Pegs.withReadings(Pegs.cut(), Pegs.fan(7))));
         Ground ground = Ground.of(Pegs.map(Pegs.withReadings(Pegs.cut(), Pegs.fan(7))));
         double metres = GroundPart.HATCH_POINTS / drawing.view().pointsPerMetre();
-        assertEquals(ground.guess().getArea() / metres, onWater(drawing, Role.DOUBT_HATCH), ground.guess().getArea() / metres / 5);
+        assertEquals(
+                ground.guess().getArea() / metres,
+                onWater(drawing, Role.DOUBT_HATCH),
+                ground.guess().getArea() / metres / 5);
         assertTrue(onWater(drawing, Role.MORE_DOUBT_HATCH) > 0);
         assertTrue(onWater(drawing, Role.STRONG_DOUBT_HATCH) > 0);
         assertTrue(onWater(drawing, Role.DOUBT_EDGE) > 5);
@@ -419,7 +423,8 @@ class MapDrawingTest {
                 new org.locationtech.jts.geom.Envelope(0, 400, 0, 300),
                 AwtLetters.MEASURE,
                 MapOptions.USUAL);
-        assertEquals(Composition.Spot.HERE, to.sign(Layer.FLATS, 0, 5, 20, 20, 0).orElseThrow());
+        assertEquals(
+                Composition.Spot.HERE, to.sign(Layer.FLATS, 0, 5, 20, 20, 0).orElseThrow());
         Composition.Spot moved = to.sign(Layer.FLATS, 0.1, 5, 20, 20, 0).orElseThrow();
         assertTrue(Math.hypot(moved.right(), moved.down()) >= 18, moved::toString);
         to.addLeaders(new Masked(to.view, to.space.signsBut(Layer.GROUND)));
@@ -460,13 +465,18 @@ class MapDrawingTest {
         MapDrawing model = Pegs.drawing(Pegs.full());
         MapDrawing joined = Pegs.drawing(Pegs.full(), MapOptions.USUAL.withJoinedUp(true));
         for (Drawing drawing : List.of(sheet(joined), joined.at(new View(900, 500, 30, -15, 12), AwtLetters.MEASURE))) {
-            assertEquals(
-                    List.of("Joined up: straight between readings, no model"), words(drawing, Role.JOINED_UP));
+            assertEquals(List.of("Joined up: straight between readings, no model"), words(drawing, Role.JOINED_UP));
             for (Role role : List.of(
-                    Role.DEEPEST, Role.FLAT_BADGE, Role.LINE_BADGE, Role.DOUBT_HATCH, Role.DOUBT_VEIL, Role.SUSPICIOUS_FIGURE)) {
+                    Role.DEEPEST,
+                    Role.FLAT_BADGE,
+                    Role.LINE_BADGE,
+                    Role.DOUBT_HATCH,
+                    Role.DOUBT_VEIL,
+                    Role.SUSPICIOUS_FIGURE)) {
                 assertEquals(List.of(), drawing.of(role), role.name());
             }
-            assertFalse(drawing.of(Role.CONTOUR).isEmpty() || drawing.of(Role.READING_FIGURE).isEmpty());
+            assertFalse(drawing.of(Role.CONTOUR).isEmpty()
+                    || drawing.of(Role.READING_FIGURE).isEmpty());
             assertEquals(4, drawing.of(Role.MARK_LABEL).size());
         }
         assertEquals(List.of(), sheet(model).of(Role.JOINED_UP));
@@ -478,8 +488,13 @@ class MapDrawingTest {
         Drawing legend = FULL.legend(30, AwtLetters.MEASURE);
         assertNoTextsOverlap(legend);
         List<String> words = words(legend, Role.LEGEND_LABEL);
-        assertTrue(words.containsAll(List.of("overhead line", "snag", "a reading", "the deepest", "not known")), words::toString);
-        assertTrue(words(Pegs.drawing(Pegs.full(), MapOptions.USUAL.withJoinedUp(true)).legend(30, AwtLetters.MEASURE), Role.LEGEND_LABEL)
+        assertTrue(
+                words.containsAll(List.of("overhead line", "snag", "a reading", "the deepest", "not known")),
+                words::toString);
+        assertTrue(words(
+                        Pegs.drawing(Pegs.full(), MapOptions.USUAL.withJoinedUp(true))
+                                .legend(30, AwtLetters.MEASURE),
+                        Role.LEGEND_LABEL)
                 .stream()
                 .noneMatch(word -> word.contains("guess") || word.contains("deepest")));
     }

@@ -85,9 +85,9 @@ class JoinedUpTest {
     @Test
     void whatWasReadBeforeTheBottomWasDugOutIsLeftOut() throws InputException {
         Visit after = visit("2026-06-12T07:30:00+01:00", 0.30, Reading.of(5, 0, 2.5));
-        Visit dugOut = new Visit(
-                after.start(), after.boardToWaterMetres(), true, after.readings(), "", Extras.NONE);
-        double between = of(FIRST, dugOut).depthAt(LEFT.place().xMetres(), LEFT.place().yMetres());
+        Visit dugOut = new Visit(after.start(), after.boardToWaterMetres(), true, after.readings(), "", Extras.NONE);
+        double between =
+                of(FIRST, dugOut).depthAt(LEFT.place().xMetres(), LEFT.place().yMetres());
         assertTrue(Math.abs(between - 1.2) > 0.05, "still " + between);
     }
 
@@ -96,8 +96,8 @@ class JoinedUpTest {
         BankPoint given = new BankPoint(new Place(0, 11), OptionalDouble.of(0.9), Typed.NOTHING, Extras.NONE);
         Peg peg = Peg.EMPTY
                 .withPole(Pole.USUAL.withReach(13))
-                .withBanks(new Banks(
-                        bank(-0.5), List.of(BankPoint.at(-15, 11), given, BankPoint.at(15, 11)), List.of()))
+                .withBanks(
+                        new Banks(bank(-0.5), List.of(BankPoint.at(-15, 11), given, BankPoint.at(15, 11)), List.of()))
                 .withVisits(List.of(FIRST));
         assertEquals(0.9, JoinedUp.of(peg, PegWater.of(peg)).depthAt(0, 11), 1e-6);
     }
