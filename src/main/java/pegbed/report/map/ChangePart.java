@@ -46,14 +46,14 @@ final class ChangePart {
                     new Composition.Label(Role.CHANGED_LABEL, Layer.CHANGED, Lettering.bold(10), words.amount(change));
             to.placer.ask(
                     Placer.Rank.CHANGE_AMOUNT,
-                    () -> to.name(
+                    () -> to.placer.name(
                             label,
                             change.xMetres(),
                             change.yMetres(),
-                            Composition.Spot.HERE,
+                            Placer.Spot.HERE,
                             half,
                             half,
-                            Composition.USUAL_ORDER));
+                            Placer.USUAL_ORDER));
         }
     }
 }

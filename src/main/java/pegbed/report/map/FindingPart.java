@@ -72,7 +72,7 @@ final class FindingPart {
         Deepest deepest = findings.deepest();
         double x = deepest.spot().place().xMetres();
         double y = deepest.spot().place().yMetres();
-        to.sign(Layer.DEEPEST, x, y, 20, 33, PLUMMET_DOWN).ifPresent(spot -> {
+        to.placer.sign(Layer.DEEPEST, x, y, 20, 33, PLUMMET_DOWN).ifPresent(spot -> {
             Frame at = Frame.at(x, y);
             AffineTransformation there = AffineTransformation.translationInstance(spot.right(), spot.down());
             Geometry plummet = there.transform(Symbols.plummet());
@@ -87,7 +87,7 @@ final class FindingPart {
         double x = flat.spot().place().xMetres();
         double y = flat.spot().place().yMetres();
         double side = 2 * BADGE_POINTS + 3;
-        to.sign(Layer.FLATS, x, y, side, side, 0).ifPresent(spot -> {
+        to.placer.sign(Layer.FLATS, x, y, side, side, 0).ifPresent(spot -> {
             Frame at = Frame.at(x, y);
             AffineTransformation there = AffineTransformation.translationInstance(spot.right(), spot.down());
             to.fill(Role.FLAT_BADGE, Layer.FLATS, at, there.transform(Symbols.disc(BADGE_POINTS)));
@@ -118,7 +118,7 @@ final class FindingPart {
     }
 
     /** The words beside the deepest place; how well it is known goes with the depth. */
-    private static void name(Composition to, Findings findings, Composition.Spot sign) {
+    private static void name(Composition to, Findings findings, Placer.Spot sign) {
         MapWords words = MapWords.of(findings.map().peg());
         var spot = findings.deepest().spot();
         Composition.Label label = new Composition.Label(
@@ -126,14 +126,14 @@ final class FindingPart {
                 Layer.DEEPEST,
                 Lettering.bold(11),
                 "deepest " + words.shortDepth(spot.depthMetres(), spot.sdMetres()));
-        to.name(
+        to.placer.name(
                 label,
                 spot.place().xMetres(),
                 spot.place().yMetres(),
-                new Composition.Spot(sign.right(), sign.down() + PLUMMET_DOWN),
+                new Placer.Spot(sign.right(), sign.down() + PLUMMET_DOWN),
                 11,
                 17,
-                Composition.USUAL_ORDER);
+                Placer.USUAL_ORDER);
     }
 
     static void addZoneLabels(Composition to, PegMap map) {

@@ -31,7 +31,7 @@ final class LinePart {
         double x = line.place().xMetres();
         double y = line.place().yMetres();
         double side = 2 * (HALF_POINTS + RING_POINTS) + 2;
-        to.sign(Layer.LINES, x, y, side, side, 0).ifPresent(spot -> {
+        to.placer.sign(Layer.LINES, x, y, side, side, 0).ifPresent(spot -> {
             Frame at = Frame.at(x, y);
             AffineTransformation there = AffineTransformation.translationInstance(spot.right(), spot.down());
             Geometry square = there.transform(Symbols.box(-HALF_POINTS, -HALF_POINTS, HALF_POINTS, HALF_POINTS));

@@ -309,7 +309,7 @@ public final class MapDrawing {
     }
 
     private void addAnswerLines(Composition to) {
-        to.addLeaders(masked(to, Layer.GROUND));
+        to.placer.addLeaders(masked(to, Layer.GROUND));
         if (!options.joinedUp()) {
             FindingPart.addRings(to, findings, ground, masked(to, Layer.FLATS));
             plan.ifPresent(lines -> LinePart.addPaths(to, lines, masked(to, Layer.LINES)));

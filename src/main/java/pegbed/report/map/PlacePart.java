@@ -56,7 +56,7 @@ final class PlacePart {
         double x = middle.getX();
         double y = middle.getY();
         double side = 2 * HAZARD_POINTS + 2;
-        to.sign(Layer.HAZARDS, x, y, side, side, 0).ifPresent(spot -> {
+        to.placer.sign(Layer.HAZARDS, x, y, side, side, 0).ifPresent(spot -> {
             Frame at = Frame.at(x, y);
             AffineTransformation there = AffineTransformation.translationInstance(spot.right(), spot.down());
             Geometry badge = there.transform(Symbols.disc(HAZARD_POINTS));
@@ -65,14 +65,14 @@ final class PlacePart {
             to.stroke(Role.HAZARD, Layer.HAZARDS, at, there.transform(Symbols.hazard(hazard.kind())));
             to.placer.ask(
                     Placer.Rank.HAZARD_NAME,
-                    () -> to.name(
+                    () -> to.placer.name(
                             hazardName(hazard),
                             x,
                             y,
                             spot,
                             HAZARD_POINTS + 1,
                             HAZARD_POINTS + 1,
-                            Composition.USUAL_ORDER));
+                            Placer.USUAL_ORDER));
         });
     }
 
@@ -103,7 +103,7 @@ final class PlacePart {
         double y = to.view.yMetres(at.y);
         double height = MARK_HEIGHT + (beyond ? 6 : 0);
         double down = MARK_DOWN - (beyond ? 3 : 0);
-        to.sign(Layer.MARKS, x, y, MARK_WIDTH, height, down).ifPresent(spot -> {
+        to.placer.sign(Layer.MARKS, x, y, MARK_WIDTH, height, down).ifPresent(spot -> {
             Frame frame = Frame.at(x, y);
             AffineTransformation there = AffineTransformation.translationInstance(spot.right(), spot.down());
             to.stroke(Role.MARK, Layer.MARKS, frame, there.transform(Symbols.mark()));
@@ -117,7 +117,7 @@ final class PlacePart {
             }
             Composition.Label label = new Composition.Label(
                     Role.MARK_LABEL, Layer.MARKS, Lettering.italic(10.5), SingleLine.of(mark.name(), LONGEST_NAME));
-            Composition.Spot middle = new Composition.Spot(spot.right(), spot.down() + down);
+            Placer.Spot middle = new Placer.Spot(spot.right(), spot.down() + down);
             to.placer.ask(Placer.Rank.MARK_NAME, () -> markName(to, map, label, x, y, middle, height / 2));
         });
     }
@@ -129,15 +129,15 @@ final class PlacePart {
             Composition.Label label,
             double x,
             double y,
-            Composition.Spot sign,
+            Placer.Spot sign,
             double halfHeight) {
         PreparedGeometry water =
                 PreparedGeometryFactory.prepare(to.toSheet(map.water().water()));
         double half = MARK_WIDTH / 2;
-        boolean dry = to.name(
-                label, x, y, sign, half, halfHeight, Composition.ABOVE_FIRST, box -> !water.intersects(box.outline()));
+        boolean dry = to.placer.name(
+                label, x, y, sign, half, halfHeight, Placer.ABOVE_FIRST, box -> !water.intersects(box.outline()));
         if (!dry) {
-            to.name(label, x, y, sign, half, halfHeight, Composition.ABOVE_FIRST);
+            to.placer.name(label, x, y, sign, half, halfHeight, Placer.ABOVE_FIRST);
         }
     }
 

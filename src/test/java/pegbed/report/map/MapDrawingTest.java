@@ -424,12 +424,12 @@ class MapDrawingTest {
                 AwtLetters.MEASURE,
                 MapOptions.USUAL);
         assertEquals(
-                Composition.Spot.HERE, to.sign(Layer.FLATS, 0, 5, 20, 20, 0).orElseThrow());
-        Composition.Spot moved = to.sign(Layer.FLATS, 0.1, 5, 20, 20, 0).orElseThrow();
+                Placer.Spot.HERE, to.placer.sign(Layer.FLATS, 0, 5, 20, 20, 0).orElseThrow());
+        Placer.Spot moved = to.placer.sign(Layer.FLATS, 0.1, 5, 20, 20, 0).orElseThrow();
         assertTrue(Math.hypot(moved.right(), moved.down()) >= 18, moved::toString);
-        to.addLeaders(new Masked(to.view, to.space.signsBut(Layer.GROUND)));
+        to.placer.addLeaders(new Masked(to.view, to.space.signsBut(Layer.GROUND)));
         assertEquals(1, to.drawing().of(Role.LEADER).size());
-        assertTrue(to.sign(Layer.FLATS, 50, 5, 20, 20, 0).isEmpty(), "not on the map");
+        assertTrue(to.placer.sign(Layer.FLATS, 50, 5, 20, 20, 0).isEmpty(), "not on the map");
     }
 
     @Test
