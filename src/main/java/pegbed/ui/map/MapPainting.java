@@ -130,14 +130,13 @@ final class MapPainting {
         MapDrawing drawing = ahead.drawing(wish.map(), wish.findings(), options);
         Envelope framed = drawing.framed(fitted(drawing, wish.view()));
         View view = wish.showAll() ? fitted(drawing, wish.view()) : wish.view();
-        Drawing legend = planned(drawing, wish).legend(view.pointsPerMetre(), AwtLetters.MEASURE);
         if (painted != null && painted.sameGround(wish) && wish.whole() && painted.sameAnswers(wish)) {
             owner.execute(() -> delivered = wish);
             return;
         }
         if (painted != null && painted.sameGround(wish) && !wish.whole()) {
             Drawing findings = planned(drawing, wish).answersAt(view, AwtLetters.MEASURE);
-            MapPicture picture = new MapPicture(Optional.empty(), findings, view, framed, Optional.of(legend));
+            MapPicture picture = new MapPicture(Optional.empty(), findings, view, framed, Optional.empty());
             deliver(wish, picture);
             return;
         }
@@ -149,6 +148,7 @@ final class MapPainting {
         BufferedImage image = PngWriter.image(
                 whole.only(EnumSet.complementOf(EnumSet.copyOf(QUICK))), wish.theme(), wish.pixelsPerPoint());
         painted = wish;
+        Drawing legend = planned(drawing, wish).legend(view.pointsPerMetre(), AwtLetters.MEASURE);
         MapPicture picture =
                 new MapPicture(Optional.of(Pixels.of(image)), whole.only(QUICK), view, framed, Optional.of(legend));
         deliver(wish, picture);

@@ -147,7 +147,11 @@ public final class MapLettering {
         return new MapOverlaps(shown.drawing(), shown.area(), AwtLetters.MEASURE);
     }
 
-    /** @param args {@code why} to name each fault; {@code pictures} and a folder to look at each map */
+    /**
+     * Prints the table, or paints what it measures.
+     *
+     * @param args {@code why} to name each fault; {@code pictures} and a folder to look at each map
+     */
     public static void main(String[] args) throws Exception {
         boolean why = List.of(args).contains("why");
         StringBuilder head = new StringBuilder("| peg | size | labels | signs |");
