@@ -66,13 +66,7 @@ final class PlacePart {
             to.placer.ask(
                     Placer.Rank.HAZARD_NAME,
                     () -> to.placer.name(
-                            hazardName(hazard),
-                            x,
-                            y,
-                            spot,
-                            HAZARD_POINTS + 1,
-                            HAZARD_POINTS + 1,
-                            Placer.USUAL_ORDER));
+                            hazardName(hazard), x, y, spot, HAZARD_POINTS + 1, HAZARD_POINTS + 1, Placer.USUAL_ORDER));
         });
     }
 

@@ -161,8 +161,8 @@ final class Placer {
     }
 
     /**
-     * Writes the name of a sign about it, in the order of {@link #AROUND}, near it if there is room, else farther
-     * off with a line to it.
+     * Writes the name of a sign about it, in the order of {@link #AROUND}, near it if there is room, else farther off
+     * with a line to it.
      *
      * @param spot where the sign stands against the place
      * @param halfWidth of the sign, points
@@ -170,7 +170,13 @@ final class Placer {
      * @return whether there was room
      */
     boolean name(
-            Composition.Label label, double xMetres, double yMetres, Spot spot, double halfWidth, double halfHeight, int[] order) {
+            Composition.Label label,
+            double xMetres,
+            double yMetres,
+            Spot spot,
+            double halfWidth,
+            double halfHeight,
+            int[] order) {
         return name(label, xMetres, yMetres, spot, halfWidth, halfHeight, order, box -> true);
     }
 
