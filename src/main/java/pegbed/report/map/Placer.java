@@ -17,8 +17,8 @@ import pegbed.report.drawing.Role;
  *
  * <p>The order, and the places that a name tries about its sign ({@link #AROUND}), follow the rules of Imhof, E.
  * (1975), "Positioning names on maps", The American Cartographer 2(2):128–144, and for soundings those of the
- * International Hydrographic Organization's S-4, B-412: a sounding's figure is its place, or stands beside it with a
- * line to it.
+ * International Hydrographic Organization's S-4, B-412 (the number from memory): a sounding's figure is its place, or
+ * stands beside it with a line to it.
  */
 final class Placer {
     /** Who comes first has the place. */
