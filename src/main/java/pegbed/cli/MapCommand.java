@@ -3,6 +3,7 @@ package pegbed.cli;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.file.Path;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import pegbed.cli.output.LevelJson;
@@ -38,12 +39,15 @@ import picocli.CommandLine.Parameters;
 final class MapCommand implements Callable<Integer> {
     private static final int MIN_WIDTH = 600;
     private static final int MIN_HEIGHT = 450;
+    private static final double USUAL_WIDTH = 1200;
+    private static final double MAX_SCALE = 4;
     private static final int MAX_PIXELS = 8000;
 
     /** What the picture is drawn for. */
     enum Look {
         LIGHT(Themes.LIGHT),
         DARK(Themes.DARK),
+        CONTRAST(Themes.HIGH_CONTRAST),
         GREY(Themes.BLACK_AND_WHITE);
 
         private final Theme theme;
@@ -65,25 +69,31 @@ final class MapCommand implements Callable<Integer> {
     @Option(
             names = "--size",
             paramLabel = "WxH",
-            defaultValue = "1200x900",
-            description = "Width and height in pixels; ${DEFAULT-VALUE} if not given.")
+            description = "Width and height in pixels, such as 1200x900;"
+                    + " if not given, 1200 wide for each point of --scale and as high as the water needs.")
     private String size;
 
     @Option(
             names = "--scale",
             paramLabel = "N",
-            defaultValue = "1",
-            description = "Pixels for each point of lettering, 0.5 to 4; ${DEFAULT-VALUE} if not given.")
-    private double scale;
+            description = "Pixels for each point of lettering, 0.5 to 4;"
+                    + " if not given, 1, and more on pictures larger than 1000x720, so that letters grow with them.")
+    private Double scale;
 
     @Option(
             names = "--look",
             defaultValue = "light",
-            description = "light, dark, or grey for a printer without colour.")
+            description = "light, dark, contrast for a screen in the sun, or grey for a printer without colour.")
     private String look;
 
     @Option(names = "--zones", description = "Draw the zones as well.")
     private boolean zones;
+
+    @Option(
+            names = "--joined-up",
+            description = "Draw the readings and the banks alone, joined up straight between neighbours: no model, no"
+                    + " doubt, no answers. The picture says so.")
+    private boolean joinedUp;
 
     @Mixin
     private NeighbouringPegsOption others;
@@ -101,16 +111,20 @@ final class MapCommand implements Callable<Integer> {
             throw new InputException("--out: " + AtomicFileWriter.name(picture) + " must end in .png or .svg.");
         }
         Theme theme = theme();
-        int[] pixels = pixels();
+        Optional<int[]> pixels = pixels();
+        double letters = letters(pixels);
         Peg peg = PegArgument.look(path, output.err()).peg();
         PegMap map = others.map(path, peg, output.err());
         OptionalDouble wished = target == null ? OptionalDouble.empty() : OptionalDouble.of(Target.metres(target));
-        MapOptions options = MapOptions.USUAL.with(Layer.ZONES, zones);
-        Drawing drawing = MapDrawing.of(map, Findings.of(map, wished), options)
-                .sheet(pixels[0] / scale, pixels[1] / scale, AwtLetters.MEASURE);
+        MapOptions options = MapOptions.USUAL.with(Layer.ZONES, zones).withJoinedUp(joinedUp);
+        MapDrawing made = MapDrawing.of(map, Findings.of(map, wished), options);
+        double width = pixels.map(size -> size[0] / letters).orElse(USUAL_WIDTH);
+        double height = pixels.map(size -> size[1] / letters)
+                .orElseGet(() -> Math.ceil(made.sheetHeight(USUAL_WIDTH, AwtLetters.MEASURE)));
+        Drawing drawing = made.sheet(width, height, AwtLetters.MEASURE);
         byte[] bytes = name.endsWith(".png")
-                ? PngWriter.write(drawing, theme, scale)
-                : SvgWriter.write(drawing, theme, peg.name().title(), scale);
+                ? PngWriter.write(drawing, theme, letters)
+                : SvgWriter.write(drawing, theme, peg.name().title(), letters);
         WholeFile.write(picture, bytes);
         if (output.json()) {
             ObjectNode node = output.object().put("picture", picture.toString());
@@ -129,23 +143,27 @@ final class MapCommand implements Callable<Integer> {
         try {
             return Look.valueOf(look.toUpperCase(Locale.ROOT)).theme;
         } catch (IllegalArgumentException e) {
-            throw new InputException("--look: '" + look + "' is not one of light, dark or grey.", e);
+            throw new InputException("--look: '" + look + "' is not one of light, dark, contrast or grey.", e);
         }
     }
 
-    private int[] pixels() throws InputException {
-        if (!(scale >= 0.5 && scale <= 4)) {
-            throw new InputException("--scale: " + scale + " is not between 0.5 and 4.");
+    private Optional<int[]> pixels() throws InputException {
+        double least = scale == null ? 1 : scale;
+        if (!(least >= 0.5 && least <= MAX_SCALE)) {
+            throw new InputException("--scale: " + least + " is not between 0.5 and 4.");
+        }
+        if (size == null) {
+            return Optional.empty();
         }
         String[] sides = size.toLowerCase(Locale.ROOT).split("x", -1);
         try {
             int width = Integer.parseInt(sides[0]);
             int height = sides.length == 2 ? Integer.parseInt(sides[1]) : -1;
-            if (width >= MIN_WIDTH * scale
-                    && height >= MIN_HEIGHT * scale
+            if (width >= MIN_WIDTH * least
+                    && height >= MIN_HEIGHT * least
                     && width <= MAX_PIXELS
                     && height <= MAX_PIXELS) {
-                return new int[] {width, height};
+                return Optional.of(new int[] {width, height});
             }
         } catch (NumberFormatException e) {
             // Said below.
@@ -154,9 +172,18 @@ final class MapCommand implements Callable<Integer> {
                 Locale.ROOT,
                 "--size: '%s' is not a width and height in pixels such as 1200x900, at least %.0fx%.0f and at most %dx%d.",
                 size,
-                MIN_WIDTH * scale,
-                MIN_HEIGHT * scale,
+                MIN_WIDTH * least,
+                MIN_HEIGHT * least,
                 MAX_PIXELS,
                 MAX_PIXELS));
+    }
+
+    /** Pixels for each point of lettering. */
+    private double letters(Optional<int[]> pixels) {
+        if (scale != null) {
+            return scale;
+        }
+        return pixels.map(size -> Math.min(MAX_SCALE, MapDrawing.pixelsPerPoint(size[0], size[1])))
+                .orElse(1.0);
     }
 }

@@ -5,12 +5,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
-import pegbed.bench.methods.BankSites;
 import pegbed.bench.methods.NaturalNeighbours;
 import pegbed.bench.methods.PlainGaussianProcess;
 import pegbed.bench.methods.Surface;
 import pegbed.bench.methods.ThinPlateSmoother;
 import pegbed.findings.PegMap;
+import pegbed.surface.plain.BankSites;
 import pegbed.surface.plain.LinearInterpolator;
 import pegbed.surface.plain.Site;
 

@@ -99,9 +99,7 @@ public final class CardDrawing {
 
     /** The height at which the map fills the width. */
     private double wishedMapHeight() {
-        Envelope bounds = map.bounds();
-        double width = WIDTH_POINTS - 2 * MARGIN;
-        return Math.min(0.5 * HEIGHT_POINTS, width * bounds.getHeight() / bounds.getWidth());
+        return Math.min(0.5 * HEIGHT_POINTS, map.frameHeight(WIDTH_POINTS - 2 * MARGIN));
     }
 
     private Drawing sheet(CardText text, Envelope area) {

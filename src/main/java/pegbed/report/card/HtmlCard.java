@@ -83,8 +83,7 @@ final class HtmlCard {
 
     private void map(String title) {
         MapDrawing map = CardDrawing.map(plan);
-        Envelope bounds = map.bounds();
-        double height = Math.min(520, MAP_WIDTH_POINTS * bounds.getHeight() / bounds.getWidth());
+        double height = Math.min(520, map.frameHeight(MAP_WIDTH_POINTS));
         View view = map.fitted(new Envelope(0, MAP_WIDTH_POINTS, 0, height), MAP_WIDTH_POINTS, height);
         Drawing drawing = map.at(view, AwtLetters.MEASURE);
         page.raw("<figure>\n");

@@ -14,18 +14,20 @@ public enum Role {
     LAND,
     /** Where water meets land. */
     BANK,
-    /** A point of the bank that the person gave. */
-    BANK_POINT,
     /** The limit of the angler's own water. */
     LIMIT,
     /** Veil over depths with an sd above 10 cm. */
     DOUBT_VEIL,
-    /** Hatching of that veil. */
+    /** Wide hatching of that veil. */
     DOUBT_HATCH,
+    /** Lines between those of the wide hatching, where the sd is above 15 cm. */
+    MORE_DOUBT_HATCH,
     /** Veil over depths with an sd above 20 cm. */
     STRONG_DOUBT_VEIL,
-    /** Hatching of that veil. */
+    /** Lines across the others under that veil. */
     STRONG_DOUBT_HATCH,
+    /** Line round the veil. */
+    DOUBT_EDGE,
     /** Line between what is known and what is not. */
     KNOWN_EDGE,
     CONTOUR,
@@ -48,8 +50,8 @@ public enum Role {
     READING_FIGURE,
     /** Depth of an earlier visit's reading, brought to the level of the latest. */
     EARLIER_READING_FIGURE,
-    /** Dot of an earlier visit's reading. */
-    EARLIER_READING_DOT,
+    /** From a reading to its figure, where that stands off. */
+    READING_LEADER,
     /** Frame about a reading that the others contradict. */
     SUSPICIOUS_FRAME,
     SUSPICIOUS_FIGURE,
@@ -60,12 +62,20 @@ public enum Role {
     CHANGED_LABEL,
     /** Symbol of a mark. */
     MARK,
+    /** Arrow head at a mark that stands beyond the edge of the map, in its direction. */
+    MARK_BEYOND,
     MARK_LABEL,
+    /** From a sign or name that had to move to its place. */
+    LEADER,
+    /** Dot at that place. */
+    LEADER_END,
     /** Ground that a hazard takes. */
     HAZARD_AREA,
     HAZARD_OUTLINE,
     /** Symbol of the hazard's kind. */
     HAZARD,
+    /** Paper under that symbol. */
+    HAZARD_BADGE,
     HAZARD_LABEL,
     FLAT_SURE,
     FLAT_LIKELY,
@@ -85,9 +95,10 @@ public enum Role {
     /** Disc under a line's number. */
     LINE_BADGE,
     LINE_NUMBER,
-    /** Ring where the next reading is worth most. */
+    /** Four wedges about the place where the next reading is worth most. */
     NEXT_READING,
-    NEXT_READING_LABEL,
+    /** Paper under them. */
+    NEXT_READING_BADGE,
     /** Platform under the angler. */
     SEAT,
     SEAT_OUTLINE,
@@ -95,6 +106,8 @@ public enum Role {
     ANGLER,
     TITLE,
     SUBTITLE,
+    /** What says that the map is joined up. */
+    JOINED_UP,
     /** Paper under a title or legend. */
     PANEL,
     /** Rule and outlines in a legend. */

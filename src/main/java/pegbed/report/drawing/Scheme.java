@@ -15,6 +15,7 @@ import java.util.Optional;
  * @param bank where water meets land
  * @param accent the deepest and the flats
  * @param warning hazards and suspicious readings
+ * @param next where to read next
  * @param ramp depth bands
  */
 record Scheme(
@@ -27,6 +28,7 @@ record Scheme(
         Colour bank,
         Colour accent,
         Colour warning,
+        Colour next,
         DepthRamp ramp)
         implements Theme {
     private static final List<Double> DASHED = List.of(5.0, 3.5);
@@ -45,16 +47,19 @@ record Scheme(
             case HAZARD_AREA -> warning.withOpacity(0.14);
             case FLAT_SURE, FLAT_LIKELY, FLAT_WORTH_A_READING -> paper.withOpacity(0.30);
             case FLAT_BADGE, LINE_BADGE, DEEPEST -> accent;
-            case DEEPEST_BADGE, PANEL, SHEET, SUSPICIOUS_FRAME -> paper;
-            case READING_DOT, EARLIER_READING_DOT, SCALE_BAR -> ink;
-            case BANK_POINT, MARK -> bank;
+            case DEEPEST_BADGE, PANEL, SHEET, SUSPICIOUS_FRAME, HAZARD_BADGE, NEXT_READING_BADGE -> paper;
+            case READING_DOT, LEADER_END, SCALE_BAR -> ink;
+            case MARK -> bank;
+            case NEXT_READING -> next;
             case SEAT -> land;
             case ANGLER -> ink;
             case HAZARD -> warning;
             case BANK,
                     LIMIT,
                     DOUBT_HATCH,
+                    MORE_DOUBT_HATCH,
                     STRONG_DOUBT_HATCH,
+                    DOUBT_EDGE,
                     KNOWN_EDGE,
                     CONTOUR,
                     INDEX_CONTOUR,
@@ -67,12 +72,15 @@ record Scheme(
                     ZONE_OUTLINE,
                     ZONE_LABEL,
                     READING_FIGURE,
+                    READING_LEADER,
                     EARLIER_READING_FIGURE,
                     SUSPICIOUS_FIGURE,
                     CHANGED,
                     CHANGED_BADGE,
                     CHANGED_LABEL,
+                    MARK_BEYOND,
                     MARK_LABEL,
+                    LEADER,
                     HAZARD_OUTLINE,
                     HAZARD_LABEL,
                     FLAT_NUMBER,
@@ -80,11 +88,10 @@ record Scheme(
                     DEEPEST_AREA,
                     LINE_PATH,
                     LINE_NUMBER,
-                    NEXT_READING,
-                    NEXT_READING_LABEL,
                     SEAT_OUTLINE,
                     TITLE,
                     SUBTITLE,
+                    JOINED_UP,
                     LEGEND_RULE,
                     LEGEND_LABEL,
                     LEGEND_HEADING,
@@ -98,11 +105,10 @@ record Scheme(
             case CONTOUR -> Pen.of(ink.withOpacity(0.55), 0.6);
             case INDEX_CONTOUR -> Pen.of(ink.withOpacity(0.75), 1.15);
             case BANK -> Pen.of(bank, 1.8);
-            case BANK_POINT -> Pen.of(bank, 1);
             case LIMIT -> new Pen(bank, 1.2, List.of(9.0, 3.0, 1.0, 3.0));
-            case DOUBT_HATCH -> Pen.of(soft.withOpacity(0.30), 0.5);
-            case STRONG_DOUBT_HATCH -> Pen.of(soft.withOpacity(0.50), 0.6);
-            case KNOWN_EDGE -> new Pen(soft.withOpacity(0.6), 0.7, FINE);
+            case DOUBT_HATCH, MORE_DOUBT_HATCH, STRONG_DOUBT_HATCH -> Pen.of(soft.withOpacity(0.60), 0.75);
+            case DOUBT_EDGE -> new Pen(soft, 0.8, List.of(4.0, 2.0));
+            case KNOWN_EDGE -> new Pen(soft, 0.9, FINE);
             case RING -> new Pen(soft.withOpacity(0.55), 0.6, FINE);
             case RIM -> Pen.of(soft, 1);
             case CLOCK_TICK -> Pen.of(soft, 1);
@@ -112,15 +118,19 @@ record Scheme(
             case CHANGED_BADGE -> Pen.of(paper.withOpacity(0.75), 3.2);
             case HAZARD_OUTLINE -> new Pen(warning, 1.1, DASHED);
             case HAZARD -> Pen.of(warning, 1.5);
-            case MARK -> Pen.of(bank, 1.5);
+            case MARK, MARK_BEYOND -> Pen.of(bank, 1.5);
+            case LEADER -> Pen.of(ink, 0.9);
+            case READING_LEADER -> Pen.of(ink, 0.6);
             case FLAT_SURE -> Pen.of(accent, 2);
             case FLAT_LIKELY -> new Pen(accent, 1.8, DASHED);
             case FLAT_WORTH_A_READING -> new Pen(accent, 1.8, DOTTED);
             case DEEPEST -> Pen.of(accent, 1.8);
             case DEEPEST_BADGE, FLAT_BADGE, LINE_BADGE -> Pen.of(paper, 1.4);
+            case HAZARD_BADGE -> Pen.of(warning, 1);
+            case NEXT_READING_BADGE -> Pen.of(paper, 3);
             case DEEPEST_AREA -> new Pen(accent.withOpacity(0.8), 0.9, FINE);
             case LINE_PATH -> Pen.of(ink.withOpacity(0.6), 1);
-            case NEXT_READING -> Pen.of(warning, 2);
+            case NEXT_READING -> Pen.of(next, 1.4);
             case SEAT, SEAT_OUTLINE -> Pen.of(bank, 1.3);
             case LEGEND_RULE -> Pen.of(soft, 0.7);
             case SCALE_BAR -> Pen.of(ink, 1);
@@ -138,7 +148,7 @@ record Scheme(
                     READING_DOT,
                     READING_FIGURE,
                     EARLIER_READING_FIGURE,
-                    EARLIER_READING_DOT,
+                    LEADER_END,
                     SUSPICIOUS_FIGURE,
                     CHANGED_LABEL,
                     MARK_LABEL,
@@ -147,10 +157,10 @@ record Scheme(
                     FLAT_NUMBER,
                     DEEPEST_LABEL,
                     LINE_NUMBER,
-                    NEXT_READING_LABEL,
                     ANGLER,
                     TITLE,
                     SUBTITLE,
+                    JOINED_UP,
                     PANEL,
                     LEGEND_LABEL,
                     LEGEND_HEADING,
@@ -161,17 +171,17 @@ record Scheme(
     @Override
     public Ink ink(Role role) {
         return switch (role) {
-            case CONTOUR_LABEL -> haloed(ink.withOpacity(0.85), 2, 0.35);
-            case RING_LABEL -> haloed(ink.withOpacity(0.8), 2.2, 0.4);
+            case CONTOUR_LABEL, RING_LABEL -> haloed(ink, 2.2, 0.5);
             case CLOCK_FIGURE -> plain(soft);
             case READING_FIGURE, ZONE_LABEL -> haloed(ink, 2.4, 0.6);
-            case EARLIER_READING_FIGURE -> haloed(ink.withOpacity(0.88), 2.2, 0.55);
+            case EARLIER_READING_FIGURE -> haloed(ink.withOpacity(0.88), 2.4, 0.6);
             case SUSPICIOUS_FIGURE -> plain(warning);
             case MARK_LABEL -> haloed(ink, 3, 0.5, land);
             case CHANGED_LABEL -> haloed(ink, 3, 0.8);
-            case HAZARD_LABEL -> haloed(warning, 3, 0.8);
+            case HAZARD_LABEL -> haloed(warning, 3, 0.9);
+            case JOINED_UP -> plain(warning);
             case FLAT_NUMBER, LINE_NUMBER -> plain(paper);
-            case DEEPEST_LABEL, NEXT_READING_LABEL -> haloed(accent, 3, 0.85);
+            case DEEPEST_LABEL -> haloed(accent, 3.2, 0.92);
             case SUBTITLE, LEGEND_LABEL, CAUTION -> plain(soft);
             case SHEET,
                     UNKNOWN_WATER,
@@ -179,12 +189,13 @@ record Scheme(
                     DEPTH_BAND,
                     LAND,
                     BANK,
-                    BANK_POINT,
                     LIMIT,
                     DOUBT_VEIL,
                     DOUBT_HATCH,
+                    MORE_DOUBT_HATCH,
                     STRONG_DOUBT_VEIL,
                     STRONG_DOUBT_HATCH,
+                    DOUBT_EDGE,
                     KNOWN_EDGE,
                     CONTOUR,
                     INDEX_CONTOUR,
@@ -193,14 +204,18 @@ record Scheme(
                     CLOCK_TICK,
                     ZONE_OUTLINE,
                     READING_DOT,
-                    EARLIER_READING_DOT,
+                    READING_LEADER,
                     SUSPICIOUS_FRAME,
                     CHANGED,
                     CHANGED_BADGE,
                     MARK,
+                    MARK_BEYOND,
+                    LEADER,
+                    LEADER_END,
                     HAZARD_AREA,
                     HAZARD_OUTLINE,
                     HAZARD,
+                    HAZARD_BADGE,
                     FLAT_SURE,
                     FLAT_LIKELY,
                     FLAT_WORTH_A_READING,
@@ -211,6 +226,7 @@ record Scheme(
                     LINE_PATH,
                     LINE_BADGE,
                     NEXT_READING,
+                    NEXT_READING_BADGE,
                     SEAT,
                     SEAT_OUTLINE,
                     ANGLER,

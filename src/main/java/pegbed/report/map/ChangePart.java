@@ -18,11 +18,12 @@ final class ChangePart {
 
     private ChangePart() {}
 
-    /** Draws the rings whole, under the figures of readings: many of these stand where a change was found. */
-    static void addRings(Composition to, PegMap map) {
+    /** Draws the rings, with gaps for texts and signs: many figures of readings stand where a change was found. */
+    static void addRings(Composition to, PegMap map, Masked masked) {
         for (BottomChange change : map.bottom().changes()) {
             Frame at = Frame.at(change.xMetres(), change.yMetres());
-            Geometry ring = ring(radiusPoints(to), change.deeperMetres() > 0);
+            Geometry ring =
+                    masked.about(change.xMetres(), change.yMetres(), ring(radiusPoints(to), change.deeperMetres() > 0));
             to.stroke(Role.CHANGED_BADGE, Layer.CHANGED, at, ring);
             to.stroke(Role.CHANGED, Layer.CHANGED, at, ring);
         }
@@ -36,46 +37,23 @@ final class ChangePart {
         return Symbols.toothed(radiusPoints, TOOTH_POINTS, deeper);
     }
 
-    /** By how much, beside each ring; there whatever lies under it, as a change is what the angler must not miss. */
+    /** By how much, beside each ring. */
     static void addLabels(Composition to, PegMap map) {
-        if (!to.shows(Layer.CHANGED)) {
-            return;
-        }
         LevelWords words = new LevelWords(map.peg());
-        double above = radiusPoints(to) + TOOTH_POINTS + 6;
+        double half = radiusPoints(to) + TOOTH_POINTS;
         for (BottomChange change : map.bottom().changes()) {
             Composition.Label label =
                     new Composition.Label(Role.CHANGED_LABEL, Layer.CHANGED, Lettering.bold(10), words.amount(change));
-            double x = change.xMetres();
-            double y = change.yMetres();
-            double side = above - 3 + to.measure.widthPoints(label.words(), label.lettering()) / 2;
-            double[][] offsets = {
-                {0, -above},
-                {0, above},
-                {side, 0},
-                {-side, 0},
-                {side, -above},
-                {-side, -above},
-                {side, above},
-                {-side, above},
-                {0, -above - 14},
-                {0, above + 14}
-            };
-            if (!to.placeFirst(label, x, y, offsets)) {
-                writeOver(to, label, x, y, offsets);
-            }
-        }
-    }
-
-    /** Writes a label at the first offset that lies on the sheet, over what is there. */
-    private static void writeOver(Composition to, Composition.Label label, double x, double y, double[][] offsets) {
-        for (double[] offset : offsets) {
-            LabelBox box = to.box(label, x, y, offset[0], offset[1], 0);
-            if (to.space.contains(box)) {
-                to.space.takeForText(box);
-                to.write(label, x, y, offset[0], offset[1], 0);
-                return;
-            }
+            to.placer.ask(
+                    Placer.Rank.CHANGE_AMOUNT,
+                    () -> to.placer.name(
+                            label,
+                            change.xMetres(),
+                            change.yMetres(),
+                            Placer.Spot.HERE,
+                            half,
+                            half,
+                            Placer.USUAL_ORDER));
         }
     }
 }

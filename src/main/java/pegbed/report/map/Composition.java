@@ -23,7 +23,9 @@ import pegbed.report.drawing.View;
 final class Composition {
     final View view;
     final TextMeasure measure;
+    final Envelope area;
     final LabelSpace space;
+    final Placer placer = new Placer(this);
     private final MapOptions options;
     private final Map<Layer, List<Item>> items = new EnumMap<>(Layer.class);
 
@@ -32,6 +34,7 @@ final class Composition {
         this.view = view;
         this.measure = measure;
         this.options = options;
+        this.area = area;
         this.space = new LabelSpace(area);
     }
 
@@ -42,6 +45,13 @@ final class Composition {
     void add(Item item) {
         if (shows(item.layer())) {
             items.computeIfAbsent(item.layer(), key -> new ArrayList<>()).add(item);
+        }
+    }
+
+    /** Lines, if there are any, under all that their layer has so far. */
+    void strokeUnder(Role role, Layer layer, Frame frame, Geometry lines) {
+        if (!lines.isEmpty() && shows(layer)) {
+            items.computeIfAbsent(layer, key -> new ArrayList<>()).add(0, new Stroke(role, layer, frame, lines));
         }
     }
 
@@ -65,11 +75,6 @@ final class Composition {
         }
     }
 
-    /** Keeps labels off a symbol about a place on the water. */
-    void takeAbout(double xMetres, double yMetres, double sidePoints) {
-        space.take(LabelBox.square(view.x(xMetres), view.y(yMetres), sidePoints));
-    }
-
     /** The box of a text with its middle so many points from a place on the water. */
     LabelBox box(Label label, double xMetres, double yMetres, double right, double down, double turnDegrees) {
         return new LabelBox(
@@ -87,7 +92,7 @@ final class Composition {
      */
     boolean place(Label label, double xMetres, double yMetres, double right, double down, double turnDegrees) {
         LabelBox box = box(label, xMetres, yMetres, right, down, turnDegrees);
-        if (!shows(label.layer()) || !space.isFree(box)) {
+        if (!shows(label.layer()) || !space.isFreeForText(box)) {
             return false;
         }
         space.takeForText(box);

@@ -56,10 +56,10 @@ final class ContourPart {
         this.unit = unit;
     }
 
-    /** Writes the labels. The lines follow with {@link #addLines}, when all texts lie. */
+    /** Asks for the places of the labels. The lines follow with {@link #addLines}, when all texts lie. */
     static void addLabels(Composition to, Ground ground, Shore shore, Units.Depth unit) {
         if (to.shows(Layer.CONTOURS)) {
-            new ContourPart(to, ground, unit).run(shore);
+            to.placer.ask(Placer.Rank.CONTOUR_FIGURE, () -> new ContourPart(to, ground, unit).run(shore));
         }
     }
 
@@ -142,7 +142,7 @@ final class ContourPart {
         List<Double> used = new ArrayList<>();
         for (Seat seat : seats) {
             boolean apart = used.stream().allMatch(other -> Math.abs(other - seat.at) >= apartPoints);
-            if (apart && to.space.isFree(seat.box) && !crossesOther(level, seat.box)) {
+            if (apart && to.space.isFreeForText(seat.box) && !crossesOther(level, seat.box)) {
                 used.add(seat.at);
                 to.space.takeForText(seat.box);
                 double x = view.xMetres(seat.box.x());

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.util.AffineTransformation;
 import org.locationtech.jts.operation.union.UnaryUnionOp;
 import org.locationtech.jts.simplify.TopologyPreservingSimplifier;
 import pegbed.findings.Confidence;
@@ -24,6 +25,9 @@ import pegbed.wording.MapWords;
 /** The deepest place, the flat spots with their numbers, and the zones. */
 final class FindingPart {
     static final double BADGE_POINTS = 8;
+
+    /** From the plummet's tip to the middle of the sign, points. */
+    private static final double PLUMMET_DOWN = -6.5;
 
     private FindingPart() {}
 
@@ -51,59 +55,70 @@ final class FindingPart {
         };
     }
 
-    static void addSymbols(Composition to, Findings findings, Ground ground) {
-        if (to.shows(Layer.DEEPEST) && knowsDeepest(findings, ground)) {
-            deepest(to, findings.deepest());
+    /** Asks for the places of the signs and of the words beside the deepest place. */
+    static void addSigns(Composition to, Findings findings, Ground ground) {
+        if (knowsDeepest(findings, ground)) {
+            to.placer.ask(Placer.Rank.DEEPEST_SIGN, () -> deepest(to, findings));
         }
-        if (to.shows(Layer.FLATS)) {
-            List<FlatSpot> flats = numbered(findings, ground);
-            for (int i = 0; i < flats.size(); i++) {
-                flat(to, flats.get(i), i + 1);
-            }
+        List<FlatSpot> flats = numbered(findings, ground);
+        for (int i = 0; i < flats.size(); i++) {
+            FlatSpot flat = flats.get(i);
+            int number = i + 1;
+            to.placer.ask(Placer.Rank.FLAT_SIGN, () -> flat(to, flat, number));
         }
     }
 
-    private static void deepest(Composition to, Deepest deepest) {
+    private static void deepest(Composition to, Findings findings) {
+        Deepest deepest = findings.deepest();
         double x = deepest.spot().place().xMetres();
         double y = deepest.spot().place().yMetres();
-        Frame at = Frame.at(x, y);
-        to.stroke(Role.DEEPEST_BADGE, Layer.DEEPEST, at, Symbols.plummet().getExteriorRing());
-        to.fill(Role.DEEPEST, Layer.DEEPEST, at, Symbols.plummet());
-        to.stroke(Role.DEEPEST, Layer.DEEPEST, at, Symbols.plummetLines());
-        to.space.take(new LabelBox(to.view.x(x), to.view.y(y) - 6.5, 20, 33, 0));
+        to.placer.sign(Layer.DEEPEST, x, y, 20, 33, PLUMMET_DOWN).ifPresent(spot -> {
+            Frame at = Frame.at(x, y);
+            AffineTransformation there = AffineTransformation.translationInstance(spot.right(), spot.down());
+            Geometry plummet = there.transform(Symbols.plummet());
+            to.stroke(Role.DEEPEST_BADGE, Layer.DEEPEST, at, plummet.getBoundary());
+            to.fill(Role.DEEPEST, Layer.DEEPEST, at, plummet);
+            to.stroke(Role.DEEPEST, Layer.DEEPEST, at, there.transform(Symbols.plummetLines()));
+            to.placer.ask(Placer.Rank.DEEPEST_NAME, () -> name(to, findings, spot));
+        });
     }
 
     private static void flat(Composition to, FlatSpot flat, int number) {
         double x = flat.spot().place().xMetres();
         double y = flat.spot().place().yMetres();
-        // A ring apart from its number would be nobody's.
-        Geometry ring = flat.circle()
-                .filter(circle -> Math.hypot(circle.xMetres() - x, circle.yMetres() - y) <= circle.radiusMetres())
-                .map(circle -> Shapes.disc(
-                        circle.xMetres(), circle.yMetres(), Math.max(circle.radiusMetres(), Disc.RADIUS_METRES)))
-                .orElse(Shapes.disc(x, y, Disc.RADIUS_METRES));
-        to.stroke(ring(flat.confidence()), Layer.FLATS, Frame.WATER, ring.getBoundary());
-        if (!to.space.contains(LabelBox.square(to.view.x(x), to.view.y(y), 2 * BADGE_POINTS))) {
-            return;
+        double side = 2 * BADGE_POINTS + 3;
+        to.placer.sign(Layer.FLATS, x, y, side, side, 0).ifPresent(spot -> {
+            Frame at = Frame.at(x, y);
+            AffineTransformation there = AffineTransformation.translationInstance(spot.right(), spot.down());
+            to.fill(Role.FLAT_BADGE, Layer.FLATS, at, there.transform(Symbols.disc(BADGE_POINTS)));
+            to.stroke(Role.FLAT_BADGE, Layer.FLATS, at, there.transform(Symbols.ring(BADGE_POINTS)));
+            to.write(
+                    new Composition.Label(Role.FLAT_NUMBER, Layer.FLATS, Lettering.bold(11), Integer.toString(number)),
+                    x,
+                    y,
+                    spot.right(),
+                    spot.down(),
+                    0);
+        });
+    }
+
+    /** Draws the rings about the flat spots, with gaps for texts and signs. */
+    static void addRings(Composition to, Findings findings, Ground ground, Masked masked) {
+        for (FlatSpot flat : numbered(findings, ground)) {
+            double x = flat.spot().place().xMetres();
+            double y = flat.spot().place().yMetres();
+            // A ring apart from its number would be nobody's.
+            Geometry ring = flat.circle()
+                    .filter(circle -> Math.hypot(circle.xMetres() - x, circle.yMetres() - y) <= circle.radiusMetres())
+                    .map(circle -> Shapes.disc(
+                            circle.xMetres(), circle.yMetres(), Math.max(circle.radiusMetres(), Disc.RADIUS_METRES)))
+                    .orElse(Shapes.disc(x, y, Disc.RADIUS_METRES));
+            to.strokeUnder(ring(flat.confidence()), Layer.FLATS, Frame.WATER, masked.of(ring.getBoundary()));
         }
-        Frame at = Frame.at(x, y);
-        to.fill(Role.FLAT_BADGE, Layer.FLATS, at, Symbols.disc(BADGE_POINTS));
-        to.stroke(Role.FLAT_BADGE, Layer.FLATS, at, Symbols.ring(BADGE_POINTS));
-        to.write(
-                new Composition.Label(Role.FLAT_NUMBER, Layer.FLATS, Lettering.bold(11), Integer.toString(number)),
-                x,
-                y,
-                0,
-                0,
-                0);
-        to.takeAbout(x, y, 2 * BADGE_POINTS + 2);
     }
 
     /** The words beside the deepest place; how well it is known goes with the depth. */
-    static void addLabels(Composition to, Findings findings, Ground ground) {
-        if (!to.shows(Layer.DEEPEST) || !knowsDeepest(findings, ground)) {
-            return;
-        }
+    private static void name(Composition to, Findings findings, Placer.Spot sign) {
         MapWords words = MapWords.of(findings.map().peg());
         var spot = findings.deepest().spot();
         Composition.Label label = new Composition.Label(
@@ -111,21 +126,23 @@ final class FindingPart {
                 Layer.DEEPEST,
                 Lettering.bold(11),
                 "deepest " + words.shortDepth(spot.depthMetres(), spot.sdMetres()));
-        double x = spot.place().xMetres();
-        double y = spot.place().yMetres();
-        double side = to.measure.widthPoints(label.words(), label.lettering()) / 2 + 13;
-        boolean written = to.placeFirst(label, x, y, new double[][] {
-            {side, -6}, {-side, -6}, {0, -31}, {0, 19}, {side, 8}, {-side, 8}, {side, -20}, {-side, -20}
-        });
-        if (!written && to.space.contains(to.box(label, x, y, 0, -31, 0))) {
-            to.write(label, x, y, 0, -31, 0);
-        }
+        to.placer.name(
+                label,
+                spot.place().xMetres(),
+                spot.place().yMetres(),
+                new Placer.Spot(sign.right(), sign.down() + PLUMMET_DOWN),
+                11,
+                17,
+                Placer.USUAL_ORDER);
     }
 
     static void addZoneLabels(Composition to, PegMap map) {
-        if (!to.shows(Layer.ZONES)) {
-            return;
+        if (to.shows(Layer.ZONES)) {
+            to.placer.ask(Placer.Rank.ZONE_NAME, () -> zoneNames(to, map));
         }
+    }
+
+    private static void zoneNames(Composition to, PegMap map) {
         for (Zone zone : Zone.values()) {
             Geometry shape = shape(map, zone);
             if (!shape.isEmpty()) {

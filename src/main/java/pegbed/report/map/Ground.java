@@ -2,6 +2,7 @@ package pegbed.report.map;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
@@ -20,6 +21,8 @@ import pegbed.surface.contour.Contours;
 import pegbed.surface.contour.DepthArea;
 import pegbed.surface.grid.CubicUpsampling;
 import pegbed.surface.grid.Field;
+import pegbed.surface.grid.GridFrame;
+import pegbed.surface.plain.JoinedUp;
 
 /**
  * The bottom as shapes, in metres: what does not depend on the view.
@@ -29,7 +32,11 @@ import pegbed.surface.grid.Field;
  * @param bands areas at least so deep, each inside the one before: first all that is known, then one for each level
  * @param contours one for each level, within what is known; lines end at its rim
  * @param guess where the doubt is above {@link #GUESS_METRES}, within what is known
+ * @param moreGuess where it is above {@link #MORE_GUESS_METRES}
  * @param roughGuess where it is above {@link #ROUGH_GUESS_METRES}
+ * @param doubtEdge the line round the guess, where that is not the edge of what is known
+ * @param knownEdge the line round what is known, where that is not the edge of the water
+ * @param joinedUp what the depths were joined up from; empty for the model's bottom
  */
 record Ground(
         Geometry known,
@@ -37,9 +44,16 @@ record Ground(
         List<Geometry> bands,
         List<Contour> contours,
         Geometry guess,
-        Geometry roughGuess) {
+        Geometry moreGuess,
+        Geometry roughGuess,
+        Geometry doubtEdge,
+        Geometry knownEdge,
+        Optional<JoinedUp> joinedUp) {
     /** A standard deviation above this is drawn as a guess: 4 in. */
     static final double GUESS_METRES = DoubtSummary.GUESS_SD_METRES;
+
+    /** Above this it is hatched twice as close: 6 in. */
+    static final double MORE_GUESS_METRES = 0.15;
 
     /** Above this as a rough guess: 8 in. */
     static final double ROUGH_GUESS_METRES = 0.20;
@@ -56,6 +70,12 @@ record Ground(
     /** Lines may lie so far off, a third of the width of a pen at usual scales. */
     private static final double TOLERANCE_METRES = 0.006;
 
+    /** Cells of a joined-up bottom: fine enough that creases stay straight. */
+    private static final double JOINED_UP_METRES = 0.10;
+
+    /** Two outlines nearer than this are one. */
+    private static final double SHARED_EDGE_METRES = 0.05;
+
     /** Patches of known or doubtful ground smaller than this would be specks, square metres. */
     private static final double SPECK_METRES2 = 0.15;
 
@@ -64,15 +84,63 @@ record Ground(
         Geometry water = map.water().water();
         List<Geometry> doubt = Contours.polygons(
                         CubicUpsampling.catmullRom(grid.sd(), COARSE_FACTOR),
-                        new double[] {GUESS_METRES, ROUGH_GUESS_METRES, UNKNOWN_METRES},
+                        new double[] {GUESS_METRES, MORE_GUESS_METRES, ROUGH_GUESS_METRES, UNKNOWN_METRES},
                         water)
                 .stream()
                 .map(area -> withoutSpecks(area.area()))
                 .toList();
-        Geometry known = withoutSpecks(polygonal(Overlay.difference(water, doubt.get(2))));
+        Geometry known = withoutSpecks(polygonal(Overlay.difference(water, doubt.get(3))));
         ContourLevels levels = levels(grid, map.peg().units().depth());
         Field depth = CubicUpsampling.catmullRom(grid.depth(), map.isProvisional() ? COARSE_FACTOR : DEPTH_FACTOR);
-        CompletableFuture<List<Contour>> contours = CompletableFuture.supplyAsync(() -> contours(depth, levels, known));
+        Geometry guess = simple(polygonal(Overlay.intersection(doubt.get(0), known)));
+        return of(
+                depth,
+                levels,
+                known,
+                List.of(
+                        guess,
+                        simple(polygonal(Overlay.intersection(doubt.get(1), known))),
+                        simple(polygonal(Overlay.intersection(doubt.get(2), known)))),
+                water,
+                Optional.empty());
+    }
+
+    /** The bottom as the readings and the banks alone give it, straight between neighbours. */
+    static Ground joinedUp(PegMap map) {
+        JoinedUp plain = JoinedUp.of(map.peg(), map.water());
+        Geometry water = map.water().water();
+        Geometry known = polygonal(Overlay.intersection(plain.hull(), water));
+        GridFrame coarse = map.grid().frame();
+        Field depth = plain.over(GridFrame.covering(
+                coarse.xMinMetres(),
+                coarse.yMinMetres(),
+                coarse.x(coarse.columns() - 1),
+                coarse.y(coarse.rows() - 1),
+                JOINED_UP_METRES));
+        double min = Double.POSITIVE_INFINITY;
+        double max = 0;
+        for (int i = 0; i < depth.frame().size(); i++) {
+            if (depth.at(i) >= 0) {
+                min = Math.min(min, depth.at(i));
+                max = Math.max(max, depth.at(i));
+            }
+        }
+        ContourLevels levels =
+                ContourLevels.between(Math.min(min, max), max, map.peg().units().depth());
+        Geometry nowhere = Shapes.FACTORY.createMultiPolygon();
+        return of(depth, levels, known, List.of(nowhere, nowhere, nowhere), water, Optional.of(plain));
+    }
+
+    private static Ground of(
+            Field depth,
+            ContourLevels levels,
+            Geometry known,
+            List<Geometry> guesses,
+            Geometry water,
+            Optional<JoinedUp> joinedUp) {
+        // At the edge, whose depth is taken and not read, a joined-up line would run to and fro over the bank's.
+        Geometry drawn = joinedUp.isPresent() ? known.buffer(-JOINED_UP_METRES) : known;
+        CompletableFuture<List<Contour>> contours = CompletableFuture.supplyAsync(() -> contours(depth, levels, drawn));
         List<Geometry> bands = new ArrayList<>();
         bands.add(known);
         for (DepthArea area : Contours.polygons(depth, levels.toArray(), known)) {
@@ -83,8 +151,18 @@ record Ground(
                 levels,
                 List.copyOf(bands),
                 contours.join(),
-                simple(polygonal(Overlay.intersection(doubt.get(0), known))),
-                simple(polygonal(Overlay.intersection(doubt.get(1), known))));
+                guesses.get(0),
+                guesses.get(1),
+                guesses.get(2),
+                within(guesses.get(0), known),
+                within(known, water),
+                joinedUp);
+    }
+
+    /** The part of an area's outline that is not that of a wider area about it too. */
+    private static Geometry within(Geometry area, Geometry wider) {
+        return Lines.of(
+                Overlay.difference(area.getBoundary(), wider.getBoundary().buffer(SHARED_EDGE_METRES, 2)));
     }
 
     private static List<Contour> contours(Field depth, ContourLevels levels, Geometry known) {

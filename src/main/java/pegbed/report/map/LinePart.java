@@ -1,6 +1,8 @@
 package pegbed.report.map;
 
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.util.AffineTransformation;
 import pegbed.geometry.Shapes;
 import pegbed.plan.Plan;
 import pegbed.plan.PlannedLine;
@@ -8,44 +10,54 @@ import pegbed.report.drawing.Frame;
 import pegbed.report.drawing.Layer;
 import pegbed.report.drawing.Lettering;
 import pegbed.report.drawing.Role;
-import pegbed.surface.posterior.Disc;
 
 /** The lines of a plan: the way to the seat, a ring that says how sure it is, and a square with the number. */
 final class LinePart {
     private static final double HALF_POINTS = 8.5;
 
+    /** The ring is so much larger than the square, points: clear of its corners. */
+    private static final double RING_POINTS = 5;
+
     private LinePart() {}
 
-    static void add(Composition to, Plan plan) {
-        if (!to.shows(Layer.LINES)) {
-            return;
-        }
+    /** Asks for the places of the numbers. */
+    static void addSigns(Composition to, Plan plan) {
         for (PlannedLine line : plan.lines()) {
-            Coordinate place = Shapes.coordinate(line.place());
-            to.stroke(Role.LINE_PATH, Layer.LINES, Frame.WATER, Symbols.line(0, 0, place.x, place.y));
+            to.placer.ask(Placer.Rank.LINE_SIGN, () -> sign(to, line));
         }
-        for (PlannedLine line : plan.lines()) {
-            double x = line.place().xMetres();
-            double y = line.place().yMetres();
+    }
+
+    private static void sign(Composition to, PlannedLine line) {
+        double x = line.place().xMetres();
+        double y = line.place().yMetres();
+        double side = 2 * (HALF_POINTS + RING_POINTS) + 2;
+        to.placer.sign(Layer.LINES, x, y, side, side, 0).ifPresent(spot -> {
+            Frame at = Frame.at(x, y);
+            AffineTransformation there = AffineTransformation.translationInstance(spot.right(), spot.down());
+            Geometry square = there.transform(Symbols.box(-HALF_POINTS, -HALF_POINTS, HALF_POINTS, HALF_POINTS));
             to.stroke(
                     FindingPart.ring(line.candidate().confidence()),
                     Layer.LINES,
-                    Frame.WATER,
-                    Shapes.disc(x, y, Math.max(Disc.RADIUS_METRES, (HALF_POINTS + 5) / to.view.pointsPerMetre()))
-                            .getBoundary());
-            Frame at = Frame.at(x, y);
-            var square = Symbols.box(-HALF_POINTS, -HALF_POINTS, HALF_POINTS, HALF_POINTS);
+                    at,
+                    there.transform(Symbols.ring(HALF_POINTS + RING_POINTS)));
             to.fill(Role.LINE_BADGE, Layer.LINES, at, square);
-            to.stroke(Role.LINE_BADGE, Layer.LINES, at, square.getExteriorRing());
+            to.stroke(Role.LINE_BADGE, Layer.LINES, at, square.getBoundary());
             to.write(
                     new Composition.Label(
                             Role.LINE_NUMBER, Layer.LINES, Lettering.bold(13), Integer.toString(line.number())),
                     x,
                     y,
-                    0,
-                    0,
+                    spot.right(),
+                    spot.down(),
                     0);
-            to.takeAbout(x, y, 2 * HALF_POINTS + 12);
+        });
+    }
+
+    /** Draws the ways to the seat, with gaps for texts and signs. */
+    static void addPaths(Composition to, Plan plan, Masked masked) {
+        for (PlannedLine line : plan.lines()) {
+            Coordinate place = Shapes.coordinate(line.place());
+            to.strokeUnder(Role.LINE_PATH, Layer.LINES, Frame.WATER, masked.of(Symbols.line(0, 0, place.x, place.y)));
         }
     }
 }

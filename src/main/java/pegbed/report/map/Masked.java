@@ -9,6 +9,7 @@ import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.MultiLineString;
+import org.locationtech.jts.geom.util.AffineTransformation;
 import org.locationtech.jts.index.strtree.STRtree;
 import pegbed.geometry.Shapes;
 import pegbed.report.drawing.View;
@@ -18,7 +19,7 @@ final class Masked {
     private final View view;
     private final STRtree boxes = new STRtree();
 
-    /** @param texts the boxes of all texts on the map, points */
+    /** @param texts the boxes of what lines are left out under, points */
     Masked(View view, List<LabelBox> texts) {
         this.view = view;
         texts.forEach(text -> boxes.insert(text.envelope(), text));
@@ -39,6 +40,14 @@ final class Masked {
             }
         }
         return Shapes.FACTORY.createMultiLineString(left.toArray(LineString[]::new));
+    }
+
+    /** What is left of lines in points about a place on the water. */
+    Geometry about(double xMetres, double yMetres, Geometry lines) {
+        double scale = view.pointsPerMetre();
+        AffineTransformation toWater = new AffineTransformation(1 / scale, 0, xMetres, 0, -1 / scale, yMetres);
+        AffineTransformation back = new AffineTransformation(scale, 0, -xMetres * scale, 0, -scale, yMetres * scale);
+        return back.transform(of(toWater.transform(lines)));
     }
 
     @SuppressWarnings("unchecked")

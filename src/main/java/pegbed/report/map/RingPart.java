@@ -1,7 +1,10 @@
 package pegbed.report.map;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.IntStream;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.prep.PreparedGeometry;
@@ -9,7 +12,6 @@ import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
 import pegbed.findings.PegMap;
 import pegbed.geometry.Overlay;
 import pegbed.model.Place;
-import pegbed.model.Units;
 import pegbed.notation.FeetAndInches;
 import pegbed.report.drawing.Frame;
 import pegbed.report.drawing.Layer;
@@ -19,15 +21,14 @@ import pegbed.report.drawing.Role;
 /** Rings at the pole's joints, the rim at reach, and the clock round it. */
 final class RingPart {
 
-    /** Directions in which the rings' labels may stand in a column, the best first (our choice). */
-    private static final List<Double> COLUMNS = List.of(
-            -47.0, 47.0, -53.0, 53.0, -38.0, 38.0, -28.0, 28.0, -10.0, 10.0, -65.0, 65.0, -72.0, 72.0, -80.0, 80.0);
+    /** Directions from the seat along which the rings' names may stand, the best first, degrees (our choice). */
+    private static final List<Double> RADII = radii();
 
-    /** On smaller maps than this a ring is named by one figure alone. */
-    private static final double SMALL_POINTS_PER_METRE = 16;
+    /** A name may leave the radius by so much along its ring, degrees. */
+    private static final double[] ASIDE = {0, 1.5, -1.5, 3, -3, 4.5, -4.5};
 
     /** The clock's figures stand so far outside, points. */
-    private static final double CLOCK_POINTS = 16;
+    private static final double CLOCK_POINTS = 15;
 
     private RingPart() {}
 
@@ -39,102 +40,116 @@ final class RingPart {
         }
     }
 
-    /** Writes each ring's label once, in the column that has room for most of them. */
+    private static List<Double> radii() {
+        List<Double> radii = new ArrayList<>();
+        for (double degrees : new double[] {-50, 50, -30, 30, -70, 70, -10, 10}) {
+            for (double more = 0; more < 20; more += 2.5) {
+                radii.add(degrees + (degrees < 0 ? -more : more));
+            }
+        }
+        return radii.stream().filter(degrees -> Math.abs(degrees) <= 84).toList();
+    }
+
+    /** Asks for the places of the names: all along one radius, that which has room for most of them. */
     static void addLabels(Composition to, PegMap map) {
-        if (!to.shows(Layer.RINGS)) {
-            return;
-        }
-        double best = 0;
-        long max = -1;
-        for (double column : COLUMNS) {
-            long free = free(to, map, column);
-            if (free > max) {
-                best = column;
-                max = free;
-            }
-        }
-        List<Double> joints = map.peg().pole().jointMetres();
-        for (int i = 0; i < joints.size(); i++) {
-            Composition.Label label = label(to, map, i);
-            boolean written = write(to, map, label, joints.get(i), best);
-            for (int k = 0; k < COLUMNS.size() && !written; k++) {
-                written = write(to, map, label, joints.get(i), COLUMNS.get(k));
-            }
+        if (to.shows(Layer.RINGS)) {
+            to.placer.ask(Placer.Rank.RING_NAME, () -> names(to, map));
         }
     }
 
-    private static long free(Composition to, PegMap map, double column) {
-        List<Double> joints = map.peg().pole().jointMetres();
-        long free = 0;
-        for (int i = 0; i < joints.size(); i++) {
-            Place at = Place.polar(joints.get(i), column);
+    private static void names(Composition to, PegMap map) {
+        int joints = map.peg().pole().jointMetres().size();
+        double best = RADII.get(0);
+        long most = -1;
+        for (double radius : RADII) {
+            long free = IntStream.range(0, joints)
+                    .filter(joint -> place(to, map, joint, radius).isPresent())
+                    .count();
+            if (free > most) {
+                best = radius;
+                most = free;
+            }
+        }
+        for (int joint = 0; joint < joints; joint++) {
+            Composition.Label label = label(map, joint);
+            place(to, map, joint, best).ifPresent(at -> to.place(label, at.xMetres(), at.yMetres(), 0, 0, 0));
+        }
+    }
+
+    private static Optional<Place> place(Composition to, PegMap map, int joint, double radiusDegrees) {
+        for (double aside : ASIDE) {
+            Place at = Place.polar(map.peg().pole().jointMetres().get(joint), radiusDegrees + aside);
             if (map.water().isWater(at.xMetres(), at.yMetres())
-                    && to.space.isFree(to.box(label(to, map, i), at.xMetres(), at.yMetres(), 0, 0, 0))) {
-                free++;
+                    && to.space.isFreeForText(to.box(label(map, joint), at.xMetres(), at.yMetres(), 0, 0, 0))) {
+                return Optional.of(at);
             }
         }
-        return free;
+        return Optional.empty();
     }
 
-    private static boolean write(Composition to, PegMap map, Composition.Label label, double radius, double column) {
-        Place at = Place.polar(radius, column);
-        return map.water().isWater(at.xMetres(), at.yMetres()) && to.place(label, at.xMetres(), at.yMetres(), 0, 0, 0);
+    private static Composition.Label label(PegMap map, int joint) {
+        return new Composition.Label(Role.RING_LABEL, Layer.RINGS, Lettering.plain(8.5), words(map, joint));
     }
 
-    private static Composition.Label label(Composition to, PegMap map, int joint) {
+    /** A ring's name in the person's unit, and no more: {@code s4}, {@code 7 m} or {@code 23 ft}. */
+    static String words(PegMap map, int joint) {
         double metres = map.peg().pole().jointMetres().get(joint);
-        String section = "s" + (joint + 1);
-        String inMetres = String.format(Locale.ROOT, "%.1f m", metres).replace(".0 m", " m");
-        boolean small = to.view.pointsPerMetre() < SMALL_POINTS_PER_METRE;
-        String words = switch (map.peg().units().distance()) {
-            case SECTIONS -> small ? section : section + " · " + inMetres;
-            case METRES -> inMetres;
+        return switch (map.peg().units().distance()) {
+            case SECTIONS -> "s" + (joint + 1);
+            case METRES -> String.format(Locale.ROOT, "%.1f m", metres).replace(".0 m", " m");
             case FEET -> FeetAndInches.wholeFeet(metres);
         };
-        if (!small && map.peg().units().distance() != Units.Distance.SECTIONS) {
-            words += " · " + section;
-        }
-        return new Composition.Label(Role.RING_LABEL, Layer.RINGS, Lettering.plain(8.5), words);
     }
 
     /** The clock stands where a direction leaves the water that can be reached: on the rim, or on the far bank. */
-    static void addClock(Composition to, PegMap map, Shore shore) {
-        PreparedGeometry banks = PreparedGeometryFactory.prepare(to.toSheet(shore.banks()));
-        for (int minutes = -180; minutes <= 180; minutes += 30) {
-            double degrees = minutes / 2.0;
-            double edge = edge(map, degrees);
-            Place rim = Place.polar(edge, degrees);
-            if (edge == 0 || !to.space.holds(to.view.x(rim.xMetres()), to.view.y(rim.yMetres()))) {
-                continue;
-            }
-            boolean hour = minutes % 60 == 0;
-            double sin = Math.sin(Math.toRadians(degrees));
-            double cos = Math.cos(Math.toRadians(degrees));
-            double length = hour ? 7 : 4;
-            to.stroke(
-                    Role.CLOCK_TICK,
-                    Layer.CLOCK,
-                    Frame.at(rim.xMetres(), rim.yMetres()),
-                    Symbols.line(0, 0, length * sin, -length * cos));
-            if (hour) {
-                String figure = Integer.toString(Math.floorMod(minutes / 60 - 1, 12) + 1);
-                Composition.Label label =
-                        new Composition.Label(Role.CLOCK_FIGURE, Layer.CLOCK, Lettering.bold(11), figure);
-                writeHour(to, label, rim, sin, cos, banks);
+    static void addClock(Composition to, PegMap map) {
+        if (to.shows(Layer.CLOCK)) {
+            PreparedGeometry water =
+                    PreparedGeometryFactory.prepare(to.toSheet(map.water().water()));
+            for (int minutes = -180; minutes <= 180; minutes += 30) {
+                int at = minutes;
+                to.placer.ask(Placer.Rank.CLOCK_FIGURE, () -> clock(to, map, at, water));
             }
         }
     }
 
-    /** Outside the rim, clear of the banks: further out or a little up or down where there is no room at once. */
+    private static void clock(Composition to, PegMap map, int minutes, PreparedGeometry water) {
+        double degrees = minutes / 2.0;
+        double edge = edge(map, degrees);
+        Place rim = Place.polar(edge, degrees);
+        if (edge == 0 || !to.space.holds(to.view.x(rim.xMetres()), to.view.y(rim.yMetres()))) {
+            return;
+        }
+        boolean hour = minutes % 60 == 0;
+        double sin = Math.sin(Math.toRadians(degrees));
+        double cos = Math.cos(Math.toRadians(degrees));
+        double length = hour ? 7 : 4;
+        Geometry tick = Symbols.line(0, 0, length * sin, -length * cos);
+        if (to.space.isFree(new LabelBox(
+                to.view.x(rim.xMetres()) + length / 2 * sin,
+                to.view.y(rim.yMetres()) - length / 2 * cos,
+                2,
+                length,
+                degrees))) {
+            to.stroke(Role.CLOCK_TICK, Layer.CLOCK, Frame.at(rim.xMetres(), rim.yMetres()), tick);
+        }
+        if (hour) {
+            String figure = Integer.toString(Math.floorMod(minutes / 60 - 1, 12) + 1);
+            Composition.Label label = new Composition.Label(Role.CLOCK_FIGURE, Layer.CLOCK, Lettering.bold(11), figure);
+            writeHour(to, label, rim, sin, cos, water);
+        }
+    }
+
+    /** Outside the water, clear of the banks: farther out, or a little aside, where there is no room at once. */
     private static void writeHour(
-            Composition to, Composition.Label label, Place rim, double sin, double cos, PreparedGeometry banks) {
+            Composition to, Composition.Label label, Place rim, double sin, double cos, PreparedGeometry water) {
         for (double out = CLOCK_POINTS; out <= 3 * CLOCK_POINTS; out += CLOCK_POINTS / 4) {
-            for (double down : new double[] {0, -11, 11}) {
-                double x = out * sin;
-                double y = down - out * cos;
-                boolean clear = !banks.intersects(
+            for (double aside : new double[] {0, -11, 11, -18, 18, -26, 26}) {
+                double x = out * sin + aside * cos;
+                double y = aside * sin - out * cos;
+                boolean dry = !water.intersects(
                         to.box(label, rim.xMetres(), rim.yMetres(), x, y, 0).outline());
-                if (clear && to.place(label, rim.xMetres(), rim.yMetres(), x, y, 0)) {
+                if (dry && to.place(label, rim.xMetres(), rim.yMetres(), x, y, 0)) {
                     return;
                 }
             }

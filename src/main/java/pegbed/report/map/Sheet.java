@@ -2,9 +2,9 @@ package pegbed.report.map;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.DoubleUnaryOperator;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
-import pegbed.findings.Findings;
 import pegbed.findings.PegMap;
 import pegbed.geometry.Overlay;
 import pegbed.model.Peg;
@@ -36,16 +36,18 @@ final class Sheet {
     private final TextMeasure measure;
     private final double width;
     private final double height;
+    private final double frameHeight;
     private final List<List<Legend.Block>> rows = new ArrayList<>();
 
+    /** @param frameHeight the height of a frame that the water fills by its width, both in points */
     Sheet(
             PegMap map,
-            Findings findings,
-            Ground ground,
+            Legend legend,
             MapOptions options,
             double widthPoints,
             double heightPoints,
-            TextMeasure measure) {
+            TextMeasure measure,
+            DoubleUnaryOperator frameHeight) {
         if (!(widthPoints >= MIN_WIDTH_POINTS && heightPoints >= MIN_HEIGHT_POINTS)) {
             throw new IllegalArgumentException("A map sheet needs " + MIN_WIDTH_POINTS + " by " + MIN_HEIGHT_POINTS
                     + " points at least, not " + widthPoints + " by " + heightPoints + ".");
@@ -54,8 +56,9 @@ final class Sheet {
         this.measure = measure;
         this.width = widthPoints;
         this.height = heightPoints;
+        this.frameHeight = frameHeight.applyAsDouble(width - 2 * MARGIN);
         double free = 0;
-        for (Legend.Block block : new Legend(map, findings, ground, measure).blocks(options, width)) {
+        for (Legend.Block block : legend.blocks(options, width)) {
             if (rows.isEmpty() || block.width() > free) {
                 rows.add(new ArrayList<>());
                 free = width - 2 * MARGIN;
@@ -65,13 +68,23 @@ final class Sheet {
         }
     }
 
-    /** The part of the sheet that the map has, points. */
+    /** The part of the sheet that the map has, points: as high as the water fills it, if there is so much room. */
     Envelope mapArea() {
+        double top = MARGIN + TITLE_HEIGHT;
+        return new Envelope(MARGIN, width - MARGIN, top, Math.min(top + frameHeight, height - below()));
+    }
+
+    /** The height of a sheet without empty ground, points. */
+    double fullHeight() {
+        return MARGIN + TITLE_HEIGHT + frameHeight + below();
+    }
+
+    private double below() {
         double below = MARGIN + CAUTION_HEIGHT + ROW_GAP;
         for (List<Legend.Block> row : rows) {
             below += rowHeight(row) + ROW_GAP;
         }
-        return new Envelope(MARGIN, width - MARGIN, MARGIN + TITLE_HEIGHT, height - below);
+        return below;
     }
 
     private static double rowHeight(List<Legend.Block> row) {

@@ -84,6 +84,7 @@ final class MainView extends BorderPane {
 
     /** The large-button view borrows the map. */
     void takeMapBack() {
+        map.setHighContrast(false);
         picture.getChildren().add(0, map);
     }
 

@@ -142,7 +142,15 @@ final class TopBar extends HBox {
         CheckMenuItem dark = new CheckMenuItem("Dark window");
         dark.setId("dark");
         dark.selectedProperty().bindBidirectional(frame.darkProperty());
-        menu.getItems().addAll(new SeparatorMenuItem(), dark);
+        CheckMenuItem joinedUp = new CheckMenuItem("Joined up: readings alone, no model");
+        joinedUp.setId("joined-up");
+        joinedUp.setAccelerator(Keys.JOINED_UP.accelerator());
+        joinedUp.selectedProperty().bindBidirectional(map.joinedUpProperty());
+        CheckMenuItem legend = new CheckMenuItem("Legend");
+        legend.setId("legend");
+        legend.setAccelerator(Keys.LEGEND.accelerator());
+        legend.selectedProperty().bindBidirectional(map.legendProperty());
+        menu.getItems().addAll(new SeparatorMenuItem(), joinedUp, legend, new SeparatorMenuItem(), dark);
         return menu;
     }
 }

@@ -41,6 +41,7 @@ public final class BanksideView extends BorderPane {
     public BanksideView(BanksideViewModel model, MapViewModel pointer, MapPane map, Runnable back) {
         setId("bankside-view");
         model.toNext();
+        map.setHighContrast(true);
         getStyleClass().add("bankside");
         GridPane wheels = new GridPane();
         wheels.getStyleClass().add("wheels");

@@ -25,6 +25,11 @@ public enum Keys {
     UNDO(Where.WINDOW, "undo", shortcut(KeyCode.Z)),
     REDO(Where.WINDOW, "redo", shifted(KeyCode.Z), shortcut(KeyCode.Y)),
     LARGE_BUTTONS(Where.WINDOW, "large buttons and back", plain(KeyCode.F8)),
+    LEGEND(Where.WINDOW, "the map's legend, and away with it", plain(KeyCode.F7)),
+    JOINED_UP(
+            Where.WINDOW,
+            "the map joined up, straight between the readings without a model, and back",
+            plain(KeyCode.F9)),
     BACK_TO_BOX(Where.WINDOW, "back to the reading box", plain(KeyCode.ESCAPE), plain(KeyCode.F6)),
 
     ADD_LINE(Where.BOX, "add the reading; in the empty box, take up the next place", plain(KeyCode.ENTER)),

@@ -17,6 +17,8 @@ public final class BackgroundDrawing {
     private final Executor painter;
     /** Belongs to the painter's thread. */
     private MapDrawing drawing;
+    /** What was asked for last: most likely it is asked for again. */
+    private MapOptions options = MapOptions.USUAL;
 
     /** @param painter draws, one piece after the other */
     public BackgroundDrawing(Session session, Executor painter) {
@@ -25,7 +27,7 @@ public final class BackgroundDrawing {
         // What fails here fails once more when the picture is asked for, and is said then.
         session.onFound(ready -> painter.execute(() -> {
             try {
-                drawing(ready.map(), ready.findings(), MapOptions.USUAL);
+                drawing(ready.map(), ready.findings(), options);
             } catch (RuntimeException saidLater) {
                 drawing = null;
             }
@@ -44,6 +46,7 @@ public final class BackgroundDrawing {
 
     /** The drawing of a map, for the painter's thread; what was drawn before is not drawn again. */
     MapDrawing drawing(PegMap map, Findings findings, MapOptions options) {
+        this.options = options;
         drawing = drawing == null ? MapDrawing.of(map, findings, options) : drawing.with(map, findings, options);
         return drawing;
     }

@@ -5,6 +5,7 @@ import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.paint.Color;
 import pegbed.guidance.NextReading;
 import pegbed.model.Place;
+import pegbed.report.drawing.Theme;
 import pegbed.report.drawing.View;
 import pegbed.ui.profile.ProfileViewModel;
 
@@ -13,21 +14,34 @@ final class MapOverlay {
     private final GraphicsContext canvas;
     private final View view;
     private final Color colour;
+    private final Theme theme;
 
-    MapOverlay(GraphicsContext canvas, View view, Color colour) {
+    MapOverlay(GraphicsContext canvas, View view, Color colour, Theme theme) {
         this.canvas = canvas;
         this.view = view;
         this.colour = colour;
+        this.theme = theme;
     }
 
+    /**
+     * Draws it all.
+     *
+     * @param pointed whether the pointer, or the keys, are on the map: else nobody points at anything
+     * @param large whether the next place is at its larger
+     */
     void draw(
-            MapViewModel model, ProfileViewModel profile, boolean focused, Optional<NextReading> next, boolean large) {
+            MapViewModel model,
+            ProfileViewModel profile,
+            boolean pointed,
+            boolean focused,
+            Optional<NextReading> next,
+            boolean large) {
         canvas.setStroke(colour);
         canvas.setFill(colour);
         canvas.setLineWidth(1.4);
         if (profile.drawn().isPresent()) {
             line(profile.drawn().get().from(), profile.drawn().get().to());
-        } else if (model.toolProperty().get() == Tool.READ) {
+        } else if (pointed && model.toolProperty().get() == Tool.READ) {
             Place pointer = model.pointerProperty().get();
             canvas.setLineDashes(6, 5);
             line(new Place(0, 0), pointer);
@@ -38,21 +52,23 @@ final class MapOverlay {
         } else if (focused) {
             cross(model.pointerProperty().get(), 7);
         }
-        next.ifPresent(reading -> ring(reading.place(), large ? 13 : 9));
+        next.ifPresent(reading -> wedges(reading.place(), large ? NextSign.FARTHEST_POINTS : 4));
         Optional<Handle> selected = model.selectedProperty().get();
         for (Handle handle : model.handles()) {
             handle(handle, selected.filter(handle::equals).isPresent());
         }
     }
 
-    /** The next reading: a double ring that grows and shrinks, so that it differs from all that stands still. */
-    private void ring(Place place, double radius) {
-        double x = view.x(place.xMetres());
-        double y = view.y(place.yMetres());
-        canvas.setLineWidth(2.4);
-        canvas.strokeOval(x - radius, y - radius, 2 * radius, 2 * radius);
-        canvas.strokeOval(x - 4, y - 4, 8, 8);
+    /**
+     * The next reading: four wedges that point at the place from all sides and come and go. Their form and colour are
+     * nobody else's, and what stands at the place stays free.
+     */
+    private void wedges(Place place, double radius) {
+        CanvasPainter.paint(NextSign.at(place, radius, view), view, theme, canvas);
+        canvas.setStroke(colour);
+        canvas.setFill(colour);
         canvas.setLineWidth(1.4);
+        canvas.setLineDashes();
     }
 
     private void line(Place from, Place to) {

@@ -10,6 +10,7 @@ import java.util.function.Consumer;
 import org.locationtech.jts.geom.Envelope;
 import pegbed.findings.Findings;
 import pegbed.findings.PegMap;
+import pegbed.model.Place;
 import pegbed.plan.Plan;
 import pegbed.report.drawing.Drawing;
 import pegbed.report.drawing.Layer;
@@ -39,23 +40,36 @@ final class MapPainting {
      * @param findings what was found on it
      * @param plan lines to fish on those findings; empty while there is none
      * @param layers what is drawn
+     * @param joinedUp whether the bottom is drawn straight between readings
+     * @param next where to read next, which letters keep off; empty where that is not shown
      * @param view how the water lies on the sheet
      * @param showAll whether all of the water is wanted; of the view, only its size counts then
      * @param theme colours and pens
      * @param pixelsPerPoint pixels of the screen for a point
+     * @param whole whether letters are placed again about the findings, even where nothing else is new
      */
     record Wish(
             PegMap map,
             Findings findings,
             Optional<Plan> plan,
             Set<Layer> layers,
+            boolean joinedUp,
+            Optional<Place> next,
             View view,
             boolean showAll,
             Theme theme,
-            double pixelsPerPoint) {
+            double pixelsPerPoint,
+            boolean whole) {
+        /** Whether letters that were placed about the answers of one stand right about those of the other. */
+        boolean sameAnswers(Wish other) {
+            return findings == other.findings && plan.equals(other.plan) && layers.equals(other.layers);
+        }
+
         boolean sameGround(Wish other) {
             return map.differsInWishesOnly(other.map)
                     && without(QUICK).equals(other.without(QUICK))
+                    && joinedUp == other.joinedUp
+                    && next.equals(other.next)
                     && showAll == other.showAll
                     && (showAll ? sameSize(other.view) : view.equals(other.view))
                     && theme == other.theme
@@ -112,15 +126,17 @@ final class MapPainting {
     }
 
     private void work(Wish wish) {
-        MapOptions options = new MapOptions(wish.layers());
+        MapOptions options = new MapOptions(wish.layers(), wish.joinedUp(), wish.next());
         MapDrawing drawing = ahead.drawing(wish.map(), wish.findings(), options);
+        Envelope framed = drawing.framed(fitted(drawing, wish.view()));
         View view = wish.showAll() ? fitted(drawing, wish.view()) : wish.view();
-        if (painted != null && painted.sameGround(wish)) {
-            Set<Layer> quick = EnumSet.copyOf(QUICK);
-            quick.retainAll(wish.layers());
-            Drawing findings = planned(drawing.with(wish.findings(), new MapOptions(quick)), wish)
-                    .at(view, AwtLetters.MEASURE);
-            MapPicture picture = new MapPicture(Optional.empty(), findings, view, drawing.bounds());
+        if (painted != null && painted.sameGround(wish) && wish.whole() && painted.sameAnswers(wish)) {
+            owner.execute(() -> delivered = wish);
+            return;
+        }
+        if (painted != null && painted.sameGround(wish) && !wish.whole()) {
+            Drawing findings = planned(drawing, wish).answersAt(view, AwtLetters.MEASURE);
+            MapPicture picture = new MapPicture(Optional.empty(), findings, view, framed, Optional.empty());
             deliver(wish, picture);
             return;
         }
@@ -132,7 +148,9 @@ final class MapPainting {
         BufferedImage image = PngWriter.image(
                 whole.only(EnumSet.complementOf(EnumSet.copyOf(QUICK))), wish.theme(), wish.pixelsPerPoint());
         painted = wish;
-        MapPicture picture = new MapPicture(Optional.of(Pixels.of(image)), whole.only(QUICK), view, drawing.bounds());
+        Drawing legend = planned(drawing, wish).legend(view.pointsPerMetre(), AwtLetters.MEASURE);
+        MapPicture picture =
+                new MapPicture(Optional.of(Pixels.of(image)), whole.only(QUICK), view, framed, Optional.of(legend));
         deliver(wish, picture);
     }
 

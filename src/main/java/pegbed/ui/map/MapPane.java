@@ -4,6 +4,7 @@ import java.util.HashSet;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
+import javafx.animation.PauseTransition;
 import javafx.application.Platform;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.SimpleBooleanProperty;
@@ -19,13 +20,16 @@ import javafx.scene.input.ZoomEvent;
 import javafx.scene.layout.Region;
 import javafx.scene.paint.Color;
 import javafx.stage.Window;
+import javafx.util.Duration;
 import pegbed.findings.Findings;
+import pegbed.guidance.NextReading;
 import pegbed.model.Place;
 import pegbed.plan.Plan;
 import pegbed.report.drawing.Layer;
 import pegbed.report.drawing.Theme;
 import pegbed.report.drawing.Themes;
 import pegbed.report.drawing.View;
+import pegbed.report.map.MapDrawing;
 import pegbed.report.map.MapOptions;
 import pegbed.session.Answer;
 import pegbed.ui.controls.PeriodicTask;
@@ -45,6 +49,7 @@ public final class MapPane extends Region {
     private static final double HANDLE_POINTS = 14;
     private static final double DRAG_POINTS = 4;
     private static final long PULSE_MILLISECONDS = 700;
+    private static final double CALM_MILLISECONDS = 250;
 
     private final MapViewModel model;
     private final ProfileViewModel profile;
@@ -67,6 +72,17 @@ public final class MapPane extends Region {
     private final PeriodicTask pulse = new PeriodicTask(PULSE_MILLISECONDS, this::pulse);
     private boolean large;
     private boolean linesInstead;
+    private boolean pointed;
+    private boolean highContrast;
+    /** Window points for a point of the map: more than 1 on a large map, so that its letters grow with it. */
+    private double enlarged = 1;
+
+    private final BooleanProperty joinedUp = new SimpleBooleanProperty(false);
+    private final MapLegend legend = new MapLegend();
+    private final HazardKindChoice hazardKind;
+    /** Letters and soundings are placed again about the findings once these hold still. */
+    private final PauseTransition calm = new PauseTransition(Duration.millis(CALM_MILLISECONDS));
+
     private Optional<Place> courseStart = Optional.empty();
     private Runnable filled = () -> {};
     private Runnable firstShown = () -> {};
@@ -86,8 +102,10 @@ public final class MapPane extends Region {
         this.plan = plan;
         this.guide = guide;
         painting = new MapPainting(ahead, Platform::runLater, this::show);
-        getChildren().addAll(ground, above);
+        hazardKind = new HazardKindChoice(model);
+        getChildren().addAll(ground, above, legend, hazardKind);
         above.setMouseTransparent(true);
+        calm.setOnFinished(event -> wish(true));
         setId("map");
         setFocusTraversable(true);
         setAccessibleRole(AccessibleRole.IMAGE_VIEW);
@@ -101,6 +119,22 @@ public final class MapPane extends Region {
     /** Whether the map is dark. */
     public BooleanProperty darkProperty() {
         return dark;
+    }
+
+    /** Whether the bottom is drawn straight between the readings, without the model. */
+    public BooleanProperty joinedUpProperty() {
+        return joinedUp;
+    }
+
+    /** Whether the legend is shown. */
+    public BooleanProperty legendProperty() {
+        return legend.visibleProperty();
+    }
+
+    /** Whether colours are those for a screen in the sun. */
+    public void setHighContrast(boolean high) {
+        highContrast = high;
+        wish();
     }
 
     /** Run after a click has filled the reading box. */
@@ -133,9 +167,15 @@ public final class MapPane extends Region {
         return layers.contains(layer);
     }
 
-    /** The view that is shown, for tests and for what is laid over the map. */
+    /** The view that is shown, in points of the window, for tests and for what is laid over the map. */
     public View view() {
-        return camera.view();
+        View view = camera.view();
+        return new View(
+                view.widthPoints() * enlarged,
+                view.heightPoints() * enlarged,
+                view.pointsPerMetre() * enlarged,
+                view.leftMetres(),
+                view.topMetres());
     }
 
     /** Whether the picture is the newest that was asked for, and of the view that is shown. */
@@ -148,11 +188,25 @@ public final class MapPane extends Region {
         return painting.shown();
     }
 
+    /** Points of the window for a point of the map, 1 or more. */
+    double enlarged() {
+        return enlarged;
+    }
+
     private void listen() {
         findings.pictureProperty().addListener((property, before, now) -> wish());
         dark.addListener((property, before, now) -> wish());
         plan.planProperty().addListener((property, before, now) -> wish());
-        guide.nextProperty().addListener((property, before, now) -> drawAbove());
+        guide.nextProperty().addListener((property, before, now) -> {
+            drawAbove();
+            wish();
+        });
+        joinedUp.addListener((property, before, now) -> wish());
+        legend.visibleProperty().addListener((property, before, now) -> requestLayout());
+        hoverProperty().addListener((property, before, now) -> {
+            pointed = now;
+            drawAbove();
+        });
         // What ticks keeps the map, so that it must end with the window.
         sceneProperty()
                 .flatMap(Scene::windowProperty)
@@ -183,7 +237,8 @@ public final class MapPane extends Region {
         setOnMouseReleased(this::release);
         setOnMouseMoved(event -> model.point(place(event.getX(), event.getY())));
         setOnScroll(this::scroll);
-        setOnZoom((ZoomEvent event) -> moved(() -> camera.zoom(event.getZoomFactor(), event.getX(), event.getY())));
+        setOnZoom((ZoomEvent event) ->
+                moved(() -> camera.zoom(event.getZoomFactor(), event.getX() / enlarged, event.getY() / enlarged)));
         setOnKeyPressed(new MapKeys(this, model)::press);
     }
 
@@ -195,11 +250,11 @@ public final class MapPane extends Region {
     }
 
     private Place place(double x, double y) {
-        return new Place(camera.view().xMetres(x), camera.view().yMetres(y));
+        return new Place(camera.view().xMetres(x / enlarged), camera.view().yMetres(y / enlarged));
     }
 
     private double metres(double points) {
-        return points / camera.view().pointsPerMetre();
+        return points / enlarged / camera.view().pointsPerMetre();
     }
 
     private void press(MouseEvent event) {
@@ -226,8 +281,8 @@ public final class MapPane extends Region {
                 && model.selectedProperty().get().isPresent()) {
             model.moveTo(place(event.getX(), event.getY()));
         } else {
-            double dx = event.getX() - lastX;
-            double dy = event.getY() - lastY;
+            double dx = (event.getX() - lastX) / enlarged;
+            double dy = (event.getY() - lastY) / enlarged;
             moved(() -> camera.pan(dx, dy));
         }
         lastX = event.getX();
@@ -258,9 +313,10 @@ public final class MapPane extends Region {
 
     private void scroll(ScrollEvent event) {
         if (event.getTouchCount() > 0 || event.isInertia()) {
-            moved(() -> camera.pan(event.getDeltaX(), event.getDeltaY()));
+            moved(() -> camera.pan(event.getDeltaX() / enlarged, event.getDeltaY() / enlarged));
         } else {
-            moved(() -> camera.zoom(Math.pow(1.0018, event.getDeltaY()), event.getX(), event.getY()));
+            moved(() ->
+                    camera.zoom(Math.pow(1.0018, event.getDeltaY()), event.getX() / enlarged, event.getY() / enlarged));
         }
         event.consume();
     }
@@ -285,17 +341,26 @@ public final class MapPane extends Region {
                 canvas.setWidth(width);
                 canvas.setHeight(height);
             }
-            camera.size(width, height);
+            enlarged = MapDrawing.pixelsPerPoint(width, height);
+            camera.size(width / enlarged, height / enlarged);
             draw();
             wish();
         }
+        legend.place(width, height);
+        hazardKind.place(width);
     }
 
     private Theme theme() {
-        return dark.get() ? Themes.DARK : Themes.LIGHT;
+        return dark.get() ? Themes.DARK : highContrast ? Themes.HIGH_CONTRAST : Themes.LIGHT;
     }
 
     private void wish() {
+        wish(false);
+        calm.playFromStart();
+    }
+
+    /** @param whole whether the picture is painted again even where only the findings differ */
+    private void wish(boolean whole) {
         Optional<Answer.Ready> shown = findings.pictureProperty().get();
         if (shown.isEmpty()) {
             if (picture.isPresent()) {
@@ -312,10 +377,13 @@ public final class MapPane extends Region {
                 ready.findings(),
                 planOn(ready),
                 drawn,
+                joinedUp.get(),
+                next().map(NextReading::place),
                 camera.view(),
                 camera.showsAll(),
                 theme(),
-                pixels()));
+                pixels() * enlarged,
+                whole));
     }
 
     /** The plan to draw: the one for these findings, and the one before while they are provisional. */
@@ -324,6 +392,10 @@ public final class MapPane extends Region {
                 .get()
                 .filter(made ->
                         made.findings() == ready.findings() || ready.map().isProvisional());
+    }
+
+    private Optional<NextReading> next() {
+        return shows(Layer.NEXT) ? guide.nextProperty().get() : Optional.empty();
     }
 
     private double pixels() {
@@ -340,8 +412,13 @@ public final class MapPane extends Region {
                 made.image().isPresent()
                         ? made
                         : new MapPicture(
-                                picture.flatMap(MapPicture::image), made.findings(), made.view(), made.bounds()));
+                                picture.flatMap(MapPicture::image),
+                                made.findings(),
+                                made.view(),
+                                made.bounds(),
+                                made.legend()));
         camera.seen(made.view(), made.bounds());
+        made.legend().ifPresent(drawing -> legend.show(drawing, theme(), enlarged));
         draw();
         Runnable callback = firstShown;
         firstShown = () -> {};
@@ -354,6 +431,8 @@ public final class MapPane extends Region {
         canvas.setFill(CanvasPainter.colour(theme.fill(pegbed.report.drawing.Role.SHEET, 0, 1)));
         canvas.fillRect(0, 0, ground.getWidth(), ground.getHeight());
         View view = camera.view();
+        canvas.save();
+        canvas.scale(enlarged, enlarged);
         picture.ifPresent(made -> {
             View of = made.view();
             double scale = view.pointsPerMetre() / of.pointsPerMetre();
@@ -366,18 +445,17 @@ public final class MapPane extends Region {
                             of.heightPoints() * scale));
             CanvasPainter.paint(made.findings(), view, theme, canvas);
         });
+        canvas.restore();
         drawAbove();
     }
 
     private void drawAbove() {
         GraphicsContext canvas = above.getGraphicsContext2D();
         canvas.clearRect(0, 0, above.getWidth(), above.getHeight());
-        new MapOverlay(canvas, camera.view(), dark.get() ? Color.web("#ffd27d") : Color.web("#7a2f00"))
-                .draw(
-                        model,
-                        profile,
-                        isFocused(),
-                        shows(Layer.NEXT) ? guide.nextProperty().get() : Optional.empty(),
-                        large);
+        canvas.save();
+        canvas.scale(enlarged, enlarged);
+        new MapOverlay(canvas, camera.view(), dark.get() ? Color.web("#ffd27d") : Color.web("#7a2f00"), theme())
+                .draw(model, profile, pointed || isFocused(), isFocused(), next(), large);
+        canvas.restore();
     }
 }

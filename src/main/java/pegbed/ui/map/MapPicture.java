@@ -13,5 +13,6 @@ import pegbed.report.drawing.View;
  * @param findings deepest place and flat spots, painted over the image
  * @param view the view that both were made for
  * @param bounds what there is to see, metres
+ * @param legend what the signs mean; empty where the one before still holds
  */
-record MapPicture(Optional<Image> image, Drawing findings, View view, Envelope bounds) {}
+record MapPicture(Optional<Image> image, Drawing findings, View view, Envelope bounds, Optional<Drawing> legend) {}

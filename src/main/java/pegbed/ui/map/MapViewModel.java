@@ -34,13 +34,31 @@ public final class MapViewModel {
     private final ReadOnlyStringWrapper pointerWords = new ReadOnlyStringWrapper("");
     private final ReadOnlyStringWrapper pointerShort = new ReadOnlyStringWrapper("");
     private final ReadOnlyStringWrapper error = new ReadOnlyStringWrapper("");
-    private Hazard.Kind hazardKind = Hazard.Kind.SNAG;
+    private final ObjectProperty<Hazard.Kind> hazardKind = new SimpleObjectProperty<>(Hazard.Kind.SNAG);
 
     public MapViewModel(Session session) {
         this.session = session;
         tool.addListener((property, before, now) -> selected.set(Optional.empty()));
+        hazardKind.addListener((property, before, now) -> changeKind(now));
+        selected.addListener((property, before, now) -> heldHazard().ifPresent(held -> hazardKind.set(held.kind())));
         session.onChange(this::refresh);
         point(pointer.get());
+    }
+
+    private Optional<Hazard> heldHazard() {
+        return selected.get()
+                .filter(handle -> handle.tool() == Tool.HAZARD)
+                .filter(handle -> handle.index() < session.peg().hazards().size())
+                .map(handle -> session.peg().hazards().get(handle.index()));
+    }
+
+    /** The hazard that is taken hold of is of another kind. */
+    private void changeKind(Hazard.Kind kind) {
+        heldHazard().filter(held -> held.kind() != kind).ifPresent(held -> {
+            Hazard changed =
+                    new Hazard(kind, held.outline(), held.radiusMetres(), held.note(), held.typed(), held.extras());
+            tried(PlaceEdits.changeHazard(selected.get().orElseThrow().index(), changed));
+        });
     }
 
     public ObjectProperty<Tool> toolProperty() {
@@ -72,9 +90,9 @@ public final class MapViewModel {
         return error.getReadOnlyProperty();
     }
 
-    /** The kind of the next hazard. */
-    void setHazardKind(Hazard.Kind kind) {
-        hazardKind = kind;
+    /** The kind of the next hazard, and of the one that is taken hold of. */
+    ObjectProperty<Hazard.Kind> hazardKindProperty() {
+        return hazardKind;
     }
 
     /** What can be taken hold of with the tool in hand. */
@@ -193,7 +211,7 @@ public final class MapViewModel {
             case MARK -> tried(PlaceEdits.addMark(freeName(), place));
             case HAZARD ->
                 tried(PlaceEdits.addHazard(
-                        new Hazard(hazardKind, List.of(place), 0.5, "", Typed.NOTHING, Extras.NONE)));
+                        new Hazard(hazardKind.get(), List.of(place), 0.5, "", Typed.NOTHING, Extras.NONE)));
             default -> {
                 return;
             }

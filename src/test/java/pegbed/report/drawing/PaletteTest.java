@@ -32,8 +32,11 @@ class PaletteTest {
                         {0.004733, 0.691367, 0.303900}
                     });
 
-    private static final Map<String, Theme> THEMES =
-            Map.of("light", Themes.LIGHT, "dark", Themes.DARK, "black and white", Themes.BLACK_AND_WHITE);
+    private static final Map<String, Theme> THEMES = Map.of(
+            "light", Themes.LIGHT,
+            "dark", Themes.DARK,
+            "high contrast", Themes.HIGH_CONTRAST,
+            "black and white", Themes.BLACK_AND_WHITE);
 
     /** As many bands as there can be: twelve contours and the water below the first. */
     private static final int MOST = 13;
@@ -83,31 +86,53 @@ class PaletteTest {
         });
     }
 
-    /** WCAG 2.2, success criterion 1.4.3: 3 to 1 for bold or large letters. */
+    /**
+     * WCAG 2.2, success criterion 1.4.3: 4.5 to 1, on the bare band, without a halo. High contrast has 7 to 1, 1.4.6.
+     */
     @Test
     void figuresCanBeReadOnEveryBand() {
         THEMES.forEach((name, theme) -> {
-            Colour ink = theme.ink(Role.READING_FIGURE).colour();
-            for (int i = 0; i < MOST; i++) {
-                double contrast = contrast(ink, theme.fill(Role.DEPTH_BAND, i, MOST));
-                assertTrue(contrast >= 3, name + ", band " + i + ": " + contrast);
+            double least = theme == Themes.HIGH_CONTRAST ? 7 : 4.5;
+            for (Role role : List.of(Role.READING_FIGURE, Role.CONTOUR_LABEL, Role.RING_LABEL)) {
+                for (int i = 0; i < MOST; i++) {
+                    double contrast = contrast(theme.ink(role).colour(), theme.fill(Role.DEPTH_BAND, i, MOST));
+                    assertTrue(contrast >= least, name + ", " + role + ", band " + i + ": " + contrast);
+                }
             }
         });
     }
 
-    /** Light figures stand on a halo of paper, so 3 to 1 is asked of ink on band and halo as they mix. */
+    /**
+     * Lighter figures, and those in colour, stand on a halo, so 4.5 to 1 is asked of ink on band and halo as they mix.
+     */
     @Test
-    void earlierFiguresAreLighterAndCanBeReadOnEveryBand() {
+    void lettersWithHalosCanBeReadOnEveryBand() {
         THEMES.forEach((name, theme) -> {
-            Ink earlier = theme.ink(Role.EARLIER_READING_FIGURE);
-            Ink today = theme.ink(Role.READING_FIGURE);
-            assertTrue(earlier.colour().opacity() < today.colour().opacity(), name);
-            for (int i = 0; i < MOST; i++) {
-                Colour ground = mixed(earlier.halo().orElseThrow().colour(), theme.fill(Role.DEPTH_BAND, i, MOST));
-                double contrast = contrast(mixed(earlier.colour(), ground), ground);
-                assertTrue(contrast >= 3, name + ", band " + i + ": " + contrast);
+            double today = theme.ink(Role.READING_FIGURE).colour().opacity();
+            assertTrue(theme.ink(Role.EARLIER_READING_FIGURE).colour().opacity() < today, name);
+            for (Role role : List.of(Role.EARLIER_READING_FIGURE, Role.DEEPEST_LABEL, Role.HAZARD_LABEL)) {
+                Ink ink = theme.ink(role);
+                for (int i = 0; i < MOST; i++) {
+                    Colour ground = mixed(ink.halo().orElseThrow().colour(), theme.fill(Role.DEPTH_BAND, i, MOST));
+                    double contrast = contrast(mixed(ink.colour(), ground), ground);
+                    assertTrue(contrast >= 4.5, name + ", " + role + ", band " + i + ": " + contrast);
+                }
             }
         });
+    }
+
+    /** Each of the signs in colour is told from the others by its form; the next place by its colour as well. */
+    @Test
+    void theNextPlaceHasAColourOfItsOwn() {
+        for (Theme theme : List.of(Themes.LIGHT, Themes.DARK, Themes.HIGH_CONTRAST)) {
+            Colour next = theme.fill(Role.NEXT_READING, 0, 1);
+            for (Role role : List.of(Role.DEEPEST, Role.HAZARD, Role.MARK, Role.READING_DOT)) {
+                double[] a = lab(next, EYES.get("all cones"));
+                double[] b = lab(theme.fill(role, 0, 1), EYES.get("all cones"));
+                double apart = Math.hypot(Math.hypot(a[0] - b[0], a[1] - b[1]), a[2] - b[2]);
+                assertTrue(apart > 25, role + ": " + apart);
+            }
+        }
     }
 
     private static Colour mixed(Colour over, Colour under) {

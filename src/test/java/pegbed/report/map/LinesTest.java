@@ -15,7 +15,7 @@ class LinesTest {
     void hatchingCoversAnAreaEvenly() throws ParseException {
         Geometry area = new WKTReader().read("POLYGON ((0 0, 20 0, 20 12, 0 12, 0 0), (5 5, 5 9, 9 9, 9 5, 5 5))");
         for (boolean rising : new boolean[] {true, false}) {
-            MultiLineString lines = Lines.hatch(area, 0.5, rising);
+            MultiLineString lines = Lines.hatch(area, 0.5, 0, rising);
             assertEquals(area.getArea() / 0.5, lines.getLength(), 4);
             assertTrue(area.buffer(1e-6).covers(lines));
         }
@@ -27,15 +27,15 @@ class LinesTest {
         Geometry halves =
                 new WKTReader().read("MULTIPOLYGON (((0 0, 10 0, 10 4, 0 4, 0 0)), ((0 4, 10 4, 10 10, 0 10, 0 4)))");
         assertEquals(
-                Lines.hatch(whole, 0.7, true).getLength(),
-                Lines.hatch(halves, 0.7, true).getLength(),
+                Lines.hatch(whole, 0.7, 0, true).getLength(),
+                Lines.hatch(halves, 0.7, 0, true).getLength(),
                 1e-9);
     }
 
     @Test
     void nothingToHatchGivesNothing() throws ParseException {
-        assertTrue(
-                Lines.hatch(new WKTReader().read("MULTIPOLYGON EMPTY"), 1, true).isEmpty());
+        assertTrue(Lines.hatch(new WKTReader().read("MULTIPOLYGON EMPTY"), 1, 0, true)
+                .isEmpty());
     }
 
     @Test

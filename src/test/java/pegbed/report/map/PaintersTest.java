@@ -78,7 +78,7 @@ class PaintersTest {
             BufferedImage image = PngWriter.image(drawing, theme, 1);
             assertEquals(theme.fill(Role.PANEL, 0, 1), pixel(image, 3, 3));
             var view = drawing.view();
-            assertEquals(theme.fill(Role.LAND, 0, 1), pixel(image, view.x(-6), view.y(11.6)));
+            assertEquals(theme.fill(Role.LAND, 0, 1), pixel(image, view.x(-4), view.y(10.9)));
             assertEquals(theme.fill(Role.UNKNOWN_WATER, 0, 1), pixel(image, view.x(2.1), view.y(5.9)));
         }
     }

@@ -23,7 +23,7 @@ import pegbed.model.Typed;
 import pegbed.model.Visit;
 
 /** Invented pegs to draw: a straight cut 11 m wide with a dished track, and a pond. */
-final class Pegs {
+public final class Pegs {
     static final double REACH = 13;
 
     private Pegs() {}
@@ -48,6 +48,15 @@ final class Pegs {
                 .withName(new PegName("Mallowfield Pools", "Hobbrel Pond", "3"))
                 .withPole(Pole.USUAL.withReach(REACH))
                 .withBanks(new Banks(bank(-0.5), List.of(), List.of()));
+    }
+
+    /** A seat in a bay: the near bank comes forward on both sides. */
+    static Peg bay() {
+        List<BankPoint> near = new ArrayList<>();
+        for (int x = -15; x <= 15; x += 3) {
+            near.add(BankPoint.at(x, -0.5 + 0.012 * x * x));
+        }
+        return cut().withBanks(new Banks(near, bank(10.5), List.of()));
     }
 
     static Peg withIsland(Peg peg) {
@@ -103,7 +112,7 @@ final class Pegs {
     }
 
     /** The cut with everything on it that a map shows. */
-    static Peg full() {
+    public static Peg full() {
         return withReadings(cut(), fan(30))
                 .withMarks(List.of(
                         mark("leaning post", 12, -24),

@@ -65,6 +65,10 @@ public final class Screenshots {
         take("window-lines.png", 1366, 740, 1, false, frame -> tab(frame, 1));
         take("window-visits.png", 1366, 740, 1, false, Screenshots::visits);
         take("window-compare.png", 1366, 740, 1, false, Screenshots::dugOut, Screenshots::compare);
+        take("window-joined-up.png", 1366, 740, 1, false, frame -> {
+            frame.main().map().joinedUpProperty().set(true);
+            frame.main().map().legendProperty().set(true);
+        });
         take("window-shelf.png", 1366, 740, 1, false, Screenshots::shelf);
         take("window-place.png", 1366, 740, 1, false, frame -> {
             tab(frame, 4);

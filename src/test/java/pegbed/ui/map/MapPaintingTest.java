@@ -47,7 +47,8 @@ class MapPaintingTest {
         MapPainting painting =
                 new MapPainting(new BackgroundDrawing(session, Runnable::run), Runnable::run, picture -> {});
         View view = new View(100, 100, 10, 0, 0);
-        painting.paint(new MapPainting.Wish(null, null, Optional.empty(), Set.of(), view, true, Themes.LIGHT, 1));
+        painting.paint(new MapPainting.Wish(
+                null, null, Optional.empty(), Set.of(), false, Optional.empty(), view, true, Themes.LIGHT, 1, false));
         assertEquals(
                 "The map could not be painted; what went wrong is in the log "
                         + session.log().file() + ".",

@@ -1,4 +1,4 @@
-package pegbed.bench.methods;
+package pegbed.surface.plain;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -13,7 +13,6 @@ import pegbed.model.InputException;
 import pegbed.model.Peg;
 import pegbed.model.Pole;
 import pegbed.model.Reading;
-import pegbed.surface.plain.Site;
 
 class BankSitesTest {
     private static List<BankPoint> points(double... xy) {

@@ -1,4 +1,4 @@
-package pegbed.bench.methods;
+package pegbed.surface.plain;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -10,7 +10,6 @@ import pegbed.geometry.PegWater;
 import pegbed.model.Peg;
 import pegbed.model.Place;
 import pegbed.model.Reading;
-import pegbed.surface.plain.Site;
 
 /**
  * What a general method is given of a peg: the readings, and the edges of the water as the angler knows them, so that
@@ -29,13 +28,18 @@ public final class BankSites {
 
     private BankSites() {}
 
-    /** Readings of the latest visit first, then the edges. */
+    /** All readings as they were read, then the edges. */
     public static List<Site> of(Peg peg, PegWater water) {
         List<Site> readings = new ArrayList<>();
         for (Reading reading : peg.readings()) {
             Place place = reading.place();
             readings.add(new Site(place.xMetres(), place.yMetres(), reading.depthMetres()));
         }
+        return of(readings, water);
+    }
+
+    /** Readings, then the edges of the water. */
+    static List<Site> of(List<Site> readings, PegWater water) {
         List<Site> edges = new ArrayList<>();
         add(edges, water.near().toGeometry(), NEAR_METRES);
         water.far().ifPresent(far -> add(edges, far.toGeometry(), FAR_METRES));
