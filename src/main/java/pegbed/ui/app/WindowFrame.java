@@ -142,7 +142,7 @@ public final class WindowFrame extends StackPane {
             case CARD -> this::showCard;
             case RIGS -> this::showRigs;
             case LARGE_BUTTONS -> bankside.isPresent() ? this::toMain : this::toBankside;
-            case BACK_TO_BOX -> bankside.isPresent() && event.getCode() == KeyCode.ESCAPE ? null : this::focusBox;
+            case BACK_TO_BOX -> bankside.isPresent() && event.getCode() == KeyCode.ESCAPE ? null : this::backToBox;
             default -> null;
         };
         return Optional.ofNullable(action);
@@ -152,6 +152,12 @@ public final class WindowFrame extends StackPane {
         if (bankside.isEmpty() && !sheets.isOpen()) {
             main.focusBox();
         }
+    }
+
+    /** Leaves the tool in hand, and puts the cursor into the box. */
+    private void backToBox() {
+        main.leaveTool();
+        focusBox();
     }
 
     void save() {
@@ -334,7 +340,7 @@ public final class WindowFrame extends StackPane {
 
     /** The large-button view. */
     void toBankside() {
-        BanksideView view = new BanksideView(desk.bankside(), desk.map(), main.map(), this::toMain);
+        BanksideView view = new BanksideView(desk.bankside(), desk.plan(), desk.map(), main.map(), this::toMain);
         bankside = Optional.of(view);
         page.setTop(null);
         page.setCenter(view);

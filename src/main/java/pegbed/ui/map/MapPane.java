@@ -91,7 +91,7 @@ public final class MapPane extends Region {
         setId("map");
         setFocusTraversable(true);
         setAccessibleRole(AccessibleRole.IMAGE_VIEW);
-        setMinSize(200, 160);
+        setMinSize(0, 0);
         setPrefSize(USUAL_WIDTH, USUAL_HEIGHT);
         camera.size(USUAL_WIDTH, USUAL_HEIGHT);
         listen();

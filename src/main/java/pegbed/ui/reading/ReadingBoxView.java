@@ -63,7 +63,14 @@ public final class ReadingBoxView extends VBox {
                         echo.pseudoClassStateChanged(javafx.css.PseudoClass.getPseudoClass("wrong"), !now.isEmpty()));
         Label next = Controls.message("next", "next", guide.wordsProperty());
         Label question = Controls.message("question", "error-words", model.questionProperty());
-        getChildren().addAll(next, row, echo, question);
+        // Never cut, and with room kept from the start, so that what lies below does not move while one types.
+        echo.setMinHeight(USE_PREF_SIZE);
+        VBox nextRoom = new VBox(next);
+        nextRoom.getStyleClass().add("next-room");
+        nextRoom.managedProperty().bind(next.managedProperty());
+        VBox echoRoom = new VBox(echo);
+        echoRoom.getStyleClass().add("echo-room");
+        getChildren().addAll(nextRoom, row, echoRoom, question);
     }
 
     private static String says(ReadingBoxViewModel model) {

@@ -69,7 +69,7 @@ class MapViewModelTest {
     @Test
     void aHazardIsOfTheKindInHand() {
         map.toolProperty().set(Tool.HAZARD);
-        map.setHazardKind(Hazard.Kind.LOW_BRANCH);
+        map.hazardKindProperty().set(Hazard.Kind.LOW_BRANCH);
         map.add(new Place(3, 4));
         assertEquals(
                 Hazard.Kind.LOW_BRANCH, desk.session().peg().hazards().get(0).kind());
