@@ -99,6 +99,9 @@ final class MainView extends BorderPane {
 
     /** Answers and tables stand beside the map, or below it where the window is higher than wide. */
     private void arrange() {
+        if (getWidth() <= 0 || getHeight() <= 0) {
+            return;
+        }
         Orientation wanted = getHeight() > getWidth() ? Orientation.VERTICAL : Orientation.HORIZONTAL;
         if (split.getOrientation() != wanted) {
             split.setOrientation(wanted);
@@ -209,9 +212,9 @@ final class MainView extends BorderPane {
                 .setAll(
                 tab("tab-findings", "Found", () -> new FindingsView(desk.findings(), this::show)),
                 tab(PLAN_TAB, "Lines", () -> new PlanView(desk.plan(), this::show, desk.rigs()::ask)),
-                tab("tab-readings", "Readings", () -> new ReadingsView(desk.readings())),
+                tab("tab-readings", "Readings", () -> new ReadingsView(desk.readings(), this::show)),
                 tab("tab-visits", "Visits", () -> new VisitsView(desk.visitsPanel(), this::show, this::focusBox)),
-                tab("tab-place", "Place", () -> new PlaceView(desk.place())));
+                tab("tab-place", "Place", () -> new PlaceView(desk.place(), this::show)));
         tabs.setSide(Side.TOP);
         tabs.setTabClosingPolicy(TabPane.TabClosingPolicy.UNAVAILABLE);
         tabs.setId("tabs");
@@ -219,7 +222,7 @@ final class MainView extends BorderPane {
         VBox.setVgrow(tabs, Priority.ALWAYS);
         VBox side = new VBox(new TargetView(desk.target()), tabs);
         side.getStyleClass().add("side");
-        side.setMinWidth(350);
+        side.setMinWidth(380);
         side.setPrefWidth(390);
         return side;
     }

@@ -34,7 +34,7 @@ import pegbed.ui.shelf.ShelfViewModel;
 
 /** All of the window: bar, news, the view in use, and the sheets over it. */
 public final class WindowFrame extends StackPane {
-    private static final double SHELF_WIDTH = 840;
+    private static final double SHELF_WIDTH = 1000;
 
     private final WindowViewModels desk;
     private final FileChoice files;
@@ -258,6 +258,7 @@ public final class WindowFrame extends StackPane {
             try {
                 desk.session()
                         .edit(ReadingEdits.bringIn(ReadingsTable.read(path).readings()));
+                desk.document().forgetRefusal();
             } catch (InputException e) {
                 desk.document().refuse(e.getMessage());
             }
@@ -274,6 +275,7 @@ public final class WindowFrame extends StackPane {
                             CardViewModel card = new CardViewModel(plan, cardHelpers, desk.document()::refuse);
                             CardSheet sheet = new CardSheet(card, files);
                             return Sheet.of("card", "Card", sheet.content(), sheet.buttons(sheets::close))
+                                    .withSaid(sheet.said())
                                     .onClosed(card::close);
                         }),
                         () -> desk.document()

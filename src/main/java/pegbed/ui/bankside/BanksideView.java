@@ -144,6 +144,8 @@ public final class BanksideView extends BorderPane {
         StackPane.setAlignment(here, Pos.BOTTOM_LEFT);
         StackPane picture = new StackPane(map, here);
         picture.setMinSize(0, 0);
+        // Beside a narrow map it would cover it.
+        Controls.shownWhile(here, picture.widthProperty().greaterThan(MIDDLE_POINTS));
         return picture;
     }
 

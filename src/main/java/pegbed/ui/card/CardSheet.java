@@ -48,7 +48,12 @@ public final class CardSheet {
     }
 
     public Node content() {
-        return new VBox(8, message, printers, new StackPane(paper(), picture()));
+        return new VBox(8, printers, new StackPane(paper(), picture()));
+    }
+
+    /** What was done last; stands above the buttons, where one has just pressed. */
+    public List<Label> said() {
+        return List.of(message);
     }
 
     private Node paper() {
@@ -81,7 +86,7 @@ public final class CardSheet {
     }
 
     private void save() {
-        files.toSaveCard("card.pdf").ifPresent(model::save);
+        files.toSaveCard(model.suggestedName()).ifPresent(model::save);
     }
 
     private void print() {

@@ -21,6 +21,7 @@ import pegbed.session.BackgroundTask;
 import pegbed.storage.disk.ProgramLog;
 import pegbed.storage.disk.WholeFile;
 import pegbed.ui.controls.Pixels;
+import pegbed.ui.controls.Texts;
 
 /**
  * A card that is looked at: its picture is drawn, its file written and the printers are looked for aside, as each of
@@ -105,6 +106,11 @@ public final class CardViewModel {
     /** Whether the card is being drawn. */
     ReadOnlyBooleanProperty drawingProperty() {
         return drawing.getReadOnlyProperty();
+    }
+
+    /** A name for the card's file: the peg's. */
+    String suggestedName() {
+        return Texts.fileName(plan.findings().map().peg().name().title()) + "-card.pdf";
     }
 
     /** What was done last, or why it was not, one sentence; empty if nothing. */

@@ -51,6 +51,8 @@ class SmallScreensTest extends InScenes {
     @CsvSource({"683, 384", "1024, 600", "800, 1280"})
     void everythingIsReached(int width, int height) {
         scenes.resize(width, height);
+        scenes.on(() -> scenes.frame().layout());
+        assertTrue(onScene("#echo").getMaxY() <= onScene("#profile-title").getMinY());
         for (String tab : TABS) {
             scenes.tab(tab);
             assertReachable(tab);

@@ -164,4 +164,9 @@ class CardViewModelTest {
         assertFalse(card.drawingProperty().get());
         assertTrue(Files.readString(log.file()).contains("NullPointerException"));
     }
+
+    @Test
+    void theFileIsNamedAfterThePeg() {
+        assertEquals("tansy-cut-peg-9-card.pdf", card().suggestedName());
+    }
 }
