@@ -96,6 +96,12 @@ public final class CardSheet {
             model.show("The card or the printers are not there yet; press again in a moment.");
             return;
         }
+        Optional<String> hindrance =
+                CardViewModel.hindrance(System.getProperty("os.name", ""), CardViewModel.LINUX_SPOOLER);
+        if (hindrance.isPresent()) {
+            model.show(hindrance.get());
+            return;
+        }
         PrinterJob job = printers.getValue() == null ? null : PrinterJob.createPrinterJob(printers.getValue());
         if (job == null) {
             model.show("No printer is set up on this computer; save the card as a PDF and print that elsewhere.");
@@ -106,6 +112,7 @@ public final class CardSheet {
             job.cancelJob();
             return;
         }
+        job.getJobSettings().setJobName(model.suggestedName());
         PageLayout page = job.getPrinter()
                 .createPageLayout(Paper.A5, PageOrientation.PORTRAIT, Printer.MarginType.HARDWARE_MINIMUM);
         ImageView sheet = new ImageView(picture.get());

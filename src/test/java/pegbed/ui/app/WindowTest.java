@@ -236,7 +236,7 @@ class WindowTest extends InScenes {
     void everyLargeButtonIsTwelveMillimetresAtLeast() {
         scenes.click("#bankside");
         List<Button> buttons = scenes.all(".large");
-        assertEquals(18, buttons.size());
+        assertEquals(22, buttons.size());
         for (Button button : buttons) {
             assertTrue(
                     button.getWidth() >= BanksideView.MIN_POINTS && button.getHeight() >= BanksideView.MIN_POINTS,
