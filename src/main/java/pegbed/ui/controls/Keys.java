@@ -25,7 +25,7 @@ public enum Keys {
     UNDO(Where.WINDOW, "undo", shortcut(KeyCode.Z)),
     REDO(Where.WINDOW, "redo", shifted(KeyCode.Z), shortcut(KeyCode.Y)),
     LARGE_BUTTONS(Where.WINDOW, "large buttons and back", plain(KeyCode.F8)),
-    BACK_TO_BOX(Where.WINDOW, "back to the reading box", plain(KeyCode.ESCAPE), plain(KeyCode.F6)),
+    BACK_TO_BOX(Where.WINDOW, "back to the reading box, leaving a tool", plain(KeyCode.ESCAPE), plain(KeyCode.F6)),
 
     ADD_LINE(Where.BOX, "add the reading; in the empty box, take up the next place", plain(KeyCode.ENTER)),
     OLDER_LINE(Where.BOX, "the line before", plain(KeyCode.UP)),
