@@ -94,6 +94,10 @@ final class MainView extends BorderPane {
         scroll.setFocusTraversable(false);
         scroll.setMinWidth(MIDDLE_POINTS);
         scroll.getStyleClass().add("edge-to-edge");
+        // The toolkit keeps a picture of what scrolls, and with every change of the map would paint all of it anew.
+        scroll.skinProperty()
+                .addListener((property, before, now) ->
+                        scroll.lookupAll(".viewport").forEach(viewport -> viewport.setCache(false)));
         return scroll;
     }
 

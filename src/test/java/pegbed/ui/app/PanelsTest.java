@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import javafx.geometry.Bounds;
 import javafx.scene.Node;
+import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TableView;
@@ -19,6 +20,7 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import pegbed.model.Place;
 import pegbed.session.VisitedPegs;
+import pegbed.ui.plan.PlanViewModel;
 
 /** What panels and sheets show when something is chosen or done in them. */
 @Tag("slow")
@@ -136,5 +138,21 @@ class PanelsTest extends InScenes {
         scenes.on(() -> scenes.frame().shelf().look());
         scenes.waitUntil(() -> table.getItems().size() == 3);
         assertEquals(0, table.getSelectionModel().getSelectedIndex(), "it is gone");
+    }
+
+    @Test
+    void theLargeButtonsShowTheLinesToFishToo() {
+        scenes.waitUntil(() -> !scenes.desk().plan().lines().isEmpty());
+        scenes.on(scenes.frame()::toBankside);
+        scenes.click("#bank-lines");
+        PlanViewModel.LineCard first = scenes.desk().plan().lines().get(0);
+        Button line = scenes.find("#bank-line-" + first.number());
+        assertTrue(line.getText().contains(first.title()) && line.getText().contains(first.where()), line.getText());
+        scenes.on(line::fire);
+        assertPointsAt(first.place());
+        assertTrue(scenes.find("#bank-enter").isDisabled());
+        scenes.click("#bank-lines");
+        assertTrue(scenes.there("#bank-depth"));
+        assertFalse(scenes.there("#bank-line-" + first.number()));
     }
 }
