@@ -47,6 +47,9 @@ final class MainView extends BorderPane {
     private static final double BELOW = 0.6;
     private static final double MIDDLE_POINTS = 300;
 
+    /** Lower than this, map, box and profile do not have the room that they need. */
+    private static final double LOW_POINTS = 540;
+
     private final WindowViewModels desk;
     private final MapPane map;
     private final TabPane tabs = new TabPane();
@@ -54,6 +57,7 @@ final class MainView extends BorderPane {
     private final ReadingBoxView box;
     private final VBox middle = new Wrapping();
     private final SplitPane split = new SplitPane();
+    private final ScrollPane scroll = scrolling();
     private final StackPane picture = new StackPane();
     private final BooleanProperty dark = new SimpleBooleanProperty(false);
 
@@ -76,7 +80,8 @@ final class MainView extends BorderPane {
         middle.getChildren().addAll(new MapTools(desk.map(), map::requestFocus), picture, box, profile);
         middle.getStyleClass().add("middle");
         VBox side = side();
-        split.getItems().addAll(scrolling(middle), side);
+        middle.setMinWidth(MIDDLE_POINTS);
+        split.getItems().addAll(middle, side);
         SplitPane.setResizableWithParent(side, false);
         split.setDividerPositions(BESIDE);
         widthProperty().addListener((property, before, now) -> arrange());
@@ -84,21 +89,37 @@ final class MainView extends BorderPane {
         setCenter(split);
     }
 
-    /** Where a window is too low for map, box and profile, they scroll. */
-    private static ScrollPane scrolling(VBox content) {
-        ScrollPane scroll = new ScrollPane(content);
-        scroll.setId("middle");
-        scroll.setFitToWidth(true);
-        scroll.setFitToHeight(true);
-        scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
-        scroll.setFocusTraversable(false);
-        scroll.setMinWidth(MIDDLE_POINTS);
-        scroll.getStyleClass().add("edge-to-edge");
-        // The toolkit keeps a picture of what scrolls, and with every change of the map would paint all of it anew.
-        scroll.skinProperty()
-                .addListener((property, before, now) ->
-                        scroll.lookupAll(".viewport").forEach(viewport -> viewport.setCache(false)));
-        return scroll;
+    /** What is shown of map, box and profile where a window is too low for all of them. */
+    private static ScrollPane scrolling() {
+        ScrollPane pane = new ScrollPane();
+        pane.setId("middle");
+        pane.setFitToWidth(true);
+        pane.setFitToHeight(true);
+        pane.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+        pane.setFocusTraversable(false);
+        pane.setMinWidth(MIDDLE_POINTS);
+        pane.getStyleClass().add("edge-to-edge");
+        return pane;
+    }
+
+    /**
+     * Only a low window scrolls: the toolkit keeps a picture of what lies in a scroll pane and paints it anew with every
+     * change of the map.
+     */
+    private void scrollWhereLow() {
+        boolean low = getHeight() < LOW_POINTS;
+        if (low == (split.getItems().get(0) == scroll)) {
+            return;
+        }
+        double[] dividers = split.getDividerPositions();
+        if (low) {
+            split.getItems().set(0, scroll);
+            scroll.setContent(middle);
+        } else {
+            scroll.setContent(null);
+            split.getItems().set(0, middle);
+        }
+        split.setDividerPositions(dividers);
     }
 
     /** Answers and tables stand beside the map, or below it where the window is higher than wide. */
@@ -106,6 +127,7 @@ final class MainView extends BorderPane {
         if (getWidth() <= 0 || getHeight() <= 0) {
             return;
         }
+        scrollWhereLow();
         Orientation wanted = getHeight() > getWidth() ? Orientation.VERTICAL : Orientation.HORIZONTAL;
         if (split.getOrientation() != wanted) {
             split.setOrientation(wanted);
