@@ -82,7 +82,7 @@ class ArchitectureTest {
             .whereLayer("guidance")
             .mayOnlyBeAccessedByLayers("wording", "report", "session", "ui", "cli", "bench")
             .whereLayer("visits")
-            .mayOnlyBeAccessedByLayers("wording", "report", "session", "ui", "cli", "bench")
+            .mayOnlyBeAccessedByLayers("guidance", "wording", "report", "session", "ui", "cli", "bench")
             .whereLayer("findings")
             .mayOnlyBeAccessedByLayers(
                     "plan", "guidance", "visits", "wording", "report", "session", "ui", "cli", "bench")

@@ -12,9 +12,10 @@ import pegbed.model.Place;
 import pegbed.model.Reading;
 import pegbed.surface.Lookahead;
 import pegbed.surface.posterior.ReadingCheck;
+import pegbed.visits.LevelAnswer;
 
 /**
- * Which reading to take next: an opening of seven; then what lowers the doubt of the whole map; then what finds deeper
+ * Which reading to take next: at a later visit first what tells the level of the day; an opening of seven; then what lowers the doubt of the whole map; then what finds deeper
  * water, because half its depth is what is sought afterwards; then two of three for the deepest place and the flat
  * spots and one for the map. The same peg gets the same answer.
  */
@@ -47,6 +48,10 @@ public final class Guidance {
 
     /** As {@link #next(PegMap)} with another blend. */
     public static NextReading next(PegMap map, GuidanceWeights blend) throws InputException {
+        Optional<NextReading> level = level(map);
+        if (level.isPresent()) {
+            return level.get();
+        }
         Candidates candidates = Candidates.of(map.peg(), map.water());
         Optional<Opening.Step> opening =
                 Opening.next(candidates.all(), map.peg().readings(), map.water().hasFarBank());
@@ -67,6 +72,21 @@ public final class Guidance {
             throw new InputException("There is no place left to plumb in this water; every one has been read twice.");
         }
         return new Guidance(map, blend, open).next();
+    }
+
+    /** At a later visit its level, while it is not known well and the first readings of the day are still to come. */
+    private static Optional<NextReading> level(PegMap map) {
+        if (map.peg().visits().size() < 2 || map.peg().today().readings().size() >= LevelAnswer.MAX_CHECKS) {
+            return Optional.empty();
+        }
+        return LevelAnswer.of(map).checks().stream()
+                .findFirst()
+                .map(check -> new NextReading(
+                        check.place(),
+                        NextReading.Purpose.LEVEL,
+                        new Reason.LevelOfDay(check.depthMetres(), check.sdAfterMetres()),
+                        Double.NaN,
+                        false));
     }
 
     /** The first reading that the others contradict and that was not taken again. */

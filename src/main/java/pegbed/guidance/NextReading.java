@@ -16,6 +16,8 @@ import pegbed.model.Place;
 public record NextReading(Place place, Purpose purpose, Reason reason, double gain, boolean stop) {
     /** What a reading serves. */
     public enum Purpose {
+        /** The level of a later visit's water. */
+        LEVEL,
         /** One of the first readings, at a fixed place. */
         OPENING,
         /** A reading that the others contradict. */

@@ -31,6 +31,14 @@ public sealed interface Reason {
     record OpeningPlace(OpeningQuestion question) implements Reason {}
 
     /**
+     * It tells how today's water stands to that of the earlier visits, without which their depths are not known today.
+     *
+     * @param depthMetres what is expected there, metres
+     * @param sdAfterMetres standard deviation of the level once it is taken, metres
+     */
+    record LevelOfDay(double depthMetres, double sdAfterMetres) implements Reason {}
+
+    /**
      * A reading taken there is contradicted by the others.
      *
      * @param readMetres what was read, metres

@@ -35,7 +35,7 @@ final class Recomputation {
     private final BackgroundTask first;
     private final BackgroundTask afterwards;
     private final Runnable changed;
-    private final Consumer<Answer.Ready> found;
+    private final Consumer<PegMap> mapped;
     private final Runnable progressed;
     private Answer answer = new Answer.NothingYet(Optional.empty());
     /** Set by the owner, looked at by the workers too. */
@@ -49,7 +49,7 @@ final class Recomputation {
      * @param executors who does it
      * @param log keeps errors that nobody expected
      * @param changed run on the owner's thread when the answer has changed
-     * @param found gets new answers on the worker's thread, before the owner has them
+     * @param mapped gets new bottoms on the worker's thread, before anything is found on them
      * @param progressed run on the owner's thread when the work has gone on
      */
     Recomputation(
@@ -57,14 +57,14 @@ final class Recomputation {
             Session.Executors executors,
             ProgramLog log,
             Runnable changed,
-            Consumer<Answer.Ready> found,
+            Consumer<PegMap> mapped,
             Runnable progressed) {
         this.fitting = fitting;
         owner = executors.owner();
         first = new BackgroundTask(FAILURE, executors.worker(), owner, log);
         afterwards = new BackgroundTask(FAILURE, executors.afterwards(), owner, log);
         this.changed = changed;
-        this.found = found;
+        this.mapped = mapped;
         this.progressed = progressed;
         newest = new Request(-1, Peg.EMPTY, document);
     }
@@ -180,11 +180,10 @@ final class Recomputation {
     }
 
     private Answer.Ready found(Request request, PegMap map, Monitor monitor) {
-        Answer.Ready ready = new Answer.Ready(request.revision, map, Findings.of(map, OptionalDouble.empty()));
         if (request == newest && !monitor.cancelled()) {
-            found.accept(ready);
+            mapped.accept(map);
         }
-        return ready;
+        return new Answer.Ready(request.revision, map, Findings.of(map, OptionalDouble.empty()));
     }
 
     /** The newest reading is on the map before all is worked out anew. */

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
+import pegbed.findings.PegMap;
 import pegbed.model.InputException;
 import pegbed.model.Peg;
 import pegbed.storage.disk.ProgramLog;
@@ -27,7 +28,7 @@ public final class Session {
     private final Recomputation recomputation;
     private final List<Runnable> listeners = new ArrayList<>();
     private final List<Runnable> progressListeners = new ArrayList<>();
-    private final List<Consumer<Answer.Ready>> foundListeners = new CopyOnWriteArrayList<>();
+    private final List<Consumer<PegMap>> mappedListeners = new CopyOnWriteArrayList<>();
     private OpenPeg open;
     private Optional<Path> file = Optional.empty();
     private long keptRevision;
@@ -91,7 +92,7 @@ public final class Session {
                 executors,
                 log,
                 this::callListeners,
-                ready -> foundListeners.forEach(listener -> listener.accept(ready)),
+                map -> mappedListeners.forEach(listener -> listener.accept(map)),
                 () -> List.copyOf(progressListeners).forEach(Runnable::run));
         open = new OpenPeg(Peg.EMPTY, Optional.empty(), clock);
     }
@@ -107,11 +108,11 @@ public final class Session {
     }
 
     /**
-     * Adds a listener that gets answers as soon as they are found, on the worker's thread; the owner may not want them
-     * any more.
+     * Adds a listener that gets each bottom as soon as it is known, on the worker's thread and before anything is found
+     * on it; the owner may not want it any more.
      */
-    public void onFound(Consumer<Answer.Ready> listener) {
-        foundListeners.add(listener);
+    public void onMapped(Consumer<PegMap> listener) {
+        mappedListeners.add(listener);
     }
 
     private void callListeners() {

@@ -106,7 +106,7 @@ public final class FindingWords {
 
     /** The depth at which flat spots are sought. */
     public String target(Findings findings) {
-        return "Target " + quantities.depth(findings.targetMetres())
+        return "Target " + quantities.target(findings.targetMetres())
                 + (findings.targetFollows() ? " (half the deepest)" : "");
     }
 
@@ -118,7 +118,7 @@ public final class FindingWords {
 
     /** That a zone has no flat spot at the target, and the nearest depth with a likely one. */
     public String noFlat(FlatSpot flat) {
-        return noFlat(quantities.depth(flat.targetMetres())) + "; " + nearest(flat) + ".";
+        return noFlat(quantities.target(flat.targetMetres())) + "; " + nearest(flat) + ".";
     }
 
     /** The same words wherever a zone has no flat at the target. */
@@ -179,7 +179,7 @@ public final class FindingWords {
         String zone = Sentences.capital(flat.zone().words());
         if (flat.confidence() == Confidence.NONE) {
             return new Card(
-                    zone + ": " + noFlat(quantities.depth(flat.targetMetres())),
+                    zone + ": " + noFlat(quantities.target(flat.targetMetres())),
                     "",
                     Sentences.capital(nearest(flat)) + ".");
         }

@@ -42,6 +42,11 @@ public final class GuidanceWords {
         if (reason instanceof Reason.OpeningPlace opening) {
             return opening(opening.question());
         }
+        if (reason instanceof Reason.LevelOfDay level) {
+            return "It tells how high the water stands today: about " + quantities.depth(level.depthMetres())
+                    + " expected, and with it the level is known to "
+                    + quantities.depthToQuarterInch(level.sdAfterMetres()) + ".";
+        }
         if (reason instanceof Reason.NothingPlumbed) {
             return "Nothing has been plumbed yet, and this place tells most about the rest.";
         }
@@ -86,7 +91,7 @@ public final class GuidanceWords {
     }
 
     private String flat(Reason.FlatSpotSought flat) {
-        String target = quantities.depth(flat.targetMetres());
+        String target = quantities.target(flat.targetMetres());
         String ground = ground(flat.zone(), flat.farBank());
         return switch (flat.question()) {
             case SLOPE -> "It would settle whether " + ground + " is level where it is about " + target + " deep.";

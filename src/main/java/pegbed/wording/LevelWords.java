@@ -94,6 +94,11 @@ public final class LevelWords {
                 : "Between " + visits + " the bottom changed, where it is more than twice the doubt:";
     }
 
+    /** Why a ring on the map and a comparison tell different figures for one place. */
+    public static final String WHY_TWO_FIGURES =
+            "The ring on the map tells another figure: it takes all visits together, and the change for one hollow or"
+                    + " heap; here the two visits alone count, and a change is taken for small until they show more.";
+
     /** Where a map shows that the bottom has changed between visits, a sentence each; none where nothing shows it. */
     public static List<String> changes(PegMap map) {
         LevelWords words = new LevelWords(map.peg());

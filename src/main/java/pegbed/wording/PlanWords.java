@@ -163,7 +163,7 @@ public final class PlanWords {
             case FLAT -> "The best flat spot " + in(line) + " that goes with the other lines.";
             case NEAREST_FLAT ->
                 "The best flat spot " + in(line) + " near "
-                        + quantities.depth(plan.findings().targetMetres()) + ", at which none is surer.";
+                        + quantities.target(plan.findings().targetMetres()) + ", at which none is surer.";
             case SHORT -> "The best flat spot in front of the seat.";
             case FIXED -> "You fixed this line.";
         };

@@ -60,6 +60,11 @@ public final class Quantities {
         return depth(metres, 2);
     }
 
+    /** The target depth, to the half inch or the centimetre everywhere, as it is typed. */
+    public String target(double metres) {
+        return depthToHalfInch(metres);
+    }
+
     /** As {@link #depth} for a standard deviation: never less than 1 in or 1 cm, since nothing is known better. */
     public String doubt(double metres) {
         return depth(Math.max(units.depth() == Units.Depth.FEET ? FeetAndInches.INCH_METRES : 0.01, metres));

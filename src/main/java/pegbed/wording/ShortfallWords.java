@@ -63,7 +63,7 @@ final class ShortfallWords {
     }
 
     private String target() {
-        return quantities.depth(plan.findings().targetMetres());
+        return quantities.target(plan.findings().targetMetres());
     }
 
     private String noFlat(String in) {

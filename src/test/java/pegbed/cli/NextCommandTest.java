@@ -9,9 +9,18 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import pegbed.model.Extras;
+import pegbed.model.InputException;
+import pegbed.model.Peg;
+import pegbed.model.Visit;
+import pegbed.storage.disk.PegFile;
 
 class NextCommandTest {
     private static final ObjectMapper JSON = new ObjectMapper();
@@ -98,5 +107,21 @@ class NextCommandTest {
         assertEquals(2, ran.status());
         assertTrue(ran.err().contains("--count"), ran.err());
         assertEquals(1, ran.err().strip().lines().count());
+    }
+
+    @Test
+    void atALaterVisitTheLevelComesFirst() throws IOException, InputException {
+        Peg nine = PegFile.read(Path.of("sample-pegs/tansy-cut-9.peg.json")).peg();
+        List<Visit> visits = new ArrayList<>(nine.visits());
+        visits.add(new Visit(Optional.empty(), OptionalDouble.empty(), List.of(), "", Extras.NONE));
+        Path third = folder.resolve("third.peg.json");
+        PegFile.save(third, nine.withVisits(visits), Optional.empty());
+        JsonNode next = JSON.readTree(Ran.pegbed("next", third, "--json").out());
+        JsonNode check = JSON.readTree(Ran.pegbed("level", third, "--json").out())
+                .path("checks")
+                .path(0);
+        assertEquals(check.path("distance_m").asDouble(), next.path("distance_m").asDouble());
+        assertEquals(check.path("angle_deg").asDouble(), next.path("angle_deg").asDouble());
+        assertTrue(Ran.pegbed("next", third).out().contains("It tells how high the water stands today: about "));
     }
 }

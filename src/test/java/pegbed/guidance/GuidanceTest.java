@@ -5,8 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.DoubleBinaryOperator;
 import org.junit.jupiter.api.Test;
@@ -19,6 +21,7 @@ import pegbed.findings.InventedWater;
 import pegbed.findings.PegMap;
 import pegbed.geometry.PegWater;
 import pegbed.geometry.Shapes;
+import pegbed.model.Extras;
 import pegbed.model.InputException;
 import pegbed.model.Limits;
 import pegbed.model.Monitor;
@@ -26,7 +29,10 @@ import pegbed.model.Peg;
 import pegbed.model.Place;
 import pegbed.model.Pole;
 import pegbed.model.Reading;
+import pegbed.model.Visit;
 import pegbed.model.Wishes;
+import pegbed.storage.disk.PegFile;
+import pegbed.visits.LevelAnswer;
 
 class GuidanceTest {
     @Test
@@ -285,5 +291,31 @@ class GuidanceTest {
                     0.10,
                     flat.zone().words());
         }
+    }
+
+    @Test
+    void atALaterVisitTheLevelComesFirst() throws InputException {
+        Peg nine = PegFile.read(Path.of("sample-pegs", "tansy-cut-9.peg.json")).peg();
+        List<Visit> visits = new ArrayList<>(nine.visits());
+        visits.add(new Visit(Optional.empty(), OptionalDouble.empty(), List.of(), "", Extras.NONE));
+        Peg peg = nine.withVisits(visits);
+        for (int taken = 0; taken < LevelAnswer.MAX_CHECKS; taken++) {
+            PegMap map = PegMap.of(peg, Monitor.NONE);
+            List<LevelAnswer.CheckReading> checks = LevelAnswer.of(map).checks();
+            NextReading next = Guidance.next(map);
+            assertEquals(!checks.isEmpty(), next.purpose() == NextReading.Purpose.LEVEL, "after " + taken);
+            if (!checks.isEmpty()) {
+                assertEquals(checks.get(0).place(), next.place());
+                assertEquals(
+                        new Reason.LevelOfDay(
+                                checks.get(0).depthMetres(), checks.get(0).sdAfterMetres()),
+                        next.reason());
+            }
+            assertTrue(taken > 0 || !checks.isEmpty(), "nothing is known of the level before the first");
+            Place place = next.place();
+            double depth = map.bottom().at(place.xMetres(), place.yMetres()).depthMetres();
+            peg = peg.withReading(Reading.of(place.distanceMetres(), place.angleDegrees(), depth));
+        }
+        assertTrue(Guidance.next(PegMap.of(peg, Monitor.NONE)).purpose() != NextReading.Purpose.LEVEL);
     }
 }

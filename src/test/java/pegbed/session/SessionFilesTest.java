@@ -297,4 +297,20 @@ class SessionFilesTest {
         assertEquals(6, next.peg().readings().size());
         assertTrue(Files.exists(journal.resolveSibling(journal.getFileName() + ".unread1")));
     }
+
+    @Test
+    void whereReadingsWereLostItIsSaidHowMany() throws IOException {
+        String text = Files.readString(Path.of("sample-pegs", "tansy-cut-9.peg.json"));
+        Path one = folder.resolve("one.peg.json");
+        Files.writeString(one, text.replaceFirst("\"depth_m\": [0-9.]+", "\"depth_m\": -7"));
+        session.open(one, SessionFilesTest::noWay);
+        assertTrue(session.news().contains(" 1 of 30 readings was lost; what could"), session.news());
+        Path most = folder.resolve("most.peg.json");
+        // All but the first.
+        int first = text.indexOf("\"depth_m\"", text.indexOf("\"readings\"")) + 1;
+        Files.writeString(
+                most, text.substring(0, first) + text.substring(first).replaceAll("\"depth_m\": [0-9.]+", "\"depth_m\": -7"));
+        session.open(most, SessionFilesTest::noWay);
+        assertTrue(session.news().contains(" Nearly all of 30 readings were lost; what could"), session.news());
+    }
 }

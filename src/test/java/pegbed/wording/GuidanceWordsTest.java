@@ -110,4 +110,11 @@ class GuidanceWordsTest {
         assertTrue(WORDS.answer(answer(CheckAnswer.Verdict.LEVEL_WRONG, 0.1)).contains("has risen"));
         assertTrue(WORDS.answer(answer(CheckAnswer.Verdict.LEVEL_WRONG, -0.1)).contains("has fallen"));
     }
+
+    @Test
+    void theLevelOfTheDayIsGivenWithWhatIsExpected() {
+        assertEquals(
+                "It tells how high the water stands today: about 5 ft expected, and with it the level is known to ¾ in.",
+                why(new Reason.LevelOfDay(5 * 0.3048, 0.019)));
+    }
 }

@@ -114,7 +114,7 @@ final class Legend {
         }
         List<Entry> flats = options.layers().contains(Layer.FLATS) && !options.joinedUp() ? flats() : List.of();
         if (!flats.isEmpty()) {
-            blocks.add(list("Flat at " + quantities.depth(findings.targetMetres()), flats));
+            blocks.add(list("Flat at " + quantities.target(findings.targetMetres()), flats));
         }
         List<Entry> signs = signs(options);
         if (!signs.isEmpty()) {

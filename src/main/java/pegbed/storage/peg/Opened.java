@@ -1,6 +1,7 @@
 package pegbed.storage.peg;
 
 import java.util.List;
+import java.util.Optional;
 import pegbed.model.Peg;
 
 /** What reading a peg file gave: the whole peg, or what could be recovered of a damaged one. */
@@ -26,11 +27,31 @@ public sealed interface Opened {
      * @param where the first damage, such as {@code line 12, column 5}
      * @param why what is wrong there, a whole sentence
      * @param lost what could not be read, an entry each, the first with its place and words
+     * @param readings how many readings the text begins, those that could not be read included
      * @param fingerprint of the damaged file
      */
-    record Recovered(Peg peg, String where, String why, List<String> lost, Fingerprint fingerprint) implements Opened {
+    record Recovered(Peg peg, String where, String why, List<String> lost, int readings, Fingerprint fingerprint)
+            implements Opened {
+        /** From this share on, most of a visit's work is gone. */
+        private static final double NEARLY_ALL = 0.9;
+
         public Recovered {
             lost = List.copyOf(lost);
+        }
+
+        /** How many of the readings could not be read, one sentence; empty if all could. */
+        public Optional<String> lostReadings() {
+            int gone = readings - peg.readings().size();
+            if (gone <= 0) {
+                return Optional.empty();
+            }
+            if (gone == readings) {
+                return Optional.of(readings == 1 ? "The one reading was lost." : "All " + readings + " readings were lost.");
+            }
+            return Optional.of(
+                    gone >= NEARLY_ALL * readings
+                            ? "Nearly all of " + readings + " readings were lost."
+                            : gone + " of " + readings + (gone == 1 ? " readings was lost." : " readings were lost."));
         }
     }
 }

@@ -5,6 +5,7 @@ import java.nio.CharBuffer;
 import java.nio.charset.CharsetDecoder;
 import java.nio.charset.CoderResult;
 import java.nio.charset.StandardCharsets;
+import java.util.regex.Pattern;
 import pegbed.model.InputException;
 import pegbed.model.Peg;
 
@@ -14,6 +15,8 @@ import pegbed.model.Peg;
  * out, or the reading with it. Whatever the bytes are, the answer is an {@link Opened} or an {@link InputException}.
  */
 public final class PegReader {
+    private static final Pattern READING = Pattern.compile("\"distance_m\"[^{}]{0,400}?\"depth_m\"");
+
     /** The folder beside a peg file in which its earlier versions lie. */
     public static final String EARLIER_FOLDER = ".pegbed-earlier";
 
@@ -99,7 +102,12 @@ public final class PegReader {
         Peg peg = draft.peg();
         return damage.isEmpty()
                 ? new Opened.Whole(peg, fingerprint)
-                : new Opened.Recovered(peg, damage.where(), damage.why(), damage.lost(), fingerprint);
+                : new Opened.Recovered(peg, damage.where(), damage.why(), damage.lost(), begun(), fingerprint);
+    }
+
+    /** How many readings the text begins: they alone have a distance and then a depth. */
+    private int begun() {
+        return (int) READING.matcher(text).results().count();
     }
 
     private InputException notAPeg() {

@@ -15,6 +15,7 @@ import java.util.Set;
 import pegbed.model.InputException;
 import pegbed.model.Peg;
 import pegbed.model.PegName;
+import pegbed.model.Reading;
 import pegbed.storage.disk.AtomicFileWriter;
 import pegbed.storage.disk.PegFile;
 import pegbed.storage.peg.NameOnly;
@@ -26,7 +27,7 @@ import pegbed.storage.peg.Opened;
  * same folder gives the same pegs in the same order.
  *
  * @param pegs the nearest by number first
- * @param passedOver what could not be read, a sentence for each file
+ * @param passedOver what could not be read, and what is a copy, a sentence for each file
  */
 public record NeighbouringPegFiles(List<Peg> pegs, List<String> passedOver) {
     /** No other pegs. */
@@ -42,6 +43,9 @@ public record NeighbouringPegFiles(List<Peg> pegs, List<String> passedOver) {
     static final long LARGEST_BYTES = 2_000_000;
 
     private static final int MOST_SENTENCES = 3;
+
+    /** So many readings alike are no chance. */
+    private static final int FEWEST_OF_A_COPY = 4;
 
     public NeighbouringPegFiles {
         pegs = List.copyOf(pegs);
@@ -72,12 +76,50 @@ public record NeighbouringPegFiles(List<Peg> pegs, List<String> passedOver) {
         List<Peg> pegs = new ArrayList<>();
         for (Path each : nearest(found, peg.name())) {
             try {
-                pegs.add(whole(each));
+                Peg other = whole(each);
+                refuseCopy(each, other, peg, pegs);
+                pegs.add(other);
             } catch (InputException e) {
                 passedOver.add(e.getMessage());
             }
         }
         return new NeighbouringPegFiles(pegs, shortened(passedOver));
+    }
+
+    /** A copy under another number would count the same readings twice. */
+    private static void refuseCopy(Path file, Peg other, Peg own, List<Peg> pegs) throws InputException {
+        if (isCopy(other, own)) {
+            throw new InputException(AtomicFileWriter.name(file)
+                    + " has the same readings as this peg, as a copy has, and teaches nothing.");
+        }
+        for (Peg before : pegs) {
+            if (isCopy(other, before)) {
+                throw new InputException(AtomicFileWriter.name(file) + " has the same readings as "
+                        + before.name().title() + ", as a copy has, and teaches nothing more.");
+            }
+        }
+    }
+
+    /** Whether all that was read at one of two pegs was read at the other too; a few alike may be chance. */
+    private static boolean isCopy(Peg a, Peg b) {
+        Set<Sounded> first = sounded(a);
+        Set<Sounded> second = sounded(b);
+        return Math.min(first.size(), second.size()) >= FEWEST_OF_A_COPY
+                && (first.containsAll(second) || second.containsAll(first));
+    }
+
+    /** A reading as a copy keeps it, millimetres. */
+    private record Sounded(long x, long y, long depth) {}
+
+    private static Set<Sounded> sounded(Peg peg) {
+        Set<Sounded> all = new HashSet<>();
+        for (Reading reading : peg.readings()) {
+            all.add(new Sounded(
+                    Math.round(1000 * reading.place().xMetres()),
+                    Math.round(1000 * reading.place().yMetres()),
+                    Math.round(1000 * reading.depthMetres())));
+        }
+        return all;
     }
 
     private static List<String> shortened(List<String> sentences) {

@@ -11,10 +11,13 @@ import pegbed.ui.controls.Controls;
 
 /** The hint of the first start: three steps, and never again once it was closed. */
 final class FirstStartHint extends HBox {
-    private static final List<String> STEPS = List.of(
-            "1 of 3. Type a reading in the box below the map, such as s6 @post 4'6, and press Enter: the bottom moves. The sample peg is made up.",
+    /** A reading that agrees with the others of the peg that is shown first. */
+    static final String LINE = "s6 @post 2'10";
+
+    static final List<String> STEPS = List.of(
+            "1 of 3. Type a reading in the box below the map, such as " + LINE + ", and press Enter: the bottom moves. The sample peg is made up.",
             "2 of 3. Drag the target depth on the right: the flat spots across and in the margins follow it.",
-            "3 of 3. Point at the map to see the bottom that way. New peg, at the top, begins your own.");
+            "3 of 3. Point at the map to see the bottom that way. Peg, New peg, at the top, begins your own.");
 
     private final Label words = Controls.wrapped("hint-words");
     private final Button next = Controls.button("hint-next", "Next", this::next);

@@ -1,24 +1,22 @@
 package pegbed.ui.app;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.function.Supplier;
+import javafx.application.Platform;
 import javafx.beans.binding.Bindings;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.SimpleBooleanProperty;
-import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.value.ObservableBooleanValue;
+import javafx.geometry.Orientation;
 import javafx.geometry.Pos;
 import javafx.geometry.Side;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ProgressBar;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.control.SplitPane;
 import javafx.scene.control.Tab;
 import javafx.scene.control.TabPane;
-import javafx.scene.control.ToggleButton;
-import javafx.scene.control.ToggleGroup;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -30,6 +28,7 @@ import pegbed.ui.findings.FindingsView;
 import pegbed.ui.findings.TargetView;
 import pegbed.ui.map.Camera;
 import pegbed.ui.map.MapPane;
+import pegbed.ui.map.MapTools;
 import pegbed.ui.map.Tool;
 import pegbed.ui.place.PlaceView;
 import pegbed.ui.plan.PlanView;
@@ -40,11 +39,25 @@ import pegbed.ui.visits.VisitsView;
 
 /** The window's usual view: the map in the middle, the box below it, answers and tables beside it. */
 final class MainView extends BorderPane {
+    private static final String PLAN_TAB = "tab-plan";
+
+    /** How much of the window is left to the map, with the answers beside it or below it. */
+    private static final double BESIDE = 0.71;
+
+    private static final double BELOW = 0.6;
+    private static final double MIDDLE_POINTS = 300;
+
+    /** Lower than this, map, box and profile do not have the room that they need. */
+    private static final double LOW_POINTS = 540;
+
     private final WindowViewModels desk;
     private final MapPane map;
+    private final TabPane tabs = new TabPane();
     private final ProfileView profile;
     private final ReadingBoxView box;
-    private final VBox middle = new VBox();
+    private final VBox middle = new Wrapping();
+    private final SplitPane split = new SplitPane();
+    private final ScrollPane scroll = scrolling();
     private final StackPane picture = new StackPane();
     private final BooleanProperty dark = new SimpleBooleanProperty(false);
 
@@ -60,18 +73,79 @@ final class MainView extends BorderPane {
         getStyleClass().add("main");
         picture.getChildren().addAll(map, state(), pointer(), zoom());
         picture.getStyleClass().add("picture");
-        picture.setMinHeight(160);
+        picture.setMinHeight(180);
         VBox.setVgrow(picture, Priority.ALWAYS);
         profile.setPrefHeight(150);
         profile.setMinHeight(96);
-        middle.getChildren().addAll(tools(), picture, box, profile);
+        middle.getChildren().addAll(new MapTools(desk.map(), map::requestFocus), picture, box, profile);
         middle.getStyleClass().add("middle");
-        middle.setMinWidth(300);
         VBox side = side();
-        SplitPane split = new SplitPane(middle, side);
+        middle.setMinWidth(MIDDLE_POINTS);
+        split.getItems().addAll(middle, side);
         SplitPane.setResizableWithParent(side, false);
-        split.setDividerPositions(0.71);
+        split.setDividerPositions(BESIDE);
+        widthProperty().addListener((property, before, now) -> arrange());
+        heightProperty().addListener((property, before, now) -> arrange());
         setCenter(split);
+    }
+
+    /** What is shown of map, box and profile where a window is too low for all of them. */
+    private static ScrollPane scrolling() {
+        ScrollPane pane = new ScrollPane();
+        pane.setId("middle");
+        pane.setFitToWidth(true);
+        pane.setFitToHeight(true);
+        pane.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+        pane.setFocusTraversable(false);
+        pane.setMinWidth(MIDDLE_POINTS);
+        pane.getStyleClass().add("edge-to-edge");
+        return pane;
+    }
+
+    /**
+     * Only a low window scrolls: the toolkit keeps a picture of what lies in a scroll pane and paints it anew with every
+     * change of the map.
+     */
+    private void scrollWhereLow() {
+        boolean low = getHeight() < LOW_POINTS;
+        if (low == (split.getItems().get(0) == scroll)) {
+            return;
+        }
+        double[] dividers = split.getDividerPositions();
+        if (low) {
+            split.getItems().set(0, scroll);
+            scroll.setContent(middle);
+        } else {
+            scroll.setContent(null);
+            split.getItems().set(0, middle);
+        }
+        split.setDividerPositions(dividers);
+    }
+
+    /** Answers and tables stand beside the map, or below it where the window is higher than wide. */
+    private void arrange() {
+        if (getWidth() <= 0 || getHeight() <= 0) {
+            return;
+        }
+        scrollWhereLow();
+        Orientation wanted = getHeight() > getWidth() ? Orientation.VERTICAL : Orientation.HORIZONTAL;
+        if (split.getOrientation() != wanted) {
+            split.setOrientation(wanted);
+            split.setDividerPositions(wanted == Orientation.VERTICAL ? BELOW : BESIDE);
+        }
+    }
+
+    /** A column whose least height is that of its sentences wrapped to its width, which a scroll pane does not ask for. */
+    private static final class Wrapping extends VBox {
+        private Wrapping() {
+            // What a width asks for is seen by the next layout only.
+            widthProperty().addListener((property, before, now) -> Platform.runLater(this::requestLayout));
+        }
+
+        @Override
+        protected double computeMinHeight(double width) {
+            return super.computeMinHeight(width < 0 && getWidth() > 0 ? getWidth() : width);
+        }
     }
 
     BooleanProperty darkProperty() {
@@ -86,6 +160,7 @@ final class MainView extends BorderPane {
     void takeMapBack() {
         map.setHighContrast(false);
         picture.getChildren().add(0, map);
+        showLinesOrSpots();
     }
 
     /** Puts something above the map, such as the hint. */
@@ -97,45 +172,9 @@ final class MainView extends BorderPane {
         box.focusBox();
     }
 
-    private Node tools() {
-        ToggleGroup group = new ToggleGroup();
-        List<Node> buttons = new ArrayList<>();
-        for (Tool tool : Tool.values()) {
-            ToggleButton button = new ToggleButton(tool.words());
-            button.setId(
-                    "tool-" + tool.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-'));
-            button.setToggleGroup(group);
-            button.setSelected(tool == desk.map().toolProperty().get());
-            Controls.tip(button, new SimpleStringProperty(tool.help()));
-            button.setAccessibleHelp(tool.help());
-            button.setMinWidth(USE_PREF_SIZE);
-            button.getStyleClass().add("small");
-            button.setOnAction(event -> {
-                desk.map().toolProperty().set(tool);
-                button.setSelected(true);
-            });
-            buttons.add(button);
-        }
-        Label help = new Label();
-        help.textProperty()
-                .bind(Bindings.createStringBinding(
-                        () -> desk.map().errorProperty().get().isEmpty()
-                                ? desk.map().toolProperty().get().help()
-                                : "✗ " + desk.map().errorProperty().get(),
-                        desk.map().toolProperty(),
-                        desk.map().errorProperty()));
-        help.getStyleClass().add("quiet");
-        // An error is read to its end in any case; help stands in the tools' tips too.
-        help.wrapTextProperty().bind(desk.map().errorProperty().isNotEmpty());
-        Controls.whole(help);
-        help.setMaxWidth(Double.MAX_VALUE);
-        HBox.setHgrow(help, Priority.ALWAYS);
-        HBox row = new HBox();
-        row.getChildren().addAll(buttons);
-        row.getChildren().add(help);
-        row.setAlignment(Pos.CENTER_LEFT);
-        row.getStyleClass().addAll("row", "tools");
-        return row;
+    /** Back to what is most often done: a click on the map takes a reading's place. */
+    void leaveTool() {
+        desk.map().toolProperty().set(Tool.READ);
     }
 
     private Node state() {
@@ -196,26 +235,29 @@ final class MainView extends BorderPane {
     }
 
     private VBox side() {
-        TabPane tabs = new TabPane(
+        tabs.getTabs()
+                .setAll(
                 tab("tab-findings", "Found", () -> new FindingsView(desk.findings(), this::show)),
-                tab("tab-plan", "Lines", () -> new PlanView(desk.plan(), this::show, desk.rigs()::ask)),
-                tab("tab-readings", "Readings", () -> new ReadingsView(desk.readings())),
+                tab(PLAN_TAB, "Lines", () -> new PlanView(desk.plan(), this::show, desk.rigs()::ask)),
+                tab("tab-readings", "Readings", () -> new ReadingsView(desk.readings(), this::show)),
                 tab("tab-visits", "Visits", () -> new VisitsView(desk.visitsPanel(), this::show, this::focusBox)),
-                tab("tab-place", "Place", () -> new PlaceView(desk.place())));
+                tab("tab-place", "Place", () -> new PlaceView(desk.place(), this::show)));
         tabs.setSide(Side.TOP);
         tabs.setTabClosingPolicy(TabPane.TabClosingPolicy.UNAVAILABLE);
         tabs.setId("tabs");
-        tabs.getSelectionModel().selectedItemProperty().addListener((property, before, now) -> {
-            if (now != null) {
-                map.showLines("tab-plan".equals(now.getId()));
-            }
-        });
+        tabs.getSelectionModel().selectedItemProperty().addListener((property, before, now) -> showLinesOrSpots());
         VBox.setVgrow(tabs, Priority.ALWAYS);
         VBox side = new VBox(new TargetView(desk.target()), tabs);
         side.getStyleClass().add("side");
-        side.setMinWidth(320);
+        side.setMinWidth(380);
         side.setPrefWidth(390);
         return side;
+    }
+
+    /** The map shows what the tab in front speaks of. */
+    private void showLinesOrSpots() {
+        Tab front = tabs.getSelectionModel().getSelectedItem();
+        map.showLines(front != null && PLAN_TAB.equals(front.getId()));
     }
 
     /** A tab whose content is made when it is first looked at: the window is there sooner. */

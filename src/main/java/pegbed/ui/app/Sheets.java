@@ -74,7 +74,6 @@ final class Sheets extends StackPane {
         // What grows while the sheet is laid out, such as a sentence beside a field, is seen by the next layout only.
         inside.heightProperty().addListener((property, before, now) -> Platform.runLater(scroll::requestLayout));
         scroll.getStyleClass().add("edge-to-edge");
-        scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
         VBox.setVgrow(scroll, Priority.SOMETIMES);
         FlowPane foot = new FlowPane(10, 8);
         foot.setAlignment(Pos.CENTER_RIGHT);

@@ -36,7 +36,7 @@ import pegbed.ui.shelf.ShelfViewModel;
 
 /** All of the window: bar, news, the view in use, and the sheets over it. */
 public final class WindowFrame extends StackPane {
-    private static final double SHELF_WIDTH = 840;
+    private static final double SHELF_WIDTH = 1000;
 
     private final WindowViewModels desk;
     private final FileChoice files;
@@ -144,7 +144,7 @@ public final class WindowFrame extends StackPane {
             case CARD -> this::showCard;
             case RIGS -> this::showRigs;
             case LARGE_BUTTONS -> bankside.isPresent() ? this::toMain : this::toBankside;
-            case BACK_TO_BOX -> bankside.isPresent() && event.getCode() == KeyCode.ESCAPE ? null : this::focusBox;
+            case BACK_TO_BOX -> bankside.isPresent() && event.getCode() == KeyCode.ESCAPE ? null : this::backToBox;
             default -> null;
         };
         return Optional.ofNullable(action);
@@ -154,6 +154,12 @@ public final class WindowFrame extends StackPane {
         if (bankside.isEmpty() && !sheets.isOpen()) {
             main.focusBox();
         }
+    }
+
+    /** Leaves the tool in hand, and puts the cursor into the box. */
+    private void backToBox() {
+        main.leaveTool();
+        focusBox();
     }
 
     void save() {
@@ -259,6 +265,7 @@ public final class WindowFrame extends StackPane {
                         path.getFileName().toString(),
                         "give the peg a longer pole under Place first");
                 desk.session().edit(ReadingEdits.bringIn(readings));
+                desk.document().forgetRefusal();
             } catch (InputException e) {
                 desk.document().refuse(e.getMessage());
             }
@@ -275,6 +282,7 @@ public final class WindowFrame extends StackPane {
                             CardViewModel card = new CardViewModel(plan, cardHelpers, desk.document()::refuse);
                             CardSheet sheet = new CardSheet(card, files);
                             return Sheet.of("card", "Card", sheet.content(), sheet.buttons(sheets::close))
+                                    .withSaid(sheet.said())
                                     .onClosed(card::close);
                         }),
                         () -> desk.document()
@@ -341,7 +349,7 @@ public final class WindowFrame extends StackPane {
 
     /** The large-button view. */
     void toBankside() {
-        BanksideView view = new BanksideView(desk.bankside(), desk.map(), main.map(), this::toMain);
+        BanksideView view = new BanksideView(desk.bankside(), desk.plan(), desk.map(), main.map(), this::toMain);
         bankside = Optional.of(view);
         page.setTop(null);
         page.setCenter(view);

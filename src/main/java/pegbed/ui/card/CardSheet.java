@@ -48,7 +48,12 @@ public final class CardSheet {
     }
 
     public Node content() {
-        return new VBox(8, message, printers, new StackPane(paper(), picture()));
+        return new VBox(8, printers, new StackPane(paper(), picture()));
+    }
+
+    /** What was done last; stands above the buttons, where one has just pressed. */
+    public List<Label> said() {
+        return List.of(message);
     }
 
     private Node paper() {
@@ -81,7 +86,7 @@ public final class CardSheet {
     }
 
     private void save() {
-        files.toSaveCard("card.pdf").ifPresent(model::save);
+        files.toSaveCard(model.suggestedName()).ifPresent(model::save);
     }
 
     private void print() {
@@ -89,6 +94,12 @@ public final class CardSheet {
         Optional<CardViewModel.Printers> known = model.printersProperty().get();
         if (picture.isEmpty() || known.isEmpty()) {
             model.show("The card or the printers are not there yet; press again in a moment.");
+            return;
+        }
+        Optional<String> hindrance =
+                CardViewModel.hindrance(System.getProperty("os.name", ""), CardViewModel.LINUX_SPOOLER);
+        if (hindrance.isPresent()) {
+            model.show(hindrance.get());
             return;
         }
         PrinterJob job = printers.getValue() == null ? null : PrinterJob.createPrinterJob(printers.getValue());
@@ -101,6 +112,7 @@ public final class CardSheet {
             job.cancelJob();
             return;
         }
+        job.getJobSettings().setJobName(model.suggestedName());
         PageLayout page = job.getPrinter()
                 .createPageLayout(Paper.A5, PageOrientation.PORTRAIT, Printer.MarginType.HARDWARE_MINIMUM);
         ImageView sheet = new ImageView(picture.get());

@@ -1,5 +1,6 @@
 package pegbed.ui.card;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -21,6 +22,7 @@ import pegbed.session.BackgroundTask;
 import pegbed.storage.disk.ProgramLog;
 import pegbed.storage.disk.WholeFile;
 import pegbed.ui.controls.Pixels;
+import pegbed.ui.controls.Texts;
 
 /**
  * A card that is looked at: its picture is drawn, its file written and the printers are looked for aside, as each of
@@ -56,6 +58,9 @@ public final class CardViewModel {
             return new BackgroundTask(failure, executor, owner, log);
         }
     }
+
+    /** What Java hands printed pages to on Linux; where it is missing they vanish without a word. */
+    static final Path LINUX_SPOOLER = Path.of("/usr/bin/lpr");
 
     private final Plan plan;
     private final BackgroundTask drawer;
@@ -105,6 +110,25 @@ public final class CardViewModel {
     /** Whether the card is being drawn. */
     ReadOnlyBooleanProperty drawingProperty() {
         return drawing.getReadOnlyProperty();
+    }
+
+    /** A name for the card's file: the peg's. */
+    String suggestedName() {
+        return Texts.fileName(plan.findings().map().peg().name().title()) + "-card.pdf";
+    }
+
+    /**
+     * Why nothing can be printed on this computer though it has a printer; empty if nothing is in the way.
+     *
+     * @param system the operating system's name
+     * @param spooler what pages are handed to on Linux
+     */
+    static Optional<String> hindrance(String system, Path spooler) {
+        return system.equals("Linux") && !Files.isExecutable(spooler)
+                ? Optional.of("Printing needs the program " + spooler
+                        + ", which many systems have in a package cups-bsd; add it, or save the card as a PDF and print"
+                        + " that.")
+                : Optional.empty();
     }
 
     /** What was done last, or why it was not, one sentence; empty if nothing. */

@@ -30,7 +30,7 @@ public enum Keys {
             Where.WINDOW,
             "the map joined up, straight between the readings without a model, and back",
             plain(KeyCode.F9)),
-    BACK_TO_BOX(Where.WINDOW, "back to the reading box", plain(KeyCode.ESCAPE), plain(KeyCode.F6)),
+    BACK_TO_BOX(Where.WINDOW, "back to the reading box, leaving a tool", plain(KeyCode.ESCAPE), plain(KeyCode.F6)),
 
     ADD_LINE(Where.BOX, "add the reading; in the empty box, take up the next place", plain(KeyCode.ENTER)),
     OLDER_LINE(Where.BOX, "the line before", plain(KeyCode.UP)),

@@ -12,6 +12,7 @@ import javafx.beans.property.ReadOnlyStringWrapper;
 import pegbed.model.Peg;
 import pegbed.session.Session;
 import pegbed.storage.disk.PegFile;
+import pegbed.ui.controls.Texts;
 
 /** The open peg as a document: its title, its file, undo, and what the person should hear about them. */
 public final class DocumentViewModel {
@@ -104,9 +105,7 @@ public final class DocumentViewModel {
 
     /** A name for a file of this peg. */
     public String suggestedName() {
-        String words =
-                session.peg().name().title().toLowerCase(java.util.Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]+", "-");
-        return words.replaceAll("^-|-$", "") + ".peg.json";
+        return Texts.fileName(session.peg().name().title()) + PegFile.ENDING;
     }
 
     public void open(Path path) {
@@ -158,6 +157,12 @@ public final class DocumentViewModel {
         return name.endsWith(PegFile.ENDING)
                 ? chosen
                 : chosen.resolveSibling(INCOMPLETE_ENDING.matcher(name).replaceFirst("") + PegFile.ENDING);
+    }
+
+    /** What was refused before is over. */
+    public void forgetRefusal() {
+        refusal = "";
+        refresh();
     }
 
     public void refuse(String sentence) {

@@ -135,7 +135,7 @@ public final class TargetViewModel {
                         deepest.set(Math.max(0.5, ready.map().deepest().spot().depthMetres())));
         metres.set(now);
         refreshing = false;
-        words.set(Quantities.of(session.peg()).depth(now));
+        words.set(Quantities.of(session.peg()).target(now));
         typed.set(new ShortForm(session.peg().units(), session.peg().pole(), '.').printDepth(rounded(now)));
     }
 

@@ -1,5 +1,6 @@
 package pegbed.ui.map;
 
+import java.util.Optional;
 import java.util.concurrent.Executor;
 import pegbed.findings.Findings;
 import pegbed.findings.PegMap;
@@ -9,14 +10,18 @@ import pegbed.session.BackgroundTask;
 import pegbed.session.Session;
 
 /**
- * The drawing of the newest map. It is begun as soon as the answers are found, before the owner has heard of them, who
- * may be busy: what is drawn depends on neither window nor theme.
+ * The drawing of the newest map. The shapes of the bottom, which depend on neither answers nor window nor theme, are
+ * begun as soon as the bottom is known, while answers are being found on it.
  */
 public final class BackgroundDrawing {
     private final Session session;
     private final Executor painter;
     /** Belongs to the painter's thread. */
-    private MapDrawing drawing;
+    private Optional<MapDrawing> drawing = Optional.empty();
+
+    /** The answers of that drawing. */
+    private Optional<Findings> found = Optional.empty();
+
     /** What was asked for last: most likely it is asked for again. */
     private MapOptions options = MapOptions.USUAL;
 
@@ -24,12 +29,13 @@ public final class BackgroundDrawing {
     public BackgroundDrawing(Session session, Executor painter) {
         this.session = session;
         this.painter = painter;
-        // What fails here fails once more when the picture is asked for, and is said then.
-        session.onFound(ready -> painter.execute(() -> {
+        session.onMapped(map -> painter.execute(() -> {
             try {
-                drawing(ready.map(), ready.findings(), options);
+                // With the answers before, which nobody sees: what is painted is asked for with its own.
+                found.ifPresent(before -> drawing(map, before, options));
             } catch (RuntimeException saidLater) {
-                drawing = null;
+                // What fails here fails once more when the picture is asked for, and is said then.
+                drawing = Optional.empty();
             }
         }));
     }
@@ -47,7 +53,11 @@ public final class BackgroundDrawing {
     /** The drawing of a map, for the painter's thread; what was drawn before is not drawn again. */
     MapDrawing drawing(PegMap map, Findings findings, MapOptions options) {
         this.options = options;
-        drawing = drawing == null ? MapDrawing.of(map, findings, options) : drawing.with(map, findings, options);
-        return drawing;
+        MapDrawing made = drawing
+                .map(before -> before.with(map, findings, options))
+                .orElseGet(() -> MapDrawing.of(map, findings, options));
+        drawing = Optional.of(made);
+        found = Optional.of(findings);
+        return made;
     }
 }

@@ -79,7 +79,6 @@ public final class MapPane extends Region {
 
     private final BooleanProperty joinedUp = new SimpleBooleanProperty(false);
     private final MapLegend legend = new MapLegend();
-    private final HazardKindChoice hazardKind;
     /** Letters and soundings are placed again about the findings once these hold still. */
     private final PauseTransition calm = new PauseTransition(Duration.millis(CALM_MILLISECONDS));
 
@@ -102,14 +101,13 @@ public final class MapPane extends Region {
         this.plan = plan;
         this.guide = guide;
         painting = new MapPainting(ahead, Platform::runLater, this::show);
-        hazardKind = new HazardKindChoice(model);
-        getChildren().addAll(ground, above, legend, hazardKind);
+        getChildren().addAll(ground, above, legend);
         above.setMouseTransparent(true);
         calm.setOnFinished(event -> wish(true));
         setId("map");
         setFocusTraversable(true);
         setAccessibleRole(AccessibleRole.IMAGE_VIEW);
-        setMinSize(200, 160);
+        setMinSize(0, 0);
         setPrefSize(USUAL_WIDTH, USUAL_HEIGHT);
         camera.size(USUAL_WIDTH, USUAL_HEIGHT);
         listen();
@@ -347,7 +345,6 @@ public final class MapPane extends Region {
             wish();
         }
         legend.place(width, height);
-        hazardKind.place(width);
     }
 
     private Theme theme() {

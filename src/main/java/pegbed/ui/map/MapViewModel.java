@@ -34,31 +34,20 @@ public final class MapViewModel {
     private final ReadOnlyStringWrapper pointerWords = new ReadOnlyStringWrapper("");
     private final ReadOnlyStringWrapper pointerShort = new ReadOnlyStringWrapper("");
     private final ReadOnlyStringWrapper error = new ReadOnlyStringWrapper("");
+    private final ReadOnlyStringWrapper heldMark = new ReadOnlyStringWrapper("");
     private final ObjectProperty<Hazard.Kind> hazardKind = new SimpleObjectProperty<>(Hazard.Kind.SNAG);
+    private Runnable markAdded = () -> {};
 
     public MapViewModel(Session session) {
         this.session = session;
-        tool.addListener((property, before, now) -> selected.set(Optional.empty()));
-        hazardKind.addListener((property, before, now) -> changeKind(now));
-        selected.addListener((property, before, now) -> heldHazard().ifPresent(held -> hazardKind.set(held.kind())));
+        tool.addListener((property, before, now) -> {
+            selected.set(Optional.empty());
+            error.set("");
+        });
+        selected.addListener((property, before, now) -> tellHeld());
+        hazardKind.addListener((property, before, now) -> changeHeldKind(now));
         session.onChange(this::refresh);
         point(pointer.get());
-    }
-
-    private Optional<Hazard> heldHazard() {
-        return selected.get()
-                .filter(handle -> handle.tool() == Tool.HAZARD)
-                .filter(handle -> handle.index() < session.peg().hazards().size())
-                .map(handle -> session.peg().hazards().get(handle.index()));
-    }
-
-    /** The hazard that is taken hold of is of another kind. */
-    private void changeKind(Hazard.Kind kind) {
-        heldHazard().filter(held -> held.kind() != kind).ifPresent(held -> {
-            Hazard changed =
-                    new Hazard(kind, held.outline(), held.radiusMetres(), held.note(), held.typed(), held.extras());
-            tried(PlaceEdits.changeHazard(selected.get().orElseThrow().index(), changed));
-        });
     }
 
     public ObjectProperty<Tool> toolProperty() {
@@ -90,9 +79,55 @@ public final class MapViewModel {
         return error.getReadOnlyProperty();
     }
 
-    /** The kind of the next hazard, and of the one that is taken hold of. */
+    /** The kind of the hazard that is taken hold of, else of the next one; setting it changes the hazard. */
     ObjectProperty<Hazard.Kind> hazardKindProperty() {
         return hazardKind;
+    }
+
+    /** The name of the mark that is taken hold of; empty while none is. */
+    ReadOnlyStringProperty heldMarkProperty() {
+        return heldMark.getReadOnlyProperty();
+    }
+
+    /** Run when a mark was put on the map, whose name is made up. */
+    void onMarkAdded(Runnable listener) {
+        markAdded = listener;
+    }
+
+    /**
+     * Gives the mark that is taken hold of another name.
+     *
+     * @return whether it has it; if not, {@link #errorProperty} says why
+     */
+    boolean renameHeld(String name) {
+        return held(Tool.MARK)
+                .filter(handle -> !session.peg().marks().get(handle.index()).name().equals(name.strip()))
+                .map(handle -> tried(PlaceEdits.renameMark(handle.index(), name)))
+                .orElse(true);
+    }
+
+    private void changeHeldKind(Hazard.Kind kind) {
+        held(Tool.HAZARD).ifPresent(handle -> {
+            Hazard old = session.peg().hazards().get(handle.index());
+            if (old.kind() != kind) {
+                tried(PlaceEdits.changeHazard(
+                        handle.index(),
+                        new Hazard(kind, old.outline(), old.radiusMetres(), old.note(), old.typed(), old.extras())));
+            }
+        });
+    }
+
+    private Optional<Handle> held(Tool kind) {
+        return selected.get().filter(handle -> handle.tool() == kind);
+    }
+
+    private void tellHeld() {
+        heldMark.set(held(Tool.MARK)
+                .map(handle -> session.peg().marks().get(handle.index()).name())
+                .orElse(""));
+        held(Tool.HAZARD)
+                .ifPresent(handle ->
+                        hazardKind.set(session.peg().hazards().get(handle.index()).kind()));
     }
 
     /** What can be taken hold of with the tool in hand. */
@@ -217,6 +252,9 @@ public final class MapViewModel {
             }
         }
         take(place, 0.01);
+        if (held(Tool.MARK).isPresent()) {
+            markAdded.run();
+        }
     }
 
     private String freeName() {
@@ -243,12 +281,14 @@ public final class MapViewModel {
         selected.set(Optional.empty());
     }
 
-    private void tried(Edit edit) {
+    private boolean tried(Edit edit) {
         try {
             session.edit(edit);
             error.set("");
+            return true;
         } catch (InputException e) {
             error.set(e.getMessage());
+            return false;
         }
     }
 
@@ -257,6 +297,7 @@ public final class MapViewModel {
                 .ifPresent(handle -> selected.set(handles().stream()
                         .filter(other -> other.index() == handle.index())
                         .findFirst()));
+        tellHeld();
         point(pointer.get());
     }
 }

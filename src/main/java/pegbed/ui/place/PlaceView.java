@@ -1,6 +1,7 @@
 package pegbed.ui.place;
 
 import java.util.Arrays;
+import java.util.function.Consumer;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
@@ -18,6 +19,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import pegbed.model.Hazard;
 import pegbed.model.PegName;
+import pegbed.model.Place;
 import pegbed.model.Units;
 import pegbed.ui.controls.Controls;
 import pegbed.ui.controls.Keys;
@@ -27,8 +29,15 @@ public final class PlaceView extends VBox {
     private final PlaceViewModel model;
     private final TableView<PlaceViewModel.Row> table = new TableView<>();
 
-    public PlaceView(PlaceViewModel model) {
+    /** @param show points at a place on the map */
+    public PlaceView(PlaceViewModel model, Consumer<Place> show) {
         this.model = model;
+        table.getSelectionModel().selectedItemProperty().addListener((property, before, now) -> {
+            // What is chosen anew after an edit elsewhere is no choice of the person's.
+            if (now != null && table.isFocused()) {
+                model.place(now).ifPresent(show);
+            }
+        });
         getStyleClass().add("place");
         getChildren()
                 .addAll(peg(), list(), Controls.message("place-error", "error-words", model.errorProperty()), adding());

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
@@ -164,6 +165,18 @@ public final class PlaceViewModel {
                     : "";
             rows.add(new Row(kind, i, "", where(point.place(), form) + depth));
         }
+    }
+
+    /** Where a row's thing is; empty if it is gone. */
+    Optional<Place> place(Row row) {
+        Peg peg = session.peg();
+        List<Place> places = switch (row.kind()) {
+            case NEAR_BANK -> peg.banks().near().stream().map(BankPoint::place).toList();
+            case FAR_BANK -> peg.banks().far().stream().map(BankPoint::place).toList();
+            case MARK -> peg.marks().stream().map(Mark::place).toList();
+            case HAZARD -> peg.hazards().stream().map(hazard -> hazard.outline().get(0)).toList();
+        };
+        return row.index() < places.size() ? Optional.of(places.get(row.index())) : Optional.empty();
     }
 
     private static String where(Place place, ShortForm form) {

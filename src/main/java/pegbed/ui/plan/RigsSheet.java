@@ -16,6 +16,7 @@ import javafx.scene.control.TextField;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import pegbed.model.RigTemplate.Ground;
 import pegbed.ui.controls.Controls;
@@ -28,6 +29,7 @@ public final class RigsSheet {
     public static final double WIDTH = 1180;
 
     private static final double GROUND_WIDTH = 92;
+    private static final double LEAST_SHOTS_WIDTH = 180;
     private static final PseudoClass WRONG = PseudoClass.getPseudoClass("wrong");
     private static final List<Cell> BEFORE_GROUND = List.of(Cell.NAME, Cell.UP_TO);
     private static final List<Cell> AFTER_GROUND =
@@ -138,7 +140,7 @@ public final class RigsSheet {
         for (int column = 0; column < HEADS.size(); column++) {
             Label head = new Label(HEADS.get(column));
             head.getStyleClass().add("heading");
-            head.setMinWidth(javafx.scene.layout.Region.USE_PREF_SIZE);
+            head.setMinWidth(Region.USE_PREF_SIZE);
             grid.add(head, column, 0);
         }
         for (int i = 0; i < model.rows().size(); i++) {
@@ -161,7 +163,7 @@ public final class RigsSheet {
         weight.setId(id + "weight");
         weight.textProperty().bind(row.weightProperty());
         weight.getStyleClass().add("quiet");
-        weight.setMinWidth(javafx.scene.layout.Region.USE_PREF_SIZE);
+        weight.setMinWidth(Region.USE_PREF_SIZE);
         nodes.add(weight);
         Button delete = Controls.button(id + "delete", "✕", "Takes this rig away", () -> delete(row));
         delete.setAccessibleText("Delete rig " + (index + 1));
@@ -183,6 +185,8 @@ public final class RigsSheet {
                     case SHOTS -> 26;
                     default -> 4;
                 });
+        // What a narrow window has no room for is scrolled to.
+        field.setMinWidth(cell == Cell.SHOTS ? LEAST_SHOTS_WIDTH : Region.USE_PREF_SIZE);
         field.textProperty().bindBidirectional(row.text(cell));
         field.setOnAction(event -> row.take(cell));
         field.focusedProperty().addListener((property, before, now) -> {

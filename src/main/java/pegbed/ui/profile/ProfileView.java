@@ -12,7 +12,6 @@ import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Pane;
 import javafx.scene.layout.Priority;
-import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import pegbed.findings.DepthProfile;
 import pegbed.ui.controls.Controls;
@@ -44,12 +43,13 @@ public final class ProfileView extends VBox {
                 "Follow pointer",
                 "Leaves the drawn line and follows the pointer again",
                 model::followPointer);
-        title.setMinWidth(Region.USE_PREF_SIZE);
+        title.setMinWidth(0);
         Label key = new Label("○ lip  ● foot");
         key.getStyleClass().add("quiet");
-        key.setMinWidth(Region.USE_PREF_SIZE);
+        key.setMinWidth(0);
         HBox head = new HBox(title, key, slopes, pointer);
         head.setAlignment(Pos.CENTER_LEFT);
+        head.setMinWidth(0);
         head.getStyleClass().add("row");
         Controls.shownWhile(
                 pointer, Bindings.createBooleanBinding(() -> model.drawn().isPresent(), model.titleProperty()));

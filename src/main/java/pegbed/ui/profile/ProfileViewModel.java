@@ -12,6 +12,7 @@ import pegbed.model.Place;
 import pegbed.session.Answer;
 import pegbed.session.BackgroundTask;
 import pegbed.session.Session;
+import pegbed.surface.FittedBottom;
 import pegbed.wording.ProfileWords;
 import pegbed.wording.Quantities;
 
@@ -25,6 +26,9 @@ public final class ProfileViewModel {
      */
     public record Course(Place from, Place to) {}
 
+    /** What a profile depends on; not on the target, which moves without it. */
+    private record Question(FittedBottom bottom, double angleDegrees, Optional<Course> drawn) {}
+
     private final Session session;
     private final BackgroundTask tracing;
     private final ReadOnlyObjectWrapper<Optional<DepthProfile>> profile = new ReadOnlyObjectWrapper<>(Optional.empty());
@@ -32,7 +36,7 @@ public final class ProfileViewModel {
     private final ReadOnlyStringWrapper slopes = new ReadOnlyStringWrapper("");
     private double angleDegrees;
     private Optional<Course> drawn = Optional.empty();
-    private Object asked = "";
+    private Optional<Question> asked = Optional.empty();
 
     /**
      * @param worker works profiles out
@@ -99,16 +103,16 @@ public final class ProfileViewModel {
         title.set(drawn.map(course -> words.between(course.from(), course.to()))
                 .orElseGet(() -> words.towards(angleDegrees)));
         if (map.isEmpty()) {
-            asked = "";
+            asked = Optional.empty();
             tracing.cancel();
             show(Optional.empty(), "");
             return;
         }
-        Object question = java.util.List.of(System.identityHashCode(map.get()), angleDegrees, drawn);
-        if (question.equals(asked)) {
+        Question question = new Question(map.get().bottom(), angleDegrees, drawn);
+        if (asked.filter(question::equals).isPresent()) {
             return;
         }
-        asked = question;
+        asked = Optional.of(question);
         double angle = angleDegrees;
         Optional<Course> line = drawn;
         tracing.latest(

@@ -2,6 +2,7 @@ package pegbed.ui.reading;
 
 import javafx.beans.binding.Bindings;
 import javafx.geometry.Pos;
+import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
@@ -9,6 +10,7 @@ import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
+import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import pegbed.ui.controls.Controls;
 import pegbed.ui.controls.Keys;
@@ -63,7 +65,20 @@ public final class ReadingBoxView extends VBox {
                         echo.pseudoClassStateChanged(javafx.css.PseudoClass.getPseudoClass("wrong"), !now.isEmpty()));
         Label next = Controls.message("next", "next", guide.wordsProperty());
         Label question = Controls.message("question", "error-words", model.questionProperty());
-        getChildren().addAll(next, row, echo, question);
+        echo.setMinHeight(USE_PREF_SIZE);
+        Node nextRoom = room(next, "two-lines");
+        nextRoom.managedProperty().bind(next.managedProperty());
+        Node echoRoom = room(echo, "one-line");
+        getChildren().addAll(nextRoom, row, echoRoom, question);
+    }
+
+    /** Room that is kept from the start, so that what lies below does not move while one types; more where it is needed. */
+    private static Node room(Label label, String least) {
+        Region lines = new Region();
+        lines.getStyleClass().add(least);
+        StackPane room = new StackPane(lines, label);
+        room.setAlignment(Pos.CENTER_LEFT);
+        return room;
     }
 
     private static String says(ReadingBoxViewModel model) {

@@ -1,6 +1,7 @@
 package pegbed.ui.reading;
 
 import java.util.Comparator;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import javafx.beans.property.ReadOnlyObjectWrapper;
@@ -22,6 +23,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import pegbed.model.Bottom;
+import pegbed.model.Place;
 import pegbed.ui.controls.Controls;
 import pegbed.ui.controls.Keys;
 
@@ -32,7 +34,8 @@ public final class ReadingsView extends VBox {
     private final ReadingsViewModel model;
     private final TableView<ReadingRow> table = new TableView<>();
 
-    public ReadingsView(ReadingsViewModel model) {
+    /** @param show points at a place on the map */
+    public ReadingsView(ReadingsViewModel model, Consumer<Place> show) {
         this.model = model;
         getStyleClass().add("readings");
         SortedList<ReadingRow> sorted = new SortedList<>(model.rows());
@@ -87,6 +90,10 @@ public final class ReadingsView extends VBox {
             boolean suspicious = now != null && now.suspicious();
             doubt.setText(suspicious ? "⚠ " + now.doubt() : "");
             doubt.setManaged(suspicious);
+            // What is chosen anew after an edit elsewhere is no choice of the person's.
+            if (now != null && table.isFocused()) {
+                show.accept(Place.polar(now.distanceMetres(), now.angleDegrees()));
+            }
         });
         doubt.setManaged(false);
         getChildren()

@@ -2,10 +2,12 @@ package pegbed.ui.shelf;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import javafx.beans.binding.BooleanBinding;
 import javafx.beans.property.ReadOnlyStringWrapper;
+import javafx.collections.ListChangeListener;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -32,6 +34,9 @@ public final class ShelfSheet {
     private final TextField search = new TextField();
     private final ShelfQuestion question = new ShelfQuestion();
     private final VBox content = new VBox();
+
+    /** The file of the peg that the person chose. */
+    private Optional<Path> chosen = Optional.empty();
 
     /**
      * @param files asks for folders
@@ -122,6 +127,7 @@ public final class ShelfSheet {
         column("Deepest", 80, ShelfViewModel.Row::deepest);
         column("Readings", 76, ShelfViewModel.Row::readings);
         column("Board to water", 112, ShelfViewModel.Row::level);
+        column("File", 190, ShelfViewModel.Row::file);
         table.setRowFactory(view -> row());
         table.addEventFilter(KeyEvent.KEY_PRESSED, event -> {
             if (event.getCode() == KeyCode.ENTER) {
@@ -132,17 +138,28 @@ public final class ShelfSheet {
                 event.consume();
             }
         });
-        model.rows().addListener((javafx.collections.ListChangeListener<ShelfViewModel.Row>) change -> chooseFirst());
-        chooseFirst();
+        table.getSelectionModel().selectedItemProperty().addListener((property, before, now) -> {
+            if (now != null && !model.isListing()) {
+                chosen = Optional.of(now.peg().file());
+            }
+        });
+        model.rows().addListener((ListChangeListener<ShelfViewModel.Row>) change -> chooseAgain());
+        chooseAgain();
         return table;
     }
 
-    /** Enter in the search field opens the first peg that is found. */
-    private void chooseFirst() {
+    /** The peg that was chosen stays so; where it is gone, Enter in the search field opens the first that is found. */
+    private void chooseAgain() {
         question.close();
-        if (!model.rows().isEmpty() && table.getSelectionModel().isEmpty()) {
-            table.getSelectionModel().selectFirst();
-        }
+        model.rows().stream()
+                .filter(row -> chosen.filter(row.peg().file()::equals).isPresent())
+                .findFirst()
+                .ifPresentOrElse(
+                        row -> {
+                            table.getSelectionModel().select(row);
+                            table.scrollTo(row);
+                        },
+                        table.getSelectionModel()::selectFirst);
     }
 
     private void column(String title, double width, Function<ShelfViewModel.Row, String> words) {

@@ -36,6 +36,7 @@ public final class ShelfViewModel {
      * @param readings how many of all visits
      * @param deepest the deepest reading of the latest visit that has any
      * @param level the latest visit's board measure; empty if not measured
+     * @param file the file's name, with the folder that it lies in where that is not the shelf's own
      * @param trouble what is wrong with the file, one sentence; empty if nothing is
      */
     public record Row(
@@ -47,6 +48,7 @@ public final class ShelfViewModel {
             String readings,
             String deepest,
             String level,
+            String file,
             String trouble) {
         boolean canBeRead() {
             return peg.visits() > 0;
@@ -66,6 +68,7 @@ public final class ShelfViewModel {
     private final ReadOnlyBooleanWrapper busy = new ReadOnlyBooleanWrapper(false);
     private Optional<Path> folder;
     private Optional<Shelf> shelf = Optional.empty();
+    private boolean listing;
 
     /**
      * @param remembered keeps the folder between runs
@@ -90,6 +93,11 @@ public final class ShelfViewModel {
     /** The pegs that are found, by venue, water and number. */
     ObservableList<Row> rows() {
         return rows;
+    }
+
+    /** Whether the list is being made anew just now, so that what is chosen in it changes by itself. */
+    boolean isListing() {
+        return listing;
     }
 
     /** Which folder is looked at, in words. */
@@ -164,10 +172,12 @@ public final class ShelfViewModel {
 
     private void list() {
         List<Row> now = shelf.map(all ->
-                        all.find(text.get()).stream().map(ShelfViewModel::row).toList())
+                        all.find(text.get()).stream().map(this::row).toList())
                 .orElse(List.of());
         if (!now.equals(rows)) {
+            listing = true;
             rows.setAll(now);
+            listing = false;
         }
         count.set(shelf.map(all -> counted(all, now.size())).orElse(""));
     }
@@ -183,7 +193,7 @@ public final class ShelfViewModel {
                 + (twins == 0 ? "" : "; ⚠ " + twins + " files share their peg's name with another, as copies do");
     }
 
-    private static Row row(ShelfPeg peg) {
+    private Row row(ShelfPeg peg) {
         Quantities quantities = Quantities.of(Peg.EMPTY.withUnits(peg.units()));
         boolean read = peg.visits() > 0;
         return new Row(
@@ -199,7 +209,16 @@ public final class ShelfViewModel {
                 peg.boardToWaterMetres().isPresent()
                         ? quantities.depthToHalfInch(peg.boardToWaterMetres().getAsDouble())
                         : "",
+                fileName(peg.file()),
                 peg.trouble().orElse(""));
+    }
+
+    private String fileName(Path file) {
+        Path whole = file.toAbsolutePath().normalize();
+        return folder.filter(whole::startsWith)
+                .map(path -> path.relativize(whole))
+                .orElse(whole.getFileName())
+                .toString();
     }
 
     /** Copies a peg file beside itself. */

@@ -10,14 +10,21 @@ import javafx.beans.property.SimpleIntegerProperty;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 import pegbed.model.Peg;
+import pegbed.model.Place;
 import pegbed.model.Wishes;
 import pegbed.session.BackgroundTask;
 import pegbed.session.Session;
+import pegbed.surface.posterior.BottomChange;
 import pegbed.visits.VisitComparison;
 import pegbed.wording.LevelWords;
 
 /** Two visits beside each other: what silted up and what was dug out. */
 public final class ComparisonViewModel {
+    private static final String COMPARING = "Comparing …";
+
+    /** A ring and a compared place no farther apart speak of one change, metres. */
+    private static final double SAME_PLACE_METRES = 2 * BottomChange.HALF_FELT_METRES;
+
     private final Session session;
     private final BackgroundTask comparing;
     private final IntegerProperty earlier = new SimpleIntegerProperty(-1);
@@ -82,7 +89,11 @@ public final class ComparisonViewModel {
             error.set("Choose an earlier visit first and a later one second.");
             return;
         }
-        heading.set("Comparing …");
+        heading.set(COMPARING);
+        List<BottomChange> rings = session.answer()
+                .shown()
+                .map(ready -> ready.map().bottom().changes())
+                .orElse(List.of());
         comparing.latest(
                 monitor -> {
                     VisitComparison comparison = VisitComparison.of(peg, from, to, monitor);
@@ -90,9 +101,23 @@ public final class ComparisonViewModel {
                     List<VisitsViewModel.Changed> found = comparison.places().stream()
                             .map(place -> new VisitsViewModel.Changed(words.changed(place), place.middle()))
                             .toList();
-                    return new Compared(words.compared(comparison), found);
+                    return new Compared(
+                            words.compared(comparison) + (bothTell(found, rings) ? " " + LevelWords.WHY_TWO_FIGURES : ""),
+                            found);
                 },
                 new BackgroundTask.Outcome<>(found -> show(found, ""), why -> show(new Compared("", List.of()), why)));
+    }
+
+    private static boolean bothTell(List<VisitsViewModel.Changed> found, List<BottomChange> rings) {
+        return found.stream()
+                .anyMatch(changed -> rings.stream()
+                        .map(ring -> new Place(ring.xMetres(), ring.yMetres()))
+                        .anyMatch(ring -> ring.distanceTo(changed.place()) < SAME_PLACE_METRES));
+    }
+
+    /** Whether a comparison has been made and is shown. */
+    boolean isDone() {
+        return !heading.get().isEmpty() && !heading.get().equals(COMPARING) || !error.get().isEmpty();
     }
 
     /** What a comparison shows, and where the bottom differs. */

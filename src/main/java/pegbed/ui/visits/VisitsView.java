@@ -2,6 +2,7 @@ package pegbed.ui.visits;
 
 import java.util.function.Consumer;
 import java.util.function.Function;
+import javafx.application.Platform;
 import javafx.beans.binding.Bindings;
 import javafx.collections.ListChangeListener;
 import javafx.collections.ObservableList;
@@ -68,6 +69,19 @@ public final class VisitsView extends ScrollPane {
                 new ComparisonView(models.comparison(), show));
         content.getStyleClass().add("visits");
         setContent(content);
+        models.comparison().headingProperty().addListener((property, before, now) -> showCompared(models.comparison()));
+        models.comparison().errorProperty().addListener((property, before, now) -> showCompared(models.comparison()));
+    }
+
+    /** A comparison stands lowest, and is scrolled to once all of it is laid out. */
+    private void showCompared(ComparisonViewModel comparison) {
+        if (comparison.isDone()) {
+            Platform.runLater(() -> {
+                applyCss();
+                layout();
+                setVvalue(getVmax());
+            });
+        }
     }
 
     private Node today() {

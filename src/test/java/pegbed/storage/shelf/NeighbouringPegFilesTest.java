@@ -131,4 +131,33 @@ class NeighbouringPegFilesTest {
                 List.of("10"),
                 numbers(NeighbouringPegFiles.beside(nine, PegFile.read(nine).peg())));
     }
+
+    private static Peg plumbed(String number, double... depths) {
+        Peg peg = Peg.EMPTY.withName(new PegName("v", "w", number));
+        for (int i = 0; i < depths.length; i++) {
+            peg = peg.withReading(Reading.of(4 + i, 10 * i, depths[i]));
+        }
+        return peg;
+    }
+
+    @Test
+    void aCopyUnderAnotherNumberTeachesNothingAndIsSaid() throws InputException {
+        Path nine = save("nine", plumbed("9", 1.1, 1.2, 1.3, 1.4));
+        save("copy", plumbed("10", 1.1, 1.2, 1.3, 1.4));
+        save("copy-read-on", plumbed("11", 1.1, 1.2, 1.3, 1.4, 0.8));
+        save("own", plumbed("12", 1.1, 1.2, 1.3, 1.5));
+        save("twin", plumbed("13", 1.1, 1.2, 1.3, 1.5));
+        save("few-alike", plumbed("14", 1.1, 1.2));
+
+        NeighbouringPegFiles others =
+                NeighbouringPegFiles.beside(nine, PegFile.read(nine).peg());
+
+        assertEquals(List.of("12", "14"), numbers(others));
+        assertEquals(
+                List.of(
+                        "copy.peg.json has the same readings as this peg, as a copy has, and teaches nothing.",
+                        "copy-read-on.peg.json has the same readings as this peg, as a copy has, and teaches nothing.",
+                        "twin.peg.json has the same readings as w, peg 12, as a copy has, and teaches nothing more."),
+                others.passedOver());
+    }
 }

@@ -17,7 +17,9 @@ import javafx.scene.Parent;
 import javafx.scene.Scene;
 import javafx.scene.control.ButtonBase;
 import javafx.scene.control.ComboBoxBase;
+import javafx.scene.control.Label;
 import javafx.scene.control.Labeled;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.control.Slider;
 import javafx.scene.control.TabPane;
 import javafx.scene.control.TableView;
@@ -25,6 +27,7 @@ import javafx.scene.control.TextInputControl;
 import javafx.scene.image.WritableImage;
 import javafx.scene.input.KeyCode;
 import javafx.scene.paint.Color;
+import javafx.scene.text.Text;
 import javafx.stage.Stage;
 import javafx.stage.WindowEvent;
 import org.testfx.api.FxRobot;
@@ -42,6 +45,9 @@ import pegbed.ui.map.MapPane;
 /** A window in a test, driven as a person drives it. */
 public final class Scenes implements FileChoice {
     private static final int PATIENCE_SECONDS = 60;
+
+    /** Through less than this nobody scrolls to anything, points. */
+    private static final double LEAST_ROOM = 60;
 
     private final FxRobot robot = new FxRobot();
     private final Path own;
@@ -236,6 +242,9 @@ public final class Scenes implements FileChoice {
             // As on a screen that is no larger than that.
             stage.setMinWidth(Math.min(width, stage.getMinWidth()));
             stage.setMinHeight(Math.min(height, stage.getMinHeight()));
+            // What lies beyond the screen's edge can't be painted without a display.
+            stage.setX(0);
+            stage.setY(0);
             stage.setWidth(width);
             stage.setHeight(height);
         });
@@ -352,6 +361,69 @@ public final class Scenes implements FileChoice {
                         && button.getWidth() < button.prefWidth(-1) - 0.5;
                 if (outside || narrow) {
                     found.add(node.getId() + " " + bounds);
+                }
+            }
+        });
+        return found;
+    }
+
+    /** Buttons and fields that lie outside the window and that no scrolling brings into it. */
+    public List<String> unreachable() {
+        List<String> found = new ArrayList<>();
+        on(() -> {
+            for (Node node : visible()) {
+                boolean control = node instanceof ButtonBase
+                        || node instanceof TextInputControl
+                        || node instanceof Slider
+                        || node instanceof ComboBoxBase;
+                if (control && node.getId() != null && !isReachable(node)) {
+                    found.add(node.getId() + " " + node.localToScene(node.getLayoutBounds()));
+                }
+            }
+        });
+        return found;
+    }
+
+    /** Through one scroll pane after the other, up to the window. */
+    private boolean isReachable(Node node) {
+        Node part = node;
+        for (Node above = node.getParent(); above != null; above = above.getParent()) {
+            if (above instanceof ScrollPane pane) {
+                Bounds content = pane.getContent().getLayoutBounds();
+                Bounds at = pane.getContent().sceneToLocal(part.localToScene(part.getLayoutBounds()));
+                boolean wide = content.getWidth() <= pane.getViewportBounds().getWidth() + 1
+                        || pane.getHbarPolicy() != ScrollPane.ScrollBarPolicy.NEVER;
+                boolean high = content.getHeight() <= pane.getViewportBounds().getHeight() + 1
+                        || pane.getVbarPolicy() != ScrollPane.ScrollBarPolicy.NEVER;
+                boolean room = pane.getHeight() >= Math.min(LEAST_ROOM, at.getHeight());
+                if (!wide || !high || !room || !within(at, content.getWidth(), content.getHeight())) {
+                    return false;
+                }
+                part = pane;
+            }
+        }
+        Bounds bounds = part.localToScene(part.getLayoutBounds());
+        return within(bounds, scene().getWidth(), scene().getHeight());
+    }
+
+    private static boolean within(Bounds bounds, double width, double height) {
+        return bounds.getMinX() > -1
+                && bounds.getMinY() > -1
+                && bounds.getMaxX() < width + 1
+                && bounds.getMaxY() < height + 1;
+    }
+
+    /** Sentences that end in an ellipsis for want of room. */
+    public List<String> cutSentences() {
+        List<String> found = new ArrayList<>();
+        on(() -> {
+            for (Node node : visible()) {
+                boolean sentence = node instanceof Label label
+                        && label.isWrapText()
+                        && label.lookup(".text") instanceof Text shown
+                        && !shown.getText().replaceAll("\\s+", " ").equals(label.getText().replaceAll("\\s+", " "));
+                if (sentence) {
+                    found.add(((Label) node).getText());
                 }
             }
         });

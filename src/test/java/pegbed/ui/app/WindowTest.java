@@ -185,7 +185,7 @@ class WindowTest extends InScenes {
         for (String button : List.of(
                 "#bank-section-far-more",
                 "#bank-section-far-more",
-                "#bank-clock-far-less",
+                "#bank-direction-far-less",
                 "#bank-depth-far-more",
                 "#bank-depth-more",
                 "#bank-bottom-more",
@@ -194,9 +194,9 @@ class WindowTest extends InScenes {
         }
         assertEquals(1, scenes.peg().readings().size());
         assertEquals(
-                scenes.<Label>find("#bank-clock").getText(),
+                scenes.<Label>find("#bank-direction").getText(),
                 scenes.peg().readings().get(0).typed().direction());
-        assertEquals(49 * 0.0254, scenes.peg().readings().get(0).depthMetres(), 1e-9);
+        assertEquals(41 * 0.0254, scenes.peg().readings().get(0).depthMetres(), 1e-9);
         assertTrue(scenes.<Label>find("#bank-said").getText().startsWith("Added: "));
         scenes.click("#bank-back");
         assertTrue(scenes.<TextField>find("#reading").isFocused());
@@ -205,7 +205,7 @@ class WindowTest extends InScenes {
     @Test
     void aDepthIsWholeOnTheLargeWheelsAtEverySize() {
         scenes.click("#bankside");
-        for (double[] size : new double[][] {{1366, 740}, {1024, 600}, {960, 510}}) {
+        for (double[] size : new double[][] {{1366, 740}, {1024, 600}, {960, 510}, {683, 384}, {800, 1280}}) {
             scenes.resize(size[0], size[1]);
             Label depth = scenes.find("#bank-depth");
             // From 3 ft on: 10 and 11 inches, and two figures of feet.
@@ -213,13 +213,13 @@ class WindowTest extends InScenes {
                 scenes.on(() -> scenes.<Button>find("#bank-depth-more").fire());
                 assertWhole(depth, size);
             }
-            scenes.on(() -> IntStream.range(0, 7)
+            scenes.on(() -> IntStream.range(0, 21)
                     .forEach(foot -> scenes.<Button>find("#bank-depth-far-more").fire()));
             scenes.on(() -> scenes.<Button>find("#bank-depth-less").fire());
             assertWhole(depth, size);
             Button most = scenes.find("#bank-depth-far-more");
             assertTrue(most.localToScene(most.getLayoutBounds()).getMaxX() <= size[0]);
-            scenes.on(() -> IntStream.range(0, 8)
+            scenes.on(() -> IntStream.range(0, 24)
                     .forEach(foot -> scenes.<Button>find("#bank-depth-far-less").fire()));
             scenes.on(() -> scenes.<Button>find("#bank-depth-more").fire());
         }
@@ -236,7 +236,7 @@ class WindowTest extends InScenes {
     void everyLargeButtonIsTwelveMillimetresAtLeast() {
         scenes.click("#bankside");
         List<Button> buttons = scenes.all(".large");
-        assertEquals(18, buttons.size());
+        assertEquals(22, buttons.size());
         for (Button button : buttons) {
             assertTrue(
                     button.getWidth() >= BanksideView.MIN_POINTS && button.getHeight() >= BanksideView.MIN_POINTS,

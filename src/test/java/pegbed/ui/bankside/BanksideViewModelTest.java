@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -39,12 +40,12 @@ class BanksideViewModelTest {
     void wheelsAddAReadingWithoutAKeyboard() {
         model.turnFar(Wheel.SECTION, 2);
         model.turn(Wheel.SECTION, 1);
-        model.turn(Wheel.CLOCK, -3);
-        model.turnFar(Wheel.DEPTH, 1);
-        model.turn(Wheel.DEPTH, 6);
+        model.turn(Wheel.DIRECTION, -6);
+        model.turnFar(Wheel.DEPTH, 4);
+        model.turn(Wheel.DEPTH, 2);
         model.turn(Wheel.BOTTOM, 4);
         assertEquals("6 + 0.5 m", shown(Wheel.SECTION));
-        assertEquals("11:30", shown(Wheel.CLOCK));
+        assertEquals("11:30", shown(Wheel.DIRECTION));
         assertEquals("4 ft 6 in", shown(Wheel.DEPTH));
         assertEquals("silt", shown(Wheel.BOTTOM));
         model.enter();
@@ -67,10 +68,10 @@ class BanksideViewModelTest {
         assertEquals("10", shown(Wheel.SECTION));
         model.turnFar(Wheel.SECTION, -50);
         assertEquals("1", shown(Wheel.SECTION));
-        model.turnFar(Wheel.CLOCK, 50);
-        assertEquals("3:00", shown(Wheel.CLOCK));
-        model.turnFar(Wheel.CLOCK, -50);
-        assertEquals("9:00", shown(Wheel.CLOCK));
+        model.turnFar(Wheel.DIRECTION, 50);
+        assertEquals("3:00", shown(Wheel.DIRECTION));
+        model.turnFar(Wheel.DIRECTION, -50);
+        assertEquals("9:00", shown(Wheel.DIRECTION));
         model.turnFar(Wheel.DEPTH, -50);
         assertEquals("0 in", shown(Wheel.DEPTH));
         model.enter();
@@ -88,7 +89,96 @@ class BanksideViewModelTest {
     }
 
     @Test
+    void aDepthThatNobodyPlumbedIsNotAdded() {
+        desk.document().begin(Pegs.plumbed(9));
+        model.begin();
+        assertTrue(model.expectedProperty().get());
+        model.enter();
+        assertEquals(9, desk.session().peg().readings().size());
+        assertEquals(BanksideViewModel.NOT_PLUMBED, model.saidProperty().get());
+        assertTrue(model.wrongProperty().get());
+        String asExpected = shown(Wheel.DEPTH);
+        model.confirmDepth();
+        model.enter();
+        assertEquals(10, desk.session().peg().readings().size());
+        Reading added = desk.session().peg().readings().get(9);
+        assertEquals(asExpected, Quantities.of(desk.session().peg()).depth(added.depthMetres()));
+        assertFalse(model.plumbedProperty().get(), "the next depth is to be plumbed again");
+        model.enter();
+        assertEquals(10, desk.session().peg().readings().size());
+    }
+
+    @Test
+    void aPlumbedDepthIsForgottenWhenTheViewIsShownAnew() {
+        model.turn(Wheel.DEPTH, 1);
+        desk.document().begin(Pegs.plumbed(9));
+        model.begin();
+        model.enter();
+        assertEquals(9, desk.session().peg().readings().size());
+    }
+
+    @Test
+    void whoPlumbsTheProposedPlacesIsBroughtFromOneToTheNext() {
+        desk.document().begin(Pegs.plumbed(9));
+        model.begin();
+        Place first = model.place();
+        model.confirmDepth();
+        model.enter();
+        var next = desk.guide().nextProperty().get().orElseThrow().place();
+        assertTrue(first.distanceTo(next) > 0.3);
+        assertEquals(next.distanceMetres(), model.place().distanceMetres(), 1e-9);
+        assertTrue(model.saidProperty().get().matches("Added: .*\\. Next: .*"), model.saidProperty().get());
+        model.turn(Wheel.DIRECTION, 2);
+        Place own = model.place();
+        model.confirmDepth();
+        model.enter();
+        assertEquals(own, model.place(), "a place of one's own is not left");
+    }
+
+    @Test
+    void aMarkAndADistanceBesideItAreADirection() {
+        assertTrue(model.hasMarksProperty().get());
+        model.turn(Wheel.MARK, 1);
+        assertEquals(Pegs.bare().marks().get(0).name(), shown(Wheel.MARK));
+        assertEquals("at it", shown(Wheel.DIRECTION));
+        assertEquals(Pegs.bare().marks().get(0).place().angleDegrees(), model.place().angleDegrees(), 1e-9);
+        model.turn(Wheel.DIRECTION, 3);
+        assertEquals("1.5 m right", shown(Wheel.DIRECTION));
+        assertEquals(
+                "Beside " + Pegs.bare().marks().get(0).name() + ", half a metre to the left",
+                model.stepName(Wheel.DIRECTION, false, false));
+        model.turn(Wheel.DEPTH, 1);
+        Place meant = model.place();
+        model.enter();
+        Reading added = desk.session().peg().readings().get(0);
+        assertEquals("@" + Pegs.bare().marks().get(0).name() + "+1.5", added.typed().direction());
+        assertEquals(0, meant.distanceTo(added.place()), 1e-9);
+        model.turnFar(Wheel.DIRECTION, -1);
+        assertEquals("0.5 m left", shown(Wheel.DIRECTION));
+    }
+
+    @Test
+    void theClockKeepsTheDirectionThatWasSightedOnAMark() {
+        model.turn(Wheel.MARK, 1);
+        double sighted = model.place().angleDegrees();
+        model.turn(Wheel.MARK, -1);
+        assertEquals("none, by the clock", shown(Wheel.MARK));
+        assertEquals(sighted, model.place().angleDegrees(), 1.26);
+        for (int i = 0; i <= Pegs.bare().marks().size(); i++) {
+            model.turn(Wheel.MARK, 1);
+        }
+        assertEquals("none, by the clock", shown(Wheel.MARK));
+    }
+
+    @Test
+    void aPegWithoutMarksHasNoWheelForThem() {
+        desk.document().begin(Pegs.bare().withMarks(List.of()));
+        assertFalse(model.hasMarksProperty().get());
+    }
+
+    @Test
     void undoTakesTheReadingBackAndSaysSo() {
+        model.confirmDepth();
         model.enter();
         model.undo();
         assertEquals(0, desk.session().peg().readings().size());
@@ -97,9 +187,11 @@ class BanksideViewModelTest {
 
     @Test
     void whatWasAddedIsNoLongerSaidOnceItIsGone() {
+        model.confirmDepth();
         model.enter();
         desk.document().undo();
         assertEquals("", model.saidProperty().get());
+        model.confirmDepth();
         model.enter();
         desk.document().begin(Pegs.plumbed(4));
         assertEquals("", model.saidProperty().get());
@@ -114,6 +206,7 @@ class BanksideViewModelTest {
         // The clock goes by five minutes.
         assertEquals(next.distanceMetres(), model.place().distanceMetres(), 1e-9);
         assertEquals(next.angleDegrees(), model.place().angleDegrees(), 1.26);
+        model.confirmDepth();
         model.enter();
         assertEquals(
                 next.distanceMetres(),
@@ -132,7 +225,7 @@ class BanksideViewModelTest {
         assertEquals(Quantities.of(desk.session().peg()).depth(expected), shown(Wheel.DEPTH));
         model.turn(Wheel.DEPTH, 5);
         String turned = shown(Wheel.DEPTH);
-        model.turnFar(Wheel.CLOCK, 1);
+        model.turnFar(Wheel.DIRECTION, 1);
         assertEquals(turned, shown(Wheel.DEPTH));
     }
 
@@ -149,9 +242,10 @@ class BanksideViewModelTest {
 
     @Test
     void screenReadersHearWhatAButtonDoes() {
-        assertEquals("Clock, 10 minutes later", model.stepName(Wheel.CLOCK, true, false));
-        assertEquals("Clock, 30 minutes earlier", model.stepName(Wheel.CLOCK, false, true));
+        assertEquals("Clock, 5 minutes later", model.stepName(Wheel.DIRECTION, true, false));
+        assertEquals("Clock, 30 minutes earlier", model.stepName(Wheel.DIRECTION, false, true));
         assertEquals("Depth, 1 inch deeper", model.stepName(Wheel.DEPTH, true, false));
+        assertEquals("Depth, 4 inches shallower", model.stepName(Wheel.DEPTH, false, true));
         assertEquals("Section, one section nearer", model.stepName(Wheel.SECTION, false, true));
     }
 }

@@ -164,4 +164,19 @@ class CardViewModelTest {
         assertFalse(card.drawingProperty().get());
         assertTrue(Files.readString(log.file()).contains("NullPointerException"));
     }
+
+    @Test
+    void theFileIsNamedAfterThePeg() {
+        assertEquals("tansy-cut-peg-9-card.pdf", card().suggestedName());
+    }
+
+    @Test
+    void whatVanishesOnItsWayToThePrinterIsNotCalledPrinted() throws IOException {
+        Path spooler = folder.resolve("lpr");
+        assertTrue(CardViewModel.hindrance("Linux", spooler).orElseThrow().contains("save the card as a PDF"));
+        assertEquals(Optional.empty(), CardViewModel.hindrance("Mac OS X", spooler));
+        Files.writeString(spooler, "");
+        assertTrue(spooler.toFile().setExecutable(true));
+        assertEquals(Optional.empty(), CardViewModel.hindrance("Linux", spooler));
+    }
 }

@@ -11,11 +11,15 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import pegbed.model.InputException;
 import pegbed.model.Reading;
+import pegbed.notation.Line;
+import pegbed.notation.Notation;
 import pegbed.session.Answer;
 import pegbed.session.Pegs;
 import pegbed.session.ReadingEdits;
 import pegbed.ui.app.Desks;
 import pegbed.ui.app.WindowViewModels;
+import pegbed.wording.FindingWords;
+import pegbed.wording.Quantities;
 
 class TargetViewModelTest {
     @TempDir
@@ -106,5 +110,24 @@ class TargetViewModelTest {
         target.enter(" ");
         assertTrue(target.followsProperty().get());
         assertEquals("", target.errorProperty().get());
+    }
+
+    /** Field, words and what the findings say are one figure, whatever the target. */
+    @Test
+    void theTargetIsRoundedInOneWayEverywhere() throws InputException {
+        for (double metres = 0.5; metres < 1.2; metres += 0.0137) {
+            desk.session().edit(ReadingEdits.target(OptionalDouble.of(metres)));
+            double typed = ((Line.ReadingLine) Notation.of(desk.session().peg())
+                            .parse("2m 0 " + target.typedProperty().get()))
+                    .reading()
+                    .depthMetres();
+            String said = Quantities.of(desk.session().peg()).depthToHalfInch(typed);
+            assertEquals(said, target.wordsProperty().get());
+            assertTrue(
+                    FindingWords.of(desk.session().peg())
+                            .target(desk.session().answer().shown().orElseThrow().findings())
+                            .contains(said),
+                    said);
+        }
     }
 }

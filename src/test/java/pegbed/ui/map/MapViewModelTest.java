@@ -1,10 +1,12 @@
 package pegbed.ui.map;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -115,5 +117,39 @@ class MapViewModelTest {
         map.takeNext(1);
         map.toolProperty().set(Tool.HAZARD);
         assertEquals(Optional.empty(), map.selectedProperty().get());
+    }
+
+    @Test
+    void aNewMarkAsksItsNameAndIsRenamedWhileItIsHeld() {
+        AtomicInteger asked = new AtomicInteger();
+        map.onMarkAdded(asked::incrementAndGet);
+        map.toolProperty().set(Tool.MARK);
+        assertEquals("", map.heldMarkProperty().get());
+        map.add(new Place(0, 13.2));
+        assertEquals(1, asked.get());
+        assertEquals("mark 1", map.heldMarkProperty().get());
+        assertTrue(map.renameHeld("split ash"));
+        assertEquals("split ash", desk.session().peg().marks().get(2).name());
+        assertEquals("split ash", map.heldMarkProperty().get());
+        assertFalse(map.renameHeld("white pipe"));
+        assertFalse(map.errorProperty().get().isEmpty());
+        map.toolProperty().set(Tool.READ);
+        assertEquals("", map.heldMarkProperty().get());
+        assertEquals("", map.errorProperty().get());
+    }
+
+    @Test
+    void theKindIsThatOfTheHazardHeldAndChangesIt() {
+        map.toolProperty().set(Tool.HAZARD);
+        map.add(new Place(3, 4));
+        map.hazardKindProperty().set(Hazard.Kind.OVERHEAD_LINE);
+        assertEquals(
+                Hazard.Kind.OVERHEAD_LINE, desk.session().peg().hazards().get(0).kind());
+        map.add(new Place(-3, 4));
+        assertEquals(
+                Hazard.Kind.OVERHEAD_LINE, desk.session().peg().hazards().get(1).kind());
+        map.hazardKindProperty().set(Hazard.Kind.SNAG);
+        map.take(new Place(3, 4), 0.1);
+        assertEquals(Hazard.Kind.OVERHEAD_LINE, map.hazardKindProperty().get());
     }
 }

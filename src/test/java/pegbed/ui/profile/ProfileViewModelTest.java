@@ -2,6 +2,8 @@ package pegbed.ui.profile;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotSame;
+import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
@@ -56,6 +58,17 @@ class ProfileViewModelTest {
         model.towards(0.5);
         String words = model.slopesProperty().get();
         assertTrue(words.matches("1 in [0-9.]+ from .* at [0-9.]+ m down to .* at [0-9.]+ m.*\\."), words);
+    }
+
+    @Test
+    void theTargetMovesWithoutAnotherProfile() {
+        DepthProfile before = profile();
+        desk.target().metresProperty().set(0.7);
+        desk.target().metresProperty().set(0.9);
+        assertSame(before, profile());
+        desk.box().textProperty().set("s3 10R 5'1");
+        assertTrue(desk.box().enter());
+        assertNotSame(before, profile());
     }
 
     @Test

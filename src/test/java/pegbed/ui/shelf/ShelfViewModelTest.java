@@ -197,4 +197,16 @@ class ShelfViewModelTest {
         assertFalse(failing.lookingProperty().get());
         assertTrue(Files.readString(desk.session().log().file()).contains("RejectedExecutionException: closed"));
     }
+
+    @Test
+    void eachPegStandsWithItsFile() {
+        assertEquals(
+                List.of("hobbrel-pond-3.peg.json", "tansy-cut-9.peg.json", "tansy-cut-14.peg.json"),
+                shelf.rows().stream()
+                        .map(row -> Path.of(row.file()).getFileName().toString())
+                        .toList());
+        assertEquals(Path.of("cut", "tansy-cut-9.peg.json"), Path.of(shelf.rows().get(1).file()));
+        shelf.choose(pegs);
+        assertEquals("tansy-cut-9.peg.json", shelf.rows().get(1).file());
+    }
 }

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import pegbed.guidance.NextReading;
 import pegbed.model.InputException;
 import pegbed.model.Peg;
 import pegbed.session.Answer;
@@ -16,6 +17,7 @@ import pegbed.session.Pegs;
 import pegbed.session.VisitedPegs;
 import pegbed.ui.app.Desks;
 import pegbed.ui.app.WindowViewModels;
+import pegbed.wording.LevelWords;
 
 class VisitsViewModelTest {
     @TempDir
@@ -230,5 +232,31 @@ class VisitsViewModelTest {
         assertEquals(rows, visits.rows());
         read(desk, "s4 0 5'2");
         assertEquals(2, asked.get());
+    }
+
+    @Test
+    void theNextReadingOfALaterVisitIsTheLevelsFirstCheck() throws InputException {
+        WindowViewModels desk = desk(VisitedPegs.nine());
+        desk.visits().begin();
+        var next = desk.guide().nextProperty().get().orElseThrow();
+        assertEquals(NextReading.Purpose.LEVEL, next.purpose());
+        assertEquals(desk.visits().checks().get(0).place(), next.place());
+        assertTrue(
+                desk.guide().wordsProperty().get().contains("It tells how high the water stands today"),
+                desk.guide().wordsProperty().get());
+    }
+
+    @Test
+    void whereARingAndAComparisonTellTwoFiguresItIsSaidWhy() throws InputException {
+        WindowViewModels desk = desk(VisitedPegs.dugOut());
+        assertEquals(1, desk.visits().changes().size());
+        desk.comparison().compare();
+        assertTrue(
+                desk.comparison().headingProperty().get().endsWith(LevelWords.WHY_TWO_FIGURES),
+                desk.comparison().headingProperty().get());
+        desk.comparison().earlierProperty().set(0);
+        desk.comparison().laterProperty().set(1);
+        desk.comparison().compare();
+        assertFalse(desk.comparison().headingProperty().get().contains("The ring"));
     }
 }
