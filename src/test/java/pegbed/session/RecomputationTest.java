@@ -189,25 +189,25 @@ class RecomputationTest {
     }
 
     @Test
-    void whatIsFoundIsToldBeforeTheOwnerHasItAndNotWhenNobodyWantsItAnyMore() {
+    void aBottomIsToldBeforeTheOwnerHasItAndNotWhenNobodyWantsItAnyMore() {
         ByHand owner = new ByHand();
-        List<Long> found = new ArrayList<>();
+        List<Integer> mapped = new ArrayList<>();
         Recomputation busy = new Recomputation(
                 this::fit,
                 new Session.Executors(owner, worker, Runnable::run),
                 log,
                 () -> {},
-                ready -> found.add(ready.revision()),
+                map -> mapped.add(map.bottom().soundings()),
                 () -> {});
         busy.request(1, Pegs.plumbed(8));
         worker.next();
-        assertEquals(List.of(1L), found);
+        assertEquals(List.of(8), mapped);
         assertInstanceOf(Answer.Computing.class, busy.answer());
         busy.request(2, Pegs.plumbed(9));
         busy.request(3, Pegs.plumbed(10));
         worker.next();
         worker.next();
-        assertEquals(List.of(1L, 3L), found);
+        assertEquals(List.of(8, 10), mapped);
     }
 
     @Test
