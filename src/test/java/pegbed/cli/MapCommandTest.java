@@ -55,9 +55,13 @@ class MapCommandTest {
     @Test
     void lettersGrowWithThePictureUnlessAScaleIsGiven() throws IOException {
         Path file = folder.resolve("map.png");
-        assertEquals(0, Ran.pegbed("map", PEG, "--out", file, "--size", "2400x1800").status());
+        assertEquals(
+                0, Ran.pegbed("map", PEG, "--out", file, "--size", "2400x1800").status());
         BufferedImage grown = ImageIO.read(file.toFile());
-        assertEquals(0, Ran.pegbed("map", PEG, "--out", file, "--size", "2400x1800", "--scale", "1").status());
+        assertEquals(
+                0,
+                Ran.pegbed("map", PEG, "--out", file, "--size", "2400x1800", "--scale", "1")
+                        .status());
         BufferedImage small = ImageIO.read(file.toFile());
         assertTrue(titleHeight(grown) > 1.8 * titleHeight(small), titleHeight(grown) + ", " + titleHeight(small));
     }
