@@ -114,9 +114,12 @@ final class MainView extends BorderPane {
         double[] dividers = split.getDividerPositions();
         if (low) {
             split.getItems().set(0, scroll);
+            // Beside the scroll bar there is less than that.
+            middle.setMinWidth(0);
             scroll.setContent(middle);
         } else {
             scroll.setContent(null);
+            middle.setMinWidth(MIDDLE_POINTS);
             split.getItems().set(0, middle);
         }
         split.setDividerPositions(dividers);

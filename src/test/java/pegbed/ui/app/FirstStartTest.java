@@ -109,7 +109,8 @@ class FirstStartTest extends InScenes {
         assertTrue(scenes.find("#reading").isFocused());
         assertTrue(actions <= MOST_ACTIONS, actions + " actions");
         assertFalse(scenes.peg().banks().far().isEmpty());
-        for (String line : List.of("s1 0 2'6", "s2 0 3'9", "s3 0 5'1", "s4 0 5'4", "s5 0 5'2", "s6 0 4'3", "s7 0 2'8")) {
+        for (String line :
+                List.of("s1 0 2'6", "s2 0 3'9", "s3 0 5'1", "s4 0 5'4", "s5 0 5'2", "s6 0 4'3", "s7 0 2'8")) {
             scenes.write(List.of(line));
         }
         scenes.waitForAnswers();

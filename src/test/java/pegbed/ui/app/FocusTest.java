@@ -62,7 +62,9 @@ class FocusTest extends InScenes {
     }
 
     private static double luminance(Color colour) {
-        return 0.2126 * linear(colour.getRed()) + 0.7152 * linear(colour.getGreen()) + 0.0722 * linear(colour.getBlue());
+        return 0.2126 * linear(colour.getRed())
+                + 0.7152 * linear(colour.getGreen())
+                + 0.0722 * linear(colour.getBlue());
     }
 
     private static double linear(double part) {
@@ -86,7 +88,16 @@ class FocusTest extends InScenes {
     }
 
     @ParameterizedTest
-    @CsvSource({"#target, false", "#tabs, false", "#tool-read, false", "#map, false", "#target, true", "#tabs, true", "#tool-read, true", "#map, true"})
+    @CsvSource({
+        "#target, false",
+        "#tabs, false",
+        "#tool-read, false",
+        "#map, false",
+        "#target, true",
+        "#tabs, true",
+        "#tool-read, true",
+        "#map, true"
+    })
     void theFocusIsSeen(String query, boolean dark) {
         scenes.on(() -> scenes.frame().darkProperty().set(dark));
         scenes.waitUntil(() -> scenes.frame().main().map().settled());
@@ -131,7 +142,8 @@ class FocusTest extends InScenes {
     @Test
     void aMarkThatIsPutOnTheMapAsksItsName() {
         scenes.click("#tool-mark");
-        assertFalse(scenes.there("#mark-name") && scenes.find("#mark-name").getParent().isVisible());
+        assertFalse(scenes.there("#mark-name")
+                && scenes.find("#mark-name").getParent().isVisible());
         scenes.clickMap(new Place(0, 13.2));
         assertTrue(scenes.find("#mark-name").isFocused());
         scenes.write(List.of("split ash"));
@@ -146,8 +158,6 @@ class FocusTest extends InScenes {
         assertTrue(kind.isVisible());
         scenes.on(() -> kind.setValue(Hazard.Kind.OVERHEAD_LINE));
         scenes.clickMap(new Place(3, 5));
-        assertEquals(
-                Hazard.Kind.OVERHEAD_LINE,
-                scenes.peg().hazards().get(0).kind());
+        assertEquals(Hazard.Kind.OVERHEAD_LINE, scenes.peg().hazards().get(0).kind());
     }
 }

@@ -53,7 +53,8 @@ class PanelsTest extends InScenes {
         scenes.tab("tab-place");
         choose(".place .table-view", 3);
         assertPointsAt(scenes.peg().banks().near().get(3).place());
-        int marks = scenes.peg().banks().near().size() + scenes.peg().banks().far().size();
+        int marks =
+                scenes.peg().banks().near().size() + scenes.peg().banks().far().size();
         choose(".place .table-view", marks + 1);
         assertPointsAt(scenes.peg().marks().get(1).place());
     }
@@ -81,9 +82,10 @@ class PanelsTest extends InScenes {
         assertEquals(0, panel.getVvalue());
         scenes.on(() -> scenes.desk().comparison().compare());
         scenes.waitUntil(() -> !scenes.desk().comparison().places().isEmpty());
-        scenes.waitUntil(() -> onScene(scenes.find("#compared")).getMaxY()
-                <= onScene(panel).getMaxY() + 1);
-        assertTrue(onScene(scenes.find("#compare-heading")).getMinY() >= onScene(panel).getMinY());
+        scenes.waitUntil(() ->
+                onScene(scenes.find("#compared")).getMaxY() <= onScene(panel).getMaxY() + 1);
+        assertTrue(onScene(scenes.find("#compare-heading")).getMinY()
+                >= onScene(panel).getMinY());
     }
 
     @Test

@@ -421,7 +421,9 @@ public final class Scenes implements FileChoice {
                 boolean sentence = node instanceof Label label
                         && label.isWrapText()
                         && label.lookup(".text") instanceof Text shown
-                        && !shown.getText().replaceAll("\\s+", " ").equals(label.getText().replaceAll("\\s+", " "));
+                        && !shown.getText()
+                                .replaceAll("\\s+", " ")
+                                .equals(label.getText().replaceAll("\\s+", " "));
                 if (sentence) {
                     found.add(((Label) node).getText());
                 }
