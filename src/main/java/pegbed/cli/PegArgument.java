@@ -26,7 +26,8 @@ record PegArgument(Path path, Peg peg, Fingerprint fingerprint) {
         Opened opened = PegFile.read(path);
         if (opened instanceof Opened.Recovered damaged) {
             err.println("Warning: " + path.getFileName() + " is damaged at " + damaged.where() + ": " + damaged.why()
-                    + damaged.lostReadings().map(sentence -> " " + sentence).orElse("") + " What follows uses what could be read; run 'pegbed check' to see what was lost.");
+                    + damaged.lostReadings().map(sentence -> " " + sentence).orElse("")
+                    + " What follows uses what could be read; run 'pegbed check' to see what was lost.");
         }
         return new PegArgument(path, opened.peg(), opened.fingerprint());
     }

@@ -15,9 +15,9 @@ import pegbed.surface.posterior.ReadingCheck;
 import pegbed.visits.LevelAnswer;
 
 /**
- * Which reading to take next: at a later visit first what tells the level of the day; an opening of seven; then what lowers the doubt of the whole map; then what finds deeper
- * water, because half its depth is what is sought afterwards; then two of three for the deepest place and the flat
- * spots and one for the map. The same peg gets the same answer.
+ * Which reading to take next: at a later visit first what tells the level of the day; an opening of seven; then what
+ * lowers the doubt of the whole map; then what finds deeper water, because half its depth is what is sought afterwards;
+ * then two of three for the deepest place and the flat spots and one for the map. The same peg gets the same answer.
  */
 public final class Guidance {
     /** A gain below this is none. */

@@ -120,7 +120,8 @@ class NextCommandTest {
         JsonNode check = JSON.readTree(Ran.pegbed("level", third, "--json").out())
                 .path("checks")
                 .path(0);
-        assertEquals(check.path("distance_m").asDouble(), next.path("distance_m").asDouble());
+        assertEquals(
+                check.path("distance_m").asDouble(), next.path("distance_m").asDouble());
         assertEquals(check.path("angle_deg").asDouble(), next.path("angle_deg").asDouble());
         assertTrue(Ran.pegbed("next", third).out().contains("It tells how high the water stands today: about "));
     }

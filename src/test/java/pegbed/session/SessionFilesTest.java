@@ -309,7 +309,8 @@ class SessionFilesTest {
         // All but the first.
         int first = text.indexOf("\"depth_m\"", text.indexOf("\"readings\"")) + 1;
         Files.writeString(
-                most, text.substring(0, first) + text.substring(first).replaceAll("\"depth_m\": [0-9.]+", "\"depth_m\": -7"));
+                most,
+                text.substring(0, first) + text.substring(first).replaceAll("\"depth_m\": [0-9.]+", "\"depth_m\": -7"));
         session.open(most, SessionFilesTest::noWay);
         assertTrue(session.news().contains(" Nearly all of 30 readings were lost; what could"), session.news());
     }

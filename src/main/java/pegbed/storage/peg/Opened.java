@@ -46,7 +46,8 @@ public sealed interface Opened {
                 return Optional.empty();
             }
             if (gone == readings) {
-                return Optional.of(readings == 1 ? "The one reading was lost." : "All " + readings + " readings were lost.");
+                return Optional.of(
+                        readings == 1 ? "The one reading was lost." : "All " + readings + " readings were lost.");
             }
             return Optional.of(
                     gone >= NEARLY_ALL * readings

@@ -15,7 +15,8 @@ final class FirstStartHint extends HBox {
     static final String LINE = "s6 @post 2'10";
 
     static final List<String> STEPS = List.of(
-            "1 of 3. Type a reading in the box below the map, such as " + LINE + ", and press Enter: the bottom moves. The sample peg is made up.",
+            "1 of 3. Type a reading in the box below the map, such as " + LINE
+                    + ", and press Enter: the bottom moves. The sample peg is made up.",
             "2 of 3. Drag the target depth on the right: the flat spots across and in the margins follow it.",
             "3 of 3. Point at the map to see the bottom that way. Peg, New peg, at the top, begins your own.");
 

@@ -103,8 +103,8 @@ final class MainView extends BorderPane {
     }
 
     /**
-     * Only a low window scrolls: the toolkit keeps a picture of what lies in a scroll pane and paints it anew with every
-     * change of the map.
+     * Only a low window scrolls: the toolkit keeps a picture of what lies in a scroll pane and paints it anew with
+     * every change of the map.
      */
     private void scrollWhereLow() {
         boolean low = getHeight() < LOW_POINTS;
@@ -138,7 +138,9 @@ final class MainView extends BorderPane {
         }
     }
 
-    /** A column whose least height is that of its sentences wrapped to its width, which a scroll pane does not ask for. */
+    /**
+     * A column whose least height is that of its sentences wrapped to its width, which a scroll pane does not ask for.
+     */
     private static final class Wrapping extends VBox {
         private Wrapping() {
             // What a width asks for is seen by the next layout only.
@@ -240,11 +242,14 @@ final class MainView extends BorderPane {
     private VBox side() {
         tabs.getTabs()
                 .setAll(
-                tab("tab-findings", "Found", () -> new FindingsView(desk.findings(), this::show)),
-                tab(PLAN_TAB, "Lines", () -> new PlanView(desk.plan(), this::show, desk.rigs()::ask)),
-                tab("tab-readings", "Readings", () -> new ReadingsView(desk.readings(), this::show)),
-                tab("tab-visits", "Visits", () -> new VisitsView(desk.visitsPanel(), this::show, this::focusBox)),
-                tab("tab-place", "Place", () -> new PlaceView(desk.place(), this::show)));
+                        tab("tab-findings", "Found", () -> new FindingsView(desk.findings(), this::show)),
+                        tab(PLAN_TAB, "Lines", () -> new PlanView(desk.plan(), this::show, desk.rigs()::ask)),
+                        tab("tab-readings", "Readings", () -> new ReadingsView(desk.readings(), this::show)),
+                        tab(
+                                "tab-visits",
+                                "Visits",
+                                () -> new VisitsView(desk.visitsPanel(), this::show, this::focusBox)),
+                        tab("tab-place", "Place", () -> new PlaceView(desk.place(), this::show)));
         tabs.setSide(Side.TOP);
         tabs.setTabClosingPolicy(TabPane.TabClosingPolicy.UNAVAILABLE);
         tabs.setId("tabs");

@@ -68,8 +68,7 @@ public final class BanksideView extends BorderPane {
      * @param map the map, borrowed from the usual view
      * @param back goes back to the usual view
      */
-    public BanksideView(
-            BanksideViewModel model, PlanViewModel plan, MapViewModel pointer, MapPane map, Runnable back) {
+    public BanksideView(BanksideViewModel model, PlanViewModel plan, MapViewModel pointer, MapPane map, Runnable back) {
         this.model = model;
         this.pointer = pointer;
         this.map = map;

@@ -68,7 +68,9 @@ public final class BanksideViewModel {
     private static final double BESIDE_MAX_METRES = 20;
     private static final int NO_MARK = -1;
 
-    /** With steps of 1 and 4 in. two turns reach what is up to 5 in. off, as most proposed places of the samples are. */
+    /**
+     * With steps of 1 and 4 in. two turns reach what is up to 5 in. off, as most proposed places of the samples are.
+     */
     private static final int FAR_INCHES = 4;
 
     private static final int FAR_CENTIMETRE_STEPS = 5;
@@ -172,8 +174,8 @@ public final class BanksideViewModel {
     }
 
     /**
-     * Turns a wheel by steps: a part of a section, a mark, five minutes or half a metre beside the mark, an inch or
-     * 2 cm, the next bottom.
+     * Turns a wheel by steps: a part of a section, a mark, five minutes or half a metre beside the mark, an inch or 2
+     * cm, the next bottom.
      */
     void turn(Wheel wheel, int steps) {
         switch (wheel) {
@@ -224,12 +226,11 @@ public final class BanksideViewModel {
 
     private void turnDirection(int steps) {
         if (!isBesideMark()) {
-            minutes = Math.max(
-                    -CLOCK_MAX_MINUTES, Math.min(CLOCK_MAX_MINUTES, minutes + steps * CLOCK_STEP_MINUTES));
+            minutes = Math.max(-CLOCK_MAX_MINUTES, Math.min(CLOCK_MAX_MINUTES, minutes + steps * CLOCK_STEP_MINUTES));
             return;
         }
-        besideMetres = Math.max(
-                -BESIDE_MAX_METRES, Math.min(BESIDE_MAX_METRES, besideMetres + steps * BESIDE_STEP_METRES));
+        besideMetres =
+                Math.max(-BESIDE_MAX_METRES, Math.min(BESIDE_MAX_METRES, besideMetres + steps * BESIDE_STEP_METRES));
     }
 
     private static int clockMinutes(double angleDegrees) {
@@ -388,8 +389,7 @@ public final class BanksideViewModel {
         } catch (InputException e) {
             // A name that can't be typed, which adding the reading says.
             return Place.polar(
-                    distanceMetres,
-                    session.peg().marks().get(markIndex).place().angleDegrees());
+                    distanceMetres, session.peg().marks().get(markIndex).place().angleDegrees());
         }
     }
 
@@ -407,7 +407,10 @@ public final class BanksideViewModel {
         box.textProperty().set(line());
         boolean added = box.enter();
         wrong.set(!added);
-        say(added ? "Added: " + box.echoProperty().get() + "." : box.errorProperty().get());
+        say(
+                added
+                        ? "Added: " + box.echoProperty().get() + "."
+                        : box.errorProperty().get());
         if (added) {
             bottomIndex = 0;
             plumbed.set(false);

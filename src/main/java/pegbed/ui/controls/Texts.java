@@ -8,7 +8,9 @@ public final class Texts {
 
     /** Words as the beginning of a file's name: letters and figures in lower case, with hyphens between. */
     public static String fileName(String words) {
-        return words.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]+", "-").replaceAll("^-|-$", "");
+        return words.toLowerCase(Locale.ROOT)
+                .replaceAll("[^\\p{L}\\p{N}]+", "-")
+                .replaceAll("^-|-$", "");
     }
 
     /** A number with so many decimals. */

@@ -53,8 +53,7 @@ public final class BackgroundDrawing {
     /** The drawing of a map, for the painter's thread; what was drawn before is not drawn again. */
     MapDrawing drawing(PegMap map, Findings findings, MapOptions options) {
         this.options = options;
-        MapDrawing made = drawing
-                .map(before -> before.with(map, findings, options))
+        MapDrawing made = drawing.map(before -> before.with(map, findings, options))
                 .orElseGet(() -> MapDrawing.of(map, findings, options));
         drawing = Optional.of(made);
         found = Optional.of(findings);

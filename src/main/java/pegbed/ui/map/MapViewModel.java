@@ -101,7 +101,8 @@ public final class MapViewModel {
      */
     boolean renameHeld(String name) {
         return held(Tool.MARK)
-                .filter(handle -> !session.peg().marks().get(handle.index()).name().equals(name.strip()))
+                .filter(handle ->
+                        !session.peg().marks().get(handle.index()).name().equals(name.strip()))
                 .map(handle -> tried(PlaceEdits.renameMark(handle.index(), name)))
                 .orElse(true);
     }
@@ -126,8 +127,8 @@ public final class MapViewModel {
                 .map(handle -> session.peg().marks().get(handle.index()).name())
                 .orElse(""));
         held(Tool.HAZARD)
-                .ifPresent(handle ->
-                        hazardKind.set(session.peg().hazards().get(handle.index()).kind()));
+                .ifPresent(handle -> hazardKind.set(
+                        session.peg().hazards().get(handle.index()).kind()));
     }
 
     /** What can be taken hold of with the tool in hand. */

@@ -174,7 +174,8 @@ public final class PlaceViewModel {
             case NEAR_BANK -> peg.banks().near().stream().map(BankPoint::place).toList();
             case FAR_BANK -> peg.banks().far().stream().map(BankPoint::place).toList();
             case MARK -> peg.marks().stream().map(Mark::place).toList();
-            case HAZARD -> peg.hazards().stream().map(hazard -> hazard.outline().get(0)).toList();
+            case HAZARD ->
+                peg.hazards().stream().map(hazard -> hazard.outline().get(0)).toList();
         };
         return row.index() < places.size() ? Optional.of(places.get(row.index())) : Optional.empty();
     }

@@ -72,7 +72,9 @@ public final class ReadingBoxView extends VBox {
         getChildren().addAll(nextRoom, row, echoRoom, question);
     }
 
-    /** Room that is kept from the start, so that what lies below does not move while one types; more where it is needed. */
+    /**
+     * Room that is kept from the start, so that what lies below does not move while one types; more where it is needed.
+     */
     private static Node room(Label label, String least) {
         Region lines = new Region();
         lines.getStyleClass().add(least);

@@ -171,8 +171,8 @@ public final class ShelfViewModel {
     }
 
     private void list() {
-        List<Row> now = shelf.map(all ->
-                        all.find(text.get()).stream().map(this::row).toList())
+        List<Row> now = shelf.map(
+                        all -> all.find(text.get()).stream().map(this::row).toList())
                 .orElse(List.of());
         if (!now.equals(rows)) {
             listing = true;

@@ -102,7 +102,8 @@ public final class ComparisonViewModel {
                             .map(place -> new VisitsViewModel.Changed(words.changed(place), place.middle()))
                             .toList();
                     return new Compared(
-                            words.compared(comparison) + (bothTell(found, rings) ? " " + LevelWords.WHY_TWO_FIGURES : ""),
+                            words.compared(comparison)
+                                    + (bothTell(found, rings) ? " " + LevelWords.WHY_TWO_FIGURES : ""),
                             found);
                 },
                 new BackgroundTask.Outcome<>(found -> show(found, ""), why -> show(new Compared("", List.of()), why)));
@@ -117,7 +118,8 @@ public final class ComparisonViewModel {
 
     /** Whether a comparison has been made and is shown. */
     boolean isDone() {
-        return !heading.get().isEmpty() && !heading.get().equals(COMPARING) || !error.get().isEmpty();
+        boolean compared = !heading.get().isEmpty() && !heading.get().equals(COMPARING);
+        return compared || !error.get().isEmpty();
     }
 
     /** What a comparison shows, and where the bottom differs. */

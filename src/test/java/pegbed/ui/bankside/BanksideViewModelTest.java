@@ -127,7 +127,9 @@ class BanksideViewModelTest {
         var next = desk.guide().nextProperty().get().orElseThrow().place();
         assertTrue(first.distanceTo(next) > 0.3);
         assertEquals(next.distanceMetres(), model.place().distanceMetres(), 1e-9);
-        assertTrue(model.saidProperty().get().matches("Added: .*\\. Next: .*"), model.saidProperty().get());
+        assertTrue(
+                model.saidProperty().get().matches("Added: .*\\. Next: .*"),
+                model.saidProperty().get());
         model.turn(Wheel.DIRECTION, 2);
         Place own = model.place();
         model.confirmDepth();
@@ -141,7 +143,8 @@ class BanksideViewModelTest {
         model.turn(Wheel.MARK, 1);
         assertEquals(Pegs.bare().marks().get(0).name(), shown(Wheel.MARK));
         assertEquals("at it", shown(Wheel.DIRECTION));
-        assertEquals(Pegs.bare().marks().get(0).place().angleDegrees(), model.place().angleDegrees(), 1e-9);
+        assertEquals(
+                Pegs.bare().marks().get(0).place().angleDegrees(), model.place().angleDegrees(), 1e-9);
         model.turn(Wheel.DIRECTION, 3);
         assertEquals("1.5 m right", shown(Wheel.DIRECTION));
         assertEquals(
@@ -151,7 +154,8 @@ class BanksideViewModelTest {
         Place meant = model.place();
         model.enter();
         Reading added = desk.session().peg().readings().get(0);
-        assertEquals("@" + Pegs.bare().marks().get(0).name() + "+1.5", added.typed().direction());
+        assertEquals(
+                "@" + Pegs.bare().marks().get(0).name() + "+1.5", added.typed().direction());
         assertEquals(0, meant.distanceTo(added.place()), 1e-9);
         model.turnFar(Wheel.DIRECTION, -1);
         assertEquals("0.5 m left", shown(Wheel.DIRECTION));

@@ -45,7 +45,8 @@ class TapsTest {
         List<Integer> taps = new ArrayList<>();
         for (int i = 0; i < READINGS; i++) {
             Place place = model.place();
-            double depth = Math.max(0, truth.bottom().at(place.xMetres(), place.yMetres()).depthMetres());
+            double depth = Math.max(
+                    0, truth.bottom().at(place.xMetres(), place.yMetres()).depthMetres());
             taps.add(plumb(model, (int) Math.round(depth / FeetAndInches.INCH_METRES)));
         }
         assertEquals(READINGS, desk.session().peg().readings().size());

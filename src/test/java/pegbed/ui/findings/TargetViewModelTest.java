@@ -125,7 +125,11 @@ class TargetViewModelTest {
             assertEquals(said, target.wordsProperty().get());
             assertTrue(
                     FindingWords.of(desk.session().peg())
-                            .target(desk.session().answer().shown().orElseThrow().findings())
+                            .target(desk.session()
+                                    .answer()
+                                    .shown()
+                                    .orElseThrow()
+                                    .findings())
                             .contains(said),
                     said);
         }

@@ -205,7 +205,9 @@ class ShelfViewModelTest {
                 shelf.rows().stream()
                         .map(row -> Path.of(row.file()).getFileName().toString())
                         .toList());
-        assertEquals(Path.of("cut", "tansy-cut-9.peg.json"), Path.of(shelf.rows().get(1).file()));
+        assertEquals(
+                Path.of("cut", "tansy-cut-9.peg.json"),
+                Path.of(shelf.rows().get(1).file()));
         shelf.choose(pegs);
         assertEquals("tansy-cut-9.peg.json", shelf.rows().get(1).file());
     }
