@@ -42,7 +42,11 @@ class CardCommandTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"--most-rigs,0,The number of rigs", "--most-lines,13,The number of lines", "--margins,9,left margin"})
+    @CsvSource({
+        "--most-rigs,0,--most-rigs takes a number between 1 and 12; not 0.",
+        "--most-lines,13,--most-lines takes a number between 1 and 12; not 13.",
+        "--margins,9,--margins takes a number between 0 and 6; not 9."
+    })
     void refusesWishesThatCannotBe(String option, String value, String said) {
         Ran ran = Ran.pegbed("lines", PEG, option, value);
         assertEquals(2, ran.status());

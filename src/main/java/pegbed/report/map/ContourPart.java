@@ -37,6 +37,9 @@ final class ContourPart {
     /** Stands for the banks among the levels. */
     private static final int BANK = -1;
 
+    /** Another line keeps so far from a label, points. */
+    private static final double CLEAR_POINTS = 1.5;
+
     /** The line may leave its label's middle by so much, points. */
     private static final double BEND_POINTS = 2.2;
 
@@ -181,9 +184,10 @@ final class ContourPart {
     }
 
     private boolean crossesOther(int level, LabelBox box) {
-        PreparedGeometry outline = PreparedGeometryFactory.prepare(box.outline());
+        LabelBox clear = box.grown(CLEAR_POINTS);
+        PreparedGeometry outline = PreparedGeometryFactory.prepare(clear.outline());
         @SuppressWarnings("unchecked")
-        List<LineString> near = segments.query(box.envelope());
+        List<LineString> near = segments.query(clear.envelope());
         return near.stream().anyMatch(segment -> !segment.getUserData().equals(level) && outline.intersects(segment));
     }
 }

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.HashSet;
@@ -37,6 +38,7 @@ import pegbed.report.drawing.Stroke;
 import pegbed.report.drawing.Text;
 import pegbed.report.drawing.View;
 import pegbed.report.paint.AwtLetters;
+import pegbed.storage.disk.PegFile;
 import pegbed.wording.Caution;
 
 class MapDrawingTest {
@@ -532,14 +534,16 @@ class MapDrawingTest {
     }
 
     @Test
-    void flatSpotsAreNumberedAndExplained() {
-        var map = Pegs.map(Pegs.full());
-        Findings findings = Findings.of(map, OptionalDouble.of(0.5));
+    void flatSpotsAreNumberedAndExplained() throws Exception {
+        var map = Pegs.map(
+                PegFile.read(Path.of("sample-pegs/tansy-cut-14.peg.json")).peg());
+        Findings findings = Findings.of(map, OptionalDouble.of(0.85));
         MapDrawing drawing = MapDrawing.of(map, findings, MapOptions.USUAL);
         int shown = FindingPart.numbered(findings, Ground.of(map)).size();
+        assertTrue(shown > 0);
         Drawing sheet = sheet(drawing);
         assertEquals(shown, sheet.of(Role.FLAT_NUMBER).size());
-        assertTrue(words(sheet, Role.LEGEND_HEADING).stream().anyMatch(words -> words.startsWith("Flat at 1 ft 8 in")));
+        assertTrue(words(sheet, Role.LEGEND_HEADING).stream().anyMatch(words -> words.startsWith("Flat at 2 ft 9 in")));
         for (int i = 1; i <= shown; i++) {
             assertTrue(words(sheet, Role.FLAT_NUMBER).contains(Integer.toString(i)));
         }
