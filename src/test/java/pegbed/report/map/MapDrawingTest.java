@@ -543,7 +543,7 @@ class MapDrawingTest {
         assertTrue(shown > 0);
         Drawing sheet = sheet(drawing);
         assertEquals(shown, sheet.of(Role.FLAT_NUMBER).size());
-        assertTrue(words(sheet, Role.LEGEND_HEADING).stream().anyMatch(words -> words.startsWith("Flat at 2 ft 9 in")));
+        assertTrue(words(sheet, Role.LEGEND_HEADING).stream().anyMatch(words -> words.startsWith("Flat at 2 ft 9")));
         for (int i = 1; i <= shown; i++) {
             assertTrue(words(sheet, Role.FLAT_NUMBER).contains(Integer.toString(i)));
         }
