@@ -1,0 +1,18 @@
+package pegbed.ui.app;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.io.IOException;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import pegbed.model.InputException;
+
+/** The short form of {@link WindowUse}. */
+@Tag("window")
+class WindowUseTest extends InScenes {
+    @Test
+    void nothingGrowsWithUse() throws InputException, IOException {
+        WindowUse.Result result = WindowUse.run(scenes, folder, 300);
+        assertEquals("", result.grown(), result::toString);
+    }
+}
