@@ -8,8 +8,10 @@ import java.nio.file.Path;
 import java.util.List;
 import javafx.scene.Node;
 import javafx.scene.Parent;
-import pegbed.model.InputException;
+import javax.management.JMException;
+import javax.management.ObjectName;
 import pegbed.model.Peg;
+import pegbed.session.Pegs;
 
 /**
  * Hours of use of one window: readings added and undone, the tabs one after the other, both themes, visits begun and
@@ -21,8 +23,11 @@ public final class WindowUse {
     private static final List<String> TABS =
             List.of("tab-plan", "tab-readings", "tab-visits", "tab-place", "tab-findings");
 
+    /** Pictures of letters are kept up to so many bytes, by which the heap differs from one moment to another. */
+    private static final long LETTERS_BYTES = 16_000_000;
+
     /** Readings after which every kind of use has come once. */
-    private static final int ROUND = 60;
+    private static final int ROUND = 20;
 
     private final Scenes scenes;
     private final Peg peg;
@@ -38,9 +43,10 @@ public final class WindowUse {
      * @param heapBytes the heap in use, when what nobody needs is thrown away
      * @param handles open files, pipes and sockets of the process; 0 on a system that does not count them
      * @param nodes nodes of the scene
+     * @param controls how many controls and panes are alive, in the scene or out of it
      * @param threads live threads
      */
-    record Held(long heapBytes, long handles, int nodes, int threads) {}
+    record Held(long heapBytes, long handles, int nodes, long controls, int threads) {}
 
     /**
      * What came of it.
@@ -53,9 +59,10 @@ public final class WindowUse {
         /** What has grown by more than a window at rest varies by, in words; empty if nothing has. */
         String grown() {
             StringBuilder words = new StringBuilder();
-            add(words, "heap bytes", early.heapBytes(), end.heapBytes(), 4_000_000);
+            add(words, "heap bytes", early.heapBytes(), end.heapBytes(), LETTERS_BYTES + 4_000_000);
             add(words, "handles", early.handles(), end.handles(), 3);
             add(words, "nodes", early.nodes(), end.nodes(), 20);
+            add(words, "controls", early.controls(), end.controls(), 40);
             add(words, "threads", early.threads(), end.threads(), 3);
             return words.toString();
         }
@@ -83,11 +90,11 @@ public final class WindowUse {
      * Uses a window, which it opens.
      *
      * @param folder for the card's files
-     * @param readings how many are added and undone; at least five rounds of {@value #ROUND}
+     * @param readings how many are added and undone; at least five times {@value #ROUND}
      */
-    static Result run(Scenes scenes, Path folder, int readings) throws InputException, IOException {
+    static Result run(Scenes scenes, Path folder, int readings) throws IOException {
         Files.createDirectories(folder);
-        Peg peg = SamplePegFiles.first();
+        Peg peg = Pegs.plumbed(12);
         scenes.open(peg);
         WindowUse use = new WindowUse(scenes, peg);
         int early = readings / 5 / ROUND * ROUND;
@@ -107,15 +114,11 @@ public final class WindowUse {
             scenes.tab(TABS.get(i / 5 % TABS.size()));
         }
         switch (i % ROUND) {
-            case 7, 37 -> theme();
+            case 3, 13 -> theme();
+            case 6 -> target(i);
+            case 9 -> largeButtons();
             case 12 -> visit();
-            case 18 -> sheet(scenes.frame()::showCard);
-            case 24 -> sheet(scenes.frame()::showShelf);
-            case 30 -> sheet(scenes.frame()::showRigs);
-            case 36 -> largeButtons();
-            case 42 -> sheet(scenes.frame()::newPeg);
-            case 48 -> target(i);
-            case 54 -> sheet(scenes.frame()::showCautions);
+            case 18 -> sheets();
             default -> {}
         }
     }
@@ -156,13 +159,21 @@ public final class WindowUse {
         if (scenes.peg().visits().size() != peg.visits().size() + 1) {
             throw new AssertionError(scenes.desk().visits().errorProperty().get());
         }
-        scenes.waitForAnswers();
+        scenes.settle();
         undo();
     }
 
-    private void sheet(Runnable open) {
+    private void sheets() {
         scenes.waitForAnswers();
         scenes.waitUntil(() -> scenes.desk().plan().planProperty().get().isPresent());
+        sheet(scenes.frame()::showCard);
+        sheet(scenes.frame()::showShelf);
+        sheet(scenes.frame()::showRigs);
+        sheet(scenes.frame()::newPeg);
+        sheet(scenes.frame()::showCautions);
+    }
+
+    private void sheet(Runnable open) {
         scenes.on(open);
         scenes.settle();
         if (scenes.<Sheets>find(".sheets").getChildren().size() != 1) {
@@ -181,7 +192,7 @@ public final class WindowUse {
 
     private void target(int i) {
         scenes.on(() -> scenes.desk().target().metresProperty().set(0.6 + i % 300 / 1000.0));
-        scenes.waitForAnswers();
+        scenes.settle();
         undo();
     }
 
@@ -193,7 +204,35 @@ public final class WindowUse {
         int[] nodes = new int[1];
         scenes.on(() -> nodes[0] = nodes(scenes.scene().getRoot()));
         return new Held(
-                heap(), handles(), nodes[0], ManagementFactory.getThreadMXBean().getThreadCount());
+                heap(),
+                handles(),
+                nodes[0],
+                controls(),
+                ManagementFactory.getThreadMXBean().getThreadCount());
+    }
+
+    /** By the collector's own count of what is alive. */
+    private static long controls() {
+        try {
+            Object histogram = ManagementFactory.getPlatformMBeanServer()
+                    .invoke(
+                            new ObjectName("com.sun.management:type=DiagnosticCommand"),
+                            "gcClassHistogram",
+                            new Object[] {new String[0]},
+                            new String[] {String[].class.getName()});
+            return histogram.toString().lines().mapToLong(WindowUse::controls).sum();
+        } catch (JMException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    /** How many are alive by one line of the histogram: rank, instances, bytes, class. */
+    private static long controls(String line) {
+        String[] columns = line.strip().split("\\s+");
+        boolean counts = columns.length > 3
+                && (columns[3].matches("javafx\\.scene\\.(control|layout)\\.[A-Za-z]+(Field|Box|Button|Label|Pane|Area)")
+                        || columns[3].matches("pegbed\\.ui\\.[a-z.]+[A-Za-z]*(View|Sheet|Model|Pane)"));
+        return counts ? Long.parseLong(columns[1]) : 0;
     }
 
     /** Between collections the toolkit gets time to let go of what it holds by weak references. */

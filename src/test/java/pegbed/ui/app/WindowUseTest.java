@@ -5,14 +5,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.io.IOException;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
-import pegbed.model.InputException;
 
 /** The short form of {@link WindowUse}. */
 @Tag("window")
 class WindowUseTest extends InScenes {
     @Test
-    void nothingGrowsWithUse() throws InputException, IOException {
-        WindowUse.Result result = WindowUse.run(scenes, folder, 300);
+    void nothingGrowsWithUse() throws IOException {
+        WindowUse.Result result = WindowUse.run(scenes, folder, 100);
         assertEquals("", result.grown(), result::toString);
     }
 }
