@@ -6,15 +6,16 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import pegbed.cli.output.Output;
+import pegbed.cli.output.Progress;
 import pegbed.findings.PegMap;
 import pegbed.model.InputException;
-import pegbed.model.Monitor;
 import pegbed.model.Peg;
 import pegbed.notation.Entry;
 import pegbed.notation.Line;
 import pegbed.notation.LineBounds;
 import pegbed.notation.Notation;
 import pegbed.surface.BottomModel;
+import pegbed.surface.posterior.ReadingCheck;
 import pegbed.surface.survey.Survey;
 import pegbed.wording.MapWords;
 import pegbed.wording.TypedLineWords;
@@ -70,7 +71,11 @@ final class AddCommand implements Callable<Integer> {
             return;
         }
         MapWords words = MapWords.of(peg);
-        BottomModel.fit(Survey.of(peg), Monitor.NONE).readings().stream()
+        Progress progress = new Progress(output.err());
+        List<ReadingCheck> checks = BottomModel.fit(Survey.of(peg), progress.of("Added; looking for what the others contradict"))
+                .readings();
+        progress.end();
+        checks.stream()
                 .filter(check -> check.sounding() >= all - readings && check.sounding() < all)
                 .filter(check -> check.wrongProbability() > PegMap.SUSPICIOUS)
                 .forEach(check -> output.err().println("Warning: " + words.suspiciousAsTyped(check)));

@@ -5,8 +5,8 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import pegbed.cli.output.Output;
+import pegbed.cli.output.Progress;
 import pegbed.model.InputException;
-import pegbed.model.Monitor;
 import pegbed.model.Peg;
 import pegbed.visits.VisitComparison;
 import pegbed.wording.LevelWords;
@@ -40,7 +40,9 @@ final class CompareCommand implements Callable<Integer> {
     public Integer call() throws InputException {
         Peg peg = PegArgument.look(path, output.err()).peg();
         int later = to == 0 ? peg.visits().size() : to;
-        VisitComparison comparison = VisitComparison.of(peg, from - 1, later - 1, Monitor.NONE);
+        Progress progress = new Progress(output.err());
+        VisitComparison comparison = VisitComparison.of(peg, from - 1, later - 1, progress.of("Comparing the visits"));
+        progress.end();
         LevelWords words = new LevelWords(peg);
         if (output.json()) {
             ObjectNode root = output.object();

@@ -7,9 +7,9 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import pegbed.cli.output.Output;
+import pegbed.cli.output.Progress;
 import pegbed.geometry.PegWater;
 import pegbed.model.InputException;
-import pegbed.model.Monitor;
 import pegbed.model.Peg;
 import pegbed.model.Place;
 import pegbed.storage.table.PointsTable;
@@ -74,7 +74,12 @@ final class DepthsCommand implements Callable<Integer> {
         PointsTable table = PointsTable.read(points);
         Peg peg = PegArgument.look(path, output.err()).peg();
         PegWater water = PegWater.of(peg);
-        FittedBottom bottom = BottomModel.fit(Survey.of(peg, water), others.of(path, peg, output.err()), Monitor.NONE);
+        Progress progress = new Progress(output.err());
+        FittedBottom bottom = BottomModel.fit(
+                Survey.of(peg, water),
+                others.of(path, peg, output.err()),
+                progress.of("Fitting the bottom"));
+        progress.end();
         if (!output.json()) {
             // The table is for machines too, so that this is said beside it.
             MapWords.neighbours(bottom, peg).ifPresent(output.err()::println);

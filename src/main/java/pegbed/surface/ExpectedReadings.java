@@ -31,7 +31,14 @@ final class ExpectedReadings {
 
     private final int count;
     private final int[] visit;
-    /** Covariance of the bottom at each reading and then of each visit's level, given the others. */
+    /** The visits whose levels are held: those left out, and those asked about. */
+    private final int[] held;
+    /** Where the level of a visit stands behind the readings; below 0 where it is not held. */
+    private final int[] part;
+    /**
+     * Covariance of the bottom at each reading and then of each level held, given the others; 0 between the levels of
+     * two visits that are only asked about, between which nothing is asked.
+     */
     private final double[][] solved;
     /** Factors on the standard deviations of the same. */
     private final double[] factor;
@@ -39,7 +46,8 @@ final class ExpectedReadings {
     private final double[] noise;
     private final double[] calibratedNoise;
 
-    private ExpectedReadings(FittedBottom bottom, IntPredicate visits, List<Sounding> planned) {
+    private ExpectedReadings(
+            FittedBottom bottom, IntPredicate visits, IntPredicate against, List<Sounding> planned) {
         Observations o = bottom.fits().get(0).observations();
         List<Sounding> soundings = bottom.survey().soundings();
         left = IntStream.range(0, o.real).filter(i -> visits.test(o.visit(i))).toArray();
@@ -54,21 +62,31 @@ final class ExpectedReadings {
             y[i] = taken ? o.places.y[left[i]] : plan.yMetres();
             visit[i] = taken ? o.visit(left[i]) : plan.visit();
         }
-        int parts = count + bottom.survey().levels().visits();
+        int all = bottom.survey().levels().visits();
+        held = IntStream.range(0, all).filter(visits.or(against)).toArray();
+        part = new int[all];
+        Arrays.fill(part, -1);
+        for (int h = 0; h < held.length; h++) {
+            part[held[h]] = count + h;
+        }
+        int parts = count + held.length;
         double[] mean = new double[parts];
         solved = new double[parts][parts];
         for (int s : bottom.counting()) {
-            add(bottom.fits().get(s), bottom.weight(s), mean);
+            add(bottom.fits().get(s), bottom.weight(s), visits, mean);
         }
         for (int a = 0; a < parts; a++) {
+            boolean askedOnly = a >= count && !visits.test(held[a - count]);
             for (int b = 0; b < parts; b++) {
-                solved[a][b] -= mean[a] * mean[b];
+                if (!askedOnly || b < count || a == b || visits.test(held[b - count])) {
+                    solved[a][b] -= mean[a] * mean[b];
+                }
             }
         }
         difference = new double[left.length];
         for (int i = 0; i < left.length; i++) {
             double read = o.mean[left[i]] + o.residual[left[i]];
-            difference[i] = read - mean[i] - mean[count + visit[i]];
+            difference[i] = read - mean[i] - mean[part[visit[i]]];
         }
         factor = new double[parts];
         Arrays.fill(factor, 1);
@@ -89,7 +107,7 @@ final class ExpectedReadings {
      * Adds what one structure expects: its means and, to what is solved, its second moments, times its weight. The
      * means are those of the bottom at the banks' own level, then of each visit's level.
      */
-    private void add(StructureFit fit, double weight, double[] mean) {
+    private void add(StructureFit fit, double weight, IntPredicate visits, double[] mean) {
         Observations o = fit.observations();
         int[] rest = IntStream.range(0, o.count)
                 .filter(i -> Arrays.binarySearch(left, i) < 0)
@@ -113,21 +131,25 @@ final class ExpectedReadings {
             others.whiten(bed);
             whitened[i] = bed;
         }
-        for (int v = 0; v < levels.visits(); v++) {
+        for (int v : held) {
             double[] all = o.levelCovariances(v);
             double[] level = Arrays.stream(rest).mapToDouble(j -> all[j]).toArray();
-            own[count + v] = levels.mean(v) + GaussianProcess.dot(level, others.alpha());
+            own[part[v]] = levels.mean(v) + GaussianProcess.dot(level, others.alpha());
             others.whiten(level);
-            whitened[count + v] = level;
+            whitened[part[v]] = level;
         }
         for (int a = 0; a < whitened.length; a++) {
             mean[a] += weight * own[a];
+            boolean askedOnly = a >= count && !visits.test(held[a - count]);
             for (int b = 0; b <= a; b++) {
+                if (askedOnly && b >= count && b < a && !visits.test(held[b - count])) {
+                    continue;
+                }
                 double prior = 0;
                 if (a < count) {
                     prior = fit.covariance().between(places, a, places, b) - shown;
                 } else if (b >= count) {
-                    prior = levels.covariance(a - count, b - count);
+                    prior = levels.covariance(held[a - count], held[b - count]);
                 }
                 double second = others.covariance(prior, whitened[a], whitened[b], a < count ? 1 : 0, b < count ? 1 : 0)
                         + own[a] * own[b];
@@ -145,12 +167,17 @@ final class ExpectedReadings {
      * @param visits whose readings are left out, by their indices
      */
     static ExpectedReadings of(FittedBottom bottom, IntPredicate visits) {
-        return new ExpectedReadings(bottom, visits, List.of());
+        return of(bottom, visits, visit -> false, List.of());
     }
 
-    /** The same with further readings that are planned at those visits. */
-    static ExpectedReadings of(FittedBottom bottom, IntPredicate visits, List<Sounding> planned) {
-        return new ExpectedReadings(bottom, visits, planned);
+    /**
+     * The same with further readings that are planned at those visits.
+     *
+     * @param against the visits against whose levels that of one left out will be asked
+     */
+    static ExpectedReadings of(
+            FittedBottom bottom, IntPredicate visits, IntPredicate against, List<Sounding> planned) {
+        return new ExpectedReadings(bottom, visits, against, planned);
     }
 
     private static GaussianProcess others(StructureFit fit, int[] rest) {
@@ -182,19 +209,20 @@ final class ExpectedReadings {
 
     /**
      * Calibrated standard deviation of how much higher the water stood at one visit than at another, metres, once the
-     * readings left out and those planned are known.
+     * readings left out and those planned are known. One of the two is left out here, the other is too or was named as
+     * one to be asked about.
      *
      * <p>The estimate is the solve's, t·(y − ŷ) with t = Q⁻¹q its weights; its error is what those weights make of the
      * errors of bottom, levels and readings, and the variance of that is computed with the calibrated doubt.
      */
     double levelSd(int of, int against) {
         double[] error = new double[solved.length];
-        error[count + of] += 1;
-        error[count + against] -= 1;
+        error[part[of]] += 1;
+        error[part[against]] -= 1;
         double[] with = new double[count];
         for (int i = 0; i < count; i++) {
-            for (int part : new int[] {i, count + visit[i]}) {
-                with[i] += solved[part][count + of] - solved[part][count + against];
+            for (int seen : new int[] {i, part[visit[i]]}) {
+                with[i] += solved[seen][part[of]] - solved[seen][part[against]];
             }
         }
         GaussianProcess weigh = new GaussianProcess(solvedCovariance(), with, false);
@@ -202,11 +230,13 @@ final class ExpectedReadings {
         for (int i = 0; i < count; i++) {
             double weight = weigh.alpha()[i];
             error[i] -= weight;
-            error[count + visit[i]] -= weight;
+            error[part[visit[i]]] -= weight;
             variance += weight * weight * calibratedNoise[i];
         }
-        for (int a = 0; a < error.length; a++) {
-            for (int b = 0; b < error.length; b++) {
+        int[] erring =
+                IntStream.range(0, error.length).filter(a -> error[a] != 0).toArray();
+        for (int a : erring) {
+            for (int b : erring) {
                 variance += error[a] * calibrated(a, b) * error[b];
             }
         }
@@ -221,15 +251,15 @@ final class ExpectedReadings {
     /** Covariance of what two readings see, bottom and level, with the calibrated doubt, square metres. */
     double calibratedCovariance(int i, int j) {
         return calibrated(i, j)
-                + calibrated(i, count + visit[j])
-                + calibrated(count + visit[i], j)
-                + calibrated(count + visit[i], count + visit[j]);
+                + calibrated(i, part[visit[j]])
+                + calibrated(part[visit[i]], j)
+                + calibrated(part[visit[i]], part[visit[j]]);
     }
 
     /** Covariance of what a reading sees with how much higher the water stood at one visit than at another. */
     double calibratedWithLevel(int i, int of, int against) {
-        double withOf = calibrated(i, count + of) + calibrated(count + visit[i], count + of);
-        return withOf - calibrated(i, count + against) - calibrated(count + visit[i], count + against);
+        double withOf = calibrated(i, part[of]) + calibrated(part[visit[i]], part[of]);
+        return withOf - calibrated(i, part[against]) - calibrated(part[visit[i]], part[against]);
     }
 
     /** Variance of a reading about what it sees, calibrated, square metres. */
@@ -258,9 +288,9 @@ final class ExpectedReadings {
     private double[] solvedCovariance() {
         double[] k = new double[count * count];
         for (int i = 0; i < count; i++) {
-            int vi = count + visit[i];
+            int vi = part[visit[i]];
             for (int j = 0; j < count; j++) {
-                int vj = count + visit[j];
+                int vj = part[visit[j]];
                 k[i * count + j] =
                         solved[i][j] + solved[i][vj] + solved[vi][j] + solved[vi][vj] + (i == j ? noise[i] : 0);
             }

@@ -200,7 +200,7 @@ public final class FittedBottom {
     /** How the water of the latest visit, where that is shown, stands to that of every earlier one. */
     public List<VisitLevel> levels() {
         int latest = survey.levels().visits() - 1;
-        ExpectedReadings expected = ExpectedReadings.of(this, visit -> visit == latest);
+        ExpectedReadings expected = ExpectedReadings.of(this, visit -> visit == latest, visit -> true, List.of());
         return IntStream.range(0, latest)
                 .mapToObj(against -> level(latest, against, expected))
                 .toList();
@@ -209,19 +209,28 @@ public final class FittedBottom {
     /** How the water of one visit stands to that of another, from all readings and board measures. */
     public VisitLevel level(int of, int against) {
         int later = Math.max(of, against);
-        return level(of, against, ExpectedReadings.of(this, visit -> visit == later));
+        return level(
+                of,
+                against,
+                ExpectedReadings.of(
+                        this, visit -> visit == later, visit -> visit == of || visit == against, List.of()));
     }
 
-    private VisitLevel level(int of, int against, ExpectedReadings later) {
+    /** By how much the water of one visit stood higher than that of another, metres. */
+    public double higher(int of, int against) {
         double higher = 0;
         for (int s : counting()) {
             higher += weights[s] * fits.get(s).higher(of, against);
         }
+        return higher;
+    }
+
+    private VisitLevel level(int of, int against, ExpectedReadings later) {
         long readings = survey.soundings().stream()
                 .filter(s -> s.visit() == against && s.isUsed())
                 .count();
         double sd = of == against ? 0 : later.levelSd(of, against);
-        return new VisitLevel(against, higher, sd, (int) readings);
+        return new VisitLevel(against, higher(of, against), sd, (int) readings);
     }
 
     /** The observation that a sounding of the survey is; empty where it was not used, or where many were averaged. */

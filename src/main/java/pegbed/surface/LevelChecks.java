@@ -33,7 +33,7 @@ public final class LevelChecks {
         this.visit = visit;
         this.candidates = candidates;
         int shown = bottom.survey().shown();
-        ExpectedReadings expected = ExpectedReadings.of(bottom, v -> v == shown, candidates);
+        ExpectedReadings expected = ExpectedReadings.of(bottom, v -> v == shown, v -> v == visit, candidates);
         int n = expected.count();
         taken = n - candidates.size();
         seen = new double[n][n];
@@ -101,7 +101,8 @@ public final class LevelChecks {
                     best,
                     Math.sqrt(Math.max(0, seen[taken + best][taken + best])),
                     Math.hypot(slopes[best].dx(), slopes[best].dy()),
-                    ExpectedReadings.of(bottom, v -> v == shown, planned).levelSd(shown, visit)));
+                    ExpectedReadings.of(bottom, v -> v == shown, v -> v == visit, planned)
+                            .levelSd(shown, visit)));
             take(taken + best);
             for (int i = 0; i < out.length; i++) {
                 out[i] |= i == best || apart(i, best) < apartMetres;

@@ -44,6 +44,7 @@ public final class SteepnessDoubt {
 
     /** Covariance of the bottom at places with calibrated doubt, square metres. */
     public static double[][] covariance(FittedBottom bottom, List<Sounding> places) {
-        return ExpectedReadings.of(bottom, visit -> false, places).calibratedBottom();
+        return ExpectedReadings.of(bottom, visit -> false, visit -> false, places)
+                .calibratedBottom();
     }
 }

@@ -48,11 +48,18 @@ public final class LevelWords {
 
     /** How one water stands to another in few words: {@code 3 in higher, give or take ¾ in}. */
     public String stands(VisitLevel level) {
-        double higher = level.higherMetres();
-        String how = isSame(higher)
+        return how(level.higherMetres()) + ", give or take " + quantities.depthToQuarterInch(level.sdMetres());
+    }
+
+    /**
+     * How one water stands to another, without how well that is known: {@code 3 in higher}.
+     *
+     * @param metres by how much it stands higher, metres
+     */
+    public String how(double metres) {
+        return isSame(metres)
                 ? "as high"
-                : quantities.depthToHalfInch(Math.abs(higher)) + (higher > 0 ? " higher" : " lower");
-        return how + ", give or take " + quantities.depthToQuarterInch(level.sdMetres());
+                : quantities.depthToHalfInch(Math.abs(metres)) + (metres > 0 ? " higher" : " lower");
     }
 
     /** What is shown as nothing is not called higher or lower. */

@@ -7,6 +7,7 @@ import java.util.Map;
 import javafx.collections.ListChangeListener;
 import javafx.collections.MapChangeListener;
 import javafx.collections.WeakListChangeListener;
+import javafx.collections.WeakMapChangeListener;
 import javafx.css.PseudoClass;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -50,7 +51,9 @@ public final class RigsSheet {
     private final VBox content = new VBox(10);
     private final Label message;
     private final List<Map<Cell, TextField>> fields = new ArrayList<>();
+    // Rows live longer than the sheet, so that they hold its listeners weakly, and the sheet holds them itself.
     private final ListChangeListener<RigRow> onRows = change -> fill();
+    private final List<MapChangeListener<Cell, String>> onErrors = new ArrayList<>();
 
     public RigsSheet(RigsViewModel model) {
         this.model = model;
@@ -137,6 +140,7 @@ public final class RigsSheet {
     private void fill() {
         grid.getChildren().clear();
         fields.clear();
+        onErrors.clear();
         for (int column = 0; column < HEADS.size(); column++) {
             Label head = new Label(HEADS.get(column));
             head.getStyleClass().add("heading");
@@ -195,8 +199,10 @@ public final class RigsSheet {
             }
         });
         field.pseudoClassStateChanged(WRONG, row.errors().containsKey(cell));
-        row.errors().addListener((MapChangeListener<Cell, String>)
-                change -> field.pseudoClassStateChanged(WRONG, row.errors().containsKey(cell)));
+        MapChangeListener<Cell, String> onError =
+                change -> field.pseudoClassStateChanged(WRONG, row.errors().containsKey(cell));
+        onErrors.add(onError);
+        row.errors().addListener(new WeakMapChangeListener<>(onError));
         return field;
     }
 

@@ -18,6 +18,9 @@ import pegbed.wording.LevelWords;
 
 /** Puts levels into words off the owner's thread; only the newest question is answered. */
 final class LevelDescriber {
+    /** Of so many visits, the latest, the list states how well their level is known. */
+    static final int VISITS_WITH_DOUBT = 12;
+
     private final BackgroundTask describing;
     private final LevelByReadings steps = new LevelByReadings();
 
@@ -68,7 +71,7 @@ final class LevelDescriber {
                 .map(change -> new VisitsViewModel.Changed(
                         words.change(change), new Place(change.xMetres(), change.yMetres())))
                 .toList();
-        return new Description(level(answer, words), rows(map, words), checks, steps(map, words, monitor), changes);
+        return new Description(level(answer, words), rows(map, words, monitor), checks, steps(map, words, monitor), changes);
     }
 
     private static String level(LevelAnswer answer, LevelWords words) {
@@ -83,13 +86,19 @@ final class LevelDescriber {
                 + (answer.against().isPresent() && answer.checks().isEmpty() ? " " + LevelWords.KNOWN_WELL : "");
     }
 
-    private static List<String> rows(PegMap map, LevelWords words) {
+    /** Doubts are worked out for the latest visits only: each takes a solve of its own, and a list is to be there soon. */
+    private static List<String> rows(PegMap map, LevelWords words, Monitor monitor) {
+        int visits = map.peg().visits().size();
         List<String> rows = new ArrayList<>();
-        for (int v = 0; v < map.peg().visits().size(); v++) {
-            rows.add(
-                    v == 0
-                            ? "the level of the first"
-                            : words.stands(map.bottom().level(v, 0)));
+        for (int v = 0; v < visits; v++) {
+            monitor.check();
+            if (v == 0) {
+                rows.add("the level of the first");
+            } else if (v >= visits - VISITS_WITH_DOUBT) {
+                rows.add(words.stands(map.bottom().level(v, 0)));
+            } else {
+                rows.add(words.how(map.bottom().higher(v, 0)));
+            }
         }
         return rows;
     }
