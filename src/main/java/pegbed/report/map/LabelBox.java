@@ -35,6 +35,10 @@ record LabelBox(double x, double y, double width, double height, double turnDegr
 
     /** Whether the two share more than their rims. Two rectangles lie apart if a side of one of them parts them. */
     boolean overlaps(LabelBox other) {
+        if (turnDegrees == 0 && other.turnDegrees == 0) {
+            return Math.abs(other.x - x) < (width + other.width) / 2 - 1e-9
+                    && Math.abs(other.y - y) < (height + other.height) / 2 - 1e-9;
+        }
         return !apartAlong(turnDegrees, other)
                 && !apartAlong(turnDegrees + 90, other)
                 && !apartAlong(other.turnDegrees, other)
@@ -61,6 +65,14 @@ record LabelBox(double x, double y, double width, double height, double turnDegr
      * @return where the line enters and leaves, as shares of it, 0 at its start; empty if it passes by
      */
     Optional<double[]> inside(double x0, double y0, double x1, double y1) {
+        // Most lines pass far off: no corner is farther from the middle than this.
+        double far = (width + height) / 2;
+        if (Math.min(x0, x1) > x + far
+                || Math.max(x0, x1) < x - far
+                || Math.min(y0, y1) > y + far
+                || Math.max(y0, y1) < y - far) {
+            return Optional.empty();
+        }
         double cos = Math.cos(Math.toRadians(turnDegrees));
         double sin = Math.sin(Math.toRadians(turnDegrees));
         double across = (x0 - x) * cos + (y0 - y) * sin;

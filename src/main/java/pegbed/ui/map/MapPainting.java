@@ -46,7 +46,8 @@ final class MapPainting {
      * @param showAll whether all of the water is wanted; of the view, only its size counts then
      * @param theme colours and pens
      * @param pixelsPerPoint pixels of the screen for a point
-     * @param whole whether letters are placed again about the findings, even where nothing else is new
+     * @param whole whether letters are placed again about the findings and the next place, even where nothing else is
+     *     new
      */
     record Wish(
             PegMap map,
@@ -62,14 +63,16 @@ final class MapPainting {
             boolean whole) {
         /** Whether letters that were placed about the answers of one stand right about those of the other. */
         boolean sameAnswers(Wish other) {
-            return findings == other.findings && plan.equals(other.plan) && layers.equals(other.layers);
+            return findings == other.findings
+                    && plan.equals(other.plan)
+                    && layers.equals(other.layers)
+                    && next.equals(other.next);
         }
 
         boolean sameGround(Wish other) {
             return map.differsInWishesOnly(other.map)
                     && without(QUICK).equals(other.without(QUICK))
                     && joinedUp == other.joinedUp
-                    && next.equals(other.next)
                     && showAll == other.showAll
                     && (showAll ? sameSize(other.view) : view.equals(other.view))
                     && theme == other.theme

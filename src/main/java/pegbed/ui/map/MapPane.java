@@ -79,7 +79,7 @@ public final class MapPane extends Region {
 
     private final BooleanProperty joinedUp = new SimpleBooleanProperty(false);
     private final MapLegend legend = new MapLegend();
-    /** Letters and soundings are placed again about the findings once these hold still. */
+    /** Letters and soundings are placed again about the findings and the next place once these hold still. */
     private final PauseTransition calm = new PauseTransition(Duration.millis(CALM_MILLISECONDS));
 
     private Optional<Place> courseStart = Optional.empty();
@@ -356,7 +356,7 @@ public final class MapPane extends Region {
         calm.playFromStart();
     }
 
-    /** @param whole whether the picture is painted again even where only the findings differ */
+    /** @param whole whether the picture is painted again even where only the findings or the next place differ */
     private void wish(boolean whole) {
         Optional<Answer.Ready> shown = findings.pictureProperty().get();
         if (shown.isEmpty()) {

@@ -38,6 +38,8 @@ public final class ProfileView extends VBox {
         Controls.tip(title, model.slopesProperty());
         HBox.setHgrow(slopes, Priority.ALWAYS);
         slopes.setMaxWidth(Double.MAX_VALUE);
+        // Takes the room that the title and the key leave, and no more.
+        slopes.setPrefWidth(0);
         Button pointer = Controls.button(
                 "follow-pointer",
                 "Follow pointer",

@@ -45,7 +45,8 @@ final class ComparisonView extends VBox {
                         compare,
                         Controls.message("compare-heading", "plain", model.headingProperty()),
                         Controls.message("compare-error", "error-words", model.errorProperty()),
-                        places);
+                        places,
+                        Controls.message("compare-note", "quiet", model.noteProperty()));
         getStyleClass().add("comparison");
         Controls.shownWhile(this, Bindings.size(model.visits()).greaterThan(1));
     }

@@ -32,6 +32,7 @@ public final class ComparisonViewModel {
     private final ObservableList<String> visits = FXCollections.observableArrayList();
     private final ObservableList<VisitsViewModel.Changed> places = FXCollections.observableArrayList();
     private final ReadOnlyStringWrapper heading = new ReadOnlyStringWrapper("");
+    private final ReadOnlyStringWrapper note = new ReadOnlyStringWrapper("");
     private final ReadOnlyStringWrapper error = new ReadOnlyStringWrapper("");
     private Peg seen;
     private Peg shown = Peg.EMPTY;
@@ -69,6 +70,11 @@ public final class ComparisonViewModel {
         return heading.getReadOnlyProperty();
     }
 
+    /** Why the map tells another figure for a place that was found; empty where it does not. */
+    public ReadOnlyStringProperty noteProperty() {
+        return note.getReadOnlyProperty();
+    }
+
     /** Why the visits can't be compared, one sentence; empty if nothing is wrong. */
     public ReadOnlyStringProperty errorProperty() {
         return error.getReadOnlyProperty();
@@ -102,11 +108,11 @@ public final class ComparisonViewModel {
                             .map(place -> new VisitsViewModel.Changed(words.changed(place), place.middle()))
                             .toList();
                     return new Compared(
-                            words.compared(comparison)
-                                    + (bothTell(found, rings) ? " " + LevelWords.WHY_TWO_FIGURES : ""),
-                            found);
+                            words.compared(comparison),
+                            found,
+                            bothTell(found, rings) ? LevelWords.WHY_TWO_FIGURES : "");
                 },
-                new BackgroundTask.Outcome<>(found -> show(found, ""), why -> show(new Compared("", List.of()), why)));
+                new BackgroundTask.Outcome<>(found -> show(found, ""), why -> show(new Compared("", List.of(), ""), why)));
     }
 
     private static boolean bothTell(List<VisitsViewModel.Changed> found, List<BottomChange> rings) {
@@ -122,12 +128,13 @@ public final class ComparisonViewModel {
         return compared || !error.get().isEmpty();
     }
 
-    /** What a comparison shows, and where the bottom differs. */
-    private record Compared(String words, List<VisitsViewModel.Changed> places) {}
+    /** What a comparison shows, where the bottom differs, and why the map tells other figures. */
+    private record Compared(String words, List<VisitsViewModel.Changed> places, String note) {}
 
     private void show(Compared compared, String why) {
         heading.set(compared.words());
         places.setAll(compared.places());
+        note.set(compared.note());
         error.set(why);
     }
 
@@ -135,6 +142,7 @@ public final class ComparisonViewModel {
     private void clear() {
         comparing.cancel();
         heading.set("");
+        note.set("");
         error.set("");
         places.clear();
     }

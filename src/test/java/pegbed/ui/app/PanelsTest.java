@@ -89,6 +89,17 @@ class PanelsTest extends InScenes {
     }
 
     @Test
+    void theProfileSaysWhichWayItGoesHoweverManySlopesItMeets() {
+        scenes.on(() -> scenes.desk().map().point(Place.polar(9.4, 14)));
+        scenes.waitUntil(() -> scenes.<Label>find("#slopes").getText().length() > 100);
+        scenes.settle();
+        scenes.on(() -> scenes.frame().layout());
+        Label title = scenes.find("#profile-title");
+        assertTrue(title.getText().startsWith("Bottom 14° right"), title.getText());
+        assertTrue(title.getWidth() >= title.prefWidth(-1) - 1, title.getWidth() + " points");
+    }
+
+    @Test
     void whatBecameOfTheCardStandsAboveItsButtons() {
         scenes.waitUntil(() -> scenes.desk().plan().planProperty().get().isPresent());
         scenes.resize(1024, 600);
