@@ -1,5 +1,6 @@
 package pegbed.ui.app;
 
+import com.sun.management.HotSpotDiagnosticMXBean;
 import com.sun.management.UnixOperatingSystemMXBean;
 import java.io.IOException;
 import java.lang.management.ManagementFactory;
@@ -17,7 +18,8 @@ import pegbed.session.Pegs;
  * Hours of use of one window: readings added and undone, the tabs one after the other, both themes, visits begun and
  * undone, the target moved, the large buttons, the sheets, the card above all, opened and closed. What grows with it?
  *
- * <p>{@code mvn -P run test-compile exec:exec -Drun.main=pegbed.ui.app.WindowUse -Drun.args=20000}.
+ * <p>{@code mvn -P run test-compile exec:exec -Drun.main=pegbed.ui.app.WindowUse -Drun.args=20000
+ * "-Drun.jvm=-Xmx1g -XX:SoftRefLRUPolicyMSPerMB=0"}; without the last option the heap is told and not judged.
  */
 public final class WindowUse {
     private static final List<String> TABS =
@@ -59,7 +61,9 @@ public final class WindowUse {
         /** What has grown by more than a window at rest varies by, in words; empty if nothing has. */
         String grown() {
             StringBuilder words = new StringBuilder();
-            add(words, "heap bytes", early.heapBytes(), end.heapBytes(), LETTERS_BYTES + 4_000_000);
+            if (dropsSoftReferences()) {
+                add(words, "heap bytes", early.heapBytes(), end.heapBytes(), LETTERS_BYTES + 4_000_000);
+            }
             add(words, "handles", early.handles(), end.handles(), 3);
             add(words, "nodes", early.nodes(), end.nodes(), 20);
             add(words, "controls", early.controls(), end.controls(), 40);
@@ -72,6 +76,17 @@ public final class WindowUse {
                 words.append(what).append(" from ").append(before).append(" to ").append(after).append("; ");
             }
         }
+    }
+
+    /**
+     * Whether a collection drops what is only softly referenced. The toolkit pools the pictures of its effects so, one
+     * for each sheet's shadow, and lets go of them when memory is short; the heap says nothing of leaks until then.
+     */
+    private static boolean dropsSoftReferences() {
+        return ManagementFactory.getPlatformMXBean(HotSpotDiagnosticMXBean.class)
+                .getVMOption("SoftRefLRUPolicyMSPerMB")
+                .getValue()
+                .equals("0");
     }
 
     public static void main(String[] args) throws Exception {
