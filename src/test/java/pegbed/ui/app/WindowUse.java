@@ -18,8 +18,8 @@ import pegbed.session.Pegs;
  * Hours of use of one window: readings added and undone, the tabs one after the other, both themes, visits begun and
  * undone, the target moved, the large buttons, the sheets, the card above all, opened and closed. What grows with it?
  *
- * <p>{@code mvn -P run test-compile exec:exec -Drun.main=pegbed.ui.app.WindowUse -Drun.args=20000
- * "-Drun.jvm=-Xmx1g -XX:SoftRefLRUPolicyMSPerMB=0"}; without the last option the heap is told and not judged.
+ * <p>{@code mvn -P run test-compile exec:exec -Drun.main=pegbed.ui.app.WindowUse -Drun.args=20000 "-Drun.jvm=-Xmx1g
+ * -XX:SoftRefLRUPolicyMSPerMB=0"}; without the last option the heap is told and not judged.
  */
 public final class WindowUse {
     private static final List<String> TABS =
@@ -73,7 +73,12 @@ public final class WindowUse {
 
         private static void add(StringBuilder words, String what, long before, long after, long more) {
             if (after > before + more) {
-                words.append(what).append(" from ").append(before).append(" to ").append(after).append("; ");
+                words.append(what)
+                        .append(" from ")
+                        .append(before)
+                        .append(" to ")
+                        .append(after)
+                        .append("; ");
             }
         }
     }
@@ -105,14 +110,14 @@ public final class WindowUse {
      * Uses a window, which it opens.
      *
      * @param folder for the card's files
-     * @param readings how many are added and undone; at least five times {@value #ROUND}
+     * @param readings how many are added and undone; at least twice {@value #ROUND}
      */
     static Result run(Scenes scenes, Path folder, int readings) throws IOException {
         Files.createDirectories(folder);
         Peg peg = Pegs.plumbed(12);
         scenes.open(peg);
         WindowUse use = new WindowUse(scenes, peg);
-        int early = readings / 5 / ROUND * ROUND;
+        int early = Math.max(ROUND, readings / 5 / ROUND * ROUND);
         Held held = null;
         for (int i = 1; i <= readings; i++) {
             use.step(i);
@@ -146,8 +151,8 @@ public final class WindowUse {
             scenes.desk().box().enter();
         });
         if (scenes.peg().equals(peg)) {
-            throw new AssertionError(
-                    line + " was not taken: " + scenes.desk().box().textProperty().get());
+            throw new AssertionError(line + " was not taken: "
+                    + scenes.desk().box().textProperty().get());
         }
         if (i % 10 == 0) {
             scenes.waitForAnswers();
@@ -163,9 +168,8 @@ public final class WindowUse {
     }
 
     private void theme() {
-        scenes.on(() -> scenes.frame()
-                .darkProperty()
-                .set(!scenes.frame().darkProperty().get()));
+        scenes.on(() ->
+                scenes.frame().darkProperty().set(!scenes.frame().darkProperty().get()));
     }
 
     private void visit() {
@@ -245,7 +249,8 @@ public final class WindowUse {
     private static long controls(String line) {
         String[] columns = line.strip().split("\\s+");
         boolean counts = columns.length > 3
-                && (columns[3].matches("javafx\\.scene\\.(control|layout)\\.[A-Za-z]+(Field|Box|Button|Label|Pane|Area)")
+                && (columns[3].matches(
+                                "javafx\\.scene\\.(control|layout)\\.[A-Za-z]+(Field|Box|Button|Label|Pane|Area)")
                         || columns[3].matches("pegbed\\.ui\\.[a-z.]+[A-Za-z]*(View|Sheet|Model|Pane)"));
         return counts ? Long.parseLong(columns[1]) : 0;
     }
