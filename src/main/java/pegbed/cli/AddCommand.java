@@ -72,7 +72,8 @@ final class AddCommand implements Callable<Integer> {
         }
         MapWords words = MapWords.of(peg);
         Progress progress = new Progress(output.err());
-        List<ReadingCheck> checks = BottomModel.fit(Survey.of(peg), progress.of("Added; looking for what the others contradict"))
+        List<ReadingCheck> checks = BottomModel.fit(
+                        Survey.of(peg), progress.of("Added; looking for what the others contradict"))
                 .readings();
         progress.end();
         checks.stream()

@@ -76,9 +76,7 @@ final class DepthsCommand implements Callable<Integer> {
         PegWater water = PegWater.of(peg);
         Progress progress = new Progress(output.err());
         FittedBottom bottom = BottomModel.fit(
-                Survey.of(peg, water),
-                others.of(path, peg, output.err()),
-                progress.of("Fitting the bottom"));
+                Survey.of(peg, water), others.of(path, peg, output.err()), progress.of("Fitting the bottom"));
         progress.end();
         if (!output.json()) {
             // The table is for machines too, so that this is said beside it.

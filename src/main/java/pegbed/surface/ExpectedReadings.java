@@ -46,8 +46,7 @@ final class ExpectedReadings {
     private final double[] noise;
     private final double[] calibratedNoise;
 
-    private ExpectedReadings(
-            FittedBottom bottom, IntPredicate visits, IntPredicate against, List<Sounding> planned) {
+    private ExpectedReadings(FittedBottom bottom, IntPredicate visits, IntPredicate against, List<Sounding> planned) {
         Observations o = bottom.fits().get(0).observations();
         List<Sounding> soundings = bottom.survey().soundings();
         left = IntStream.range(0, o.real).filter(i -> visits.test(o.visit(i))).toArray();
@@ -175,8 +174,7 @@ final class ExpectedReadings {
      *
      * @param against the visits against whose levels that of one left out will be asked
      */
-    static ExpectedReadings of(
-            FittedBottom bottom, IntPredicate visits, IntPredicate against, List<Sounding> planned) {
+    static ExpectedReadings of(FittedBottom bottom, IntPredicate visits, IntPredicate against, List<Sounding> planned) {
         return new ExpectedReadings(bottom, visits, against, planned);
     }
 

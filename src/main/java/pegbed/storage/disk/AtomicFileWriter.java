@@ -249,7 +249,8 @@ public final class AtomicFileWriter {
         }
     }
 
-    private static String temporaryName(Path path) {
+    /** A new name in its folder for what will be a file, by which the next save of it sweeps what a killed one left. */
+    public static String temporaryName(Path path) {
         return "." + name(path) + "." + UUID.randomUUID() + ".tmp";
     }
 

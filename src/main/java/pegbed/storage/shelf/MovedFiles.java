@@ -1,7 +1,6 @@
 package pegbed.storage.shelf;
 
 import java.io.IOException;
-import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -26,35 +25,45 @@ final class MovedFiles {
         this.files = files;
     }
 
-    /** Copies a file to a name that nobody has, and returns once the copy is on the disk and reads back the same. */
+    /**
+     * Copies a file to a name that nobody has, and returns once the copy is on the disk and reads back the same. It is
+     * given its name when it is whole, so that a power cut leaves no part of a file under that name.
+     */
     void copy(Path original, Path copy) throws IOException {
         if (files.exists(copy)) {
             throw new FileSystemException(copy.toString(), null, copy + " is there already");
         }
         byte[] bytes = files.read(original);
-        copies.put(original, copy);
+        Path fresh = copy.resolveSibling(AtomicFileWriter.temporaryName(copy));
+        boolean whole = false;
         try {
-            files.write(copy, bytes, original);
-        } catch (FileAlreadyExistsException e) {
-            copies.remove(original);
-            throw e;
+            files.write(fresh, bytes, original);
+            Files.setLastModifiedTime(fresh, Files.getLastModifiedTime(original));
+            // The original is read once more, as the first reading of it may have been the wrong one.
+            if (!Arrays.equals(files.read(original), bytes) || !Arrays.equals(files.read(fresh), bytes)) {
+                throw new FileSystemException(copy.toString(), null, "the copy reads back differently");
+            }
+            files.nameNew(fresh, copy);
+            whole = true;
+        } finally {
+            if (!whole) {
+                deleteQuietly(fresh);
+            }
         }
-        Files.setLastModifiedTime(copy, Files.getLastModifiedTime(original));
-        // The original is read once more, as the first reading of it may have been the wrong one.
-        if (!Arrays.equals(files.read(original), bytes) || !Arrays.equals(files.read(copy), bytes)) {
-            throw new FileSystemException(copy.toString(), null, "the copy reads back differently");
+        copies.put(original, copy);
+    }
+
+    private void deleteQuietly(Path path) {
+        try {
+            files.delete(path);
+        } catch (IOException | SecurityException e) {
+            // The original is there, and what went wrong before this is what the person must hear.
         }
     }
 
     /** Removes the copies; the originals are as they were. */
     void takeBack() {
-        for (Path copy : copies.values()) {
-            try {
-                files.delete(copy);
-            } catch (IOException | SecurityException e) {
-                // The original is there, and what went wrong before this is what the person must hear.
-            }
-        }
+        copies.values().forEach(this::deleteQuietly);
     }
 
     /**

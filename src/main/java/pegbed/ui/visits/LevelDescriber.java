@@ -71,7 +71,8 @@ final class LevelDescriber {
                 .map(change -> new VisitsViewModel.Changed(
                         words.change(change), new Place(change.xMetres(), change.yMetres())))
                 .toList();
-        return new Description(level(answer, words), rows(map, words, monitor), checks, steps(map, words, monitor), changes);
+        return new Description(
+                level(answer, words), rows(map, words, monitor), checks, steps(map, words, monitor), changes);
     }
 
     private static String level(LevelAnswer answer, LevelWords words) {
@@ -86,7 +87,9 @@ final class LevelDescriber {
                 + (answer.against().isPresent() && answer.checks().isEmpty() ? " " + LevelWords.KNOWN_WELL : "");
     }
 
-    /** Doubts are worked out for the latest visits only: each takes a solve of its own, and a list is to be there soon. */
+    /**
+     * Doubts are worked out for the latest visits only: each takes a solve of its own, and a list is to be there soon.
+     */
     private static List<String> rows(PegMap map, LevelWords words, Monitor monitor) {
         int visits = map.peg().visits().size();
         List<String> rows = new ArrayList<>();
