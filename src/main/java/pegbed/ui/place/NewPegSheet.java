@@ -27,6 +27,9 @@ import pegbed.ui.controls.Controls;
 
 /** A new peg in two minutes: what it is called, the pole, and where the banks are. */
 public final class NewPegSheet {
+    /** Wide enough for the joints of a usual pole. */
+    private static final int JOINTS_COLUMNS = 22;
+
     private static final PseudoClass WRONG = PseudoClass.getPseudoClass("wrong");
 
     private final VBox content = new VBox(10);
@@ -51,6 +54,7 @@ public final class NewPegSheet {
                 pole.jointMetres().stream()
                         .map(joint -> String.format(Locale.ROOT, "%s", joint).replaceAll("\\.0$", ""))
                         .toList()));
+        joints.setPrefColumnCount(JOINTS_COLUMNS);
         hasFar.setId("has-far");
         hasFar.setSelected(true);
         for (TextField far : List.of(farLeft, farOut, farRight)) {

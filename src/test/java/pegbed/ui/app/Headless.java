@@ -12,7 +12,7 @@ final class Headless {
         }
         System.setProperty("glass.platform", "Monocle");
         System.setProperty("monocle.platform", "Headless");
-        System.setProperty("headless.geometry", "1920x1400-32");
+        System.setProperty("headless.geometry", "2560x1440-32");
         System.setProperty("prism.order", "sw");
     }
 }
