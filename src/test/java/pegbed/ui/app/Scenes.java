@@ -24,6 +24,7 @@ import javafx.scene.control.Slider;
 import javafx.scene.control.TabPane;
 import javafx.scene.control.TableView;
 import javafx.scene.control.TextInputControl;
+import javafx.scene.image.PixelFormat;
 import javafx.scene.image.WritableImage;
 import javafx.scene.input.KeyCode;
 import javafx.scene.paint.Color;
@@ -284,6 +285,20 @@ public final class Scenes implements FileChoice {
     public boolean there(String query) {
         Node node = stage.getScene().lookup(query);
         return node != null && node.isVisible();
+    }
+
+    /** The pixels of the map as it is shown. */
+    public int[] mapPixels() {
+        int[][] pixels = new int[1][];
+        on(() -> {
+            WritableImage image = frame.main().map().snapshot(null, null);
+            int width = (int) image.getWidth();
+            int height = (int) image.getHeight();
+            pixels[0] = new int[width * height];
+            image.getPixelReader()
+                    .getPixels(0, 0, width, height, PixelFormat.getIntArgbInstance(), pixels[0], 0, width);
+        });
+        return pixels[0];
     }
 
     /** Lightness of the map at a place on the water, 0 to 1, the mean of a few pixels. */

@@ -337,15 +337,15 @@ class WindowTest extends InScenes {
         scenes.waitForAnswers();
         scenes.waitUntil(() -> !scenes.desk().plan().lines().isEmpty());
         scenes.waitUntil(() -> scenes.frame().main().map().settled());
-        // Where a line lies at the deepest place its sign covers another of the same colour: one of them must differ.
-        List<Place> lines = scenes.desk().plan().lines().stream()
-                .map(PlanViewModel.LineCard::place)
-                .toList();
-        List<Double> before = lines.stream().map(scenes::lightness).toList();
+        int[] before = scenes.mapPixels();
         scenes.on(() -> scenes.<TabPane>find("#tabs").getSelectionModel().select(1));
-        scenes.waitUntil(() -> scenes.frame().main().map().settled()
-                && IntStream.range(0, lines.size())
-                        .anyMatch(i -> Math.abs(scenes.lightness(lines.get(i)) - before.get(i)) > 0.02));
+        scenes.waitUntil(() -> scenes.frame().main().map().settled() && differing(before, scenes.mapPixels()) > 200);
+    }
+
+    private static long differing(int[] before, int[] after) {
+        return IntStream.range(0, before.length)
+                .filter(i -> before[i] != after[i])
+                .count();
     }
 
     @Test
