@@ -112,7 +112,8 @@ public final class ComparisonViewModel {
                             found,
                             bothTell(found, rings) ? LevelWords.WHY_TWO_FIGURES : "");
                 },
-                new BackgroundTask.Outcome<>(found -> show(found, ""), why -> show(new Compared("", List.of(), ""), why)));
+                new BackgroundTask.Outcome<>(
+                        found -> show(found, ""), why -> show(new Compared("", List.of(), ""), why)));
     }
 
     private static boolean bothTell(List<VisitsViewModel.Changed> found, List<BottomChange> rings) {

@@ -254,7 +254,8 @@ class VisitsViewModelTest {
         assertTrue(
                 desk.comparison().headingProperty().get().endsWith(":"),
                 desk.comparison().headingProperty().get());
-        assertEquals(LevelWords.WHY_TWO_FIGURES, desk.comparison().noteProperty().get());
+        assertEquals(
+                LevelWords.WHY_TWO_FIGURES, desk.comparison().noteProperty().get());
         desk.comparison().earlierProperty().set(0);
         desk.comparison().laterProperty().set(1);
         desk.comparison().compare();
