@@ -34,7 +34,6 @@ import pegbed.session.Pegs;
 import pegbed.storage.disk.PegFile;
 import pegbed.storage.peg.PegWriter;
 import pegbed.ui.bankside.BanksideView;
-import pegbed.ui.plan.PlanViewModel;
 
 /** The window itself, with real scenes and without a display. */
 @Tag("window")
