@@ -9,8 +9,16 @@ public interface BankCoordinates {
     /** Metres along the water. */
     double along(double xMetres, double yMetres);
 
-    /** Metres across the water, 0 at the near bank; between two banks stretched to the water's median width. */
-    double across(double xMetres, double yMetres);
+    /**
+     * Metres across the water, 0 at the near bank; between two banks stretched to the water's median width;
+     * {@link Double#POSITIVE_INFINITY} where there is no bank.
+     */
+    default double across(double xMetres, double yMetres) {
+        return acrossAt(fromNear(xMetres, yMetres), fromFar(xMetres, yMetres));
+    }
+
+    /** The same of a place so far from either bank, metres as {@link #fromNear} and {@link #fromFar} give them. */
+    double acrossAt(double fromNearMetres, double fromFarMetres);
 
     /** Metres from the near bank, positive in the water; {@link Double#POSITIVE_INFINITY} where there is none. */
     double fromNear(double xMetres, double yMetres);
@@ -26,7 +34,7 @@ public interface BankCoordinates {
     /** Whether there is a bank opposite. */
     boolean hasFarBank();
 
-    /** Open water without any bank: x and y themselves. */
+    /** Open water without any bank: along is x, and all else infinite. */
     BankCoordinates OPEN = new BankCoordinates() {
         @Override
         public double along(double xMetres, double yMetres) {
@@ -34,8 +42,8 @@ public interface BankCoordinates {
         }
 
         @Override
-        public double across(double xMetres, double yMetres) {
-            return yMetres;
+        public double acrossAt(double fromNearMetres, double fromFarMetres) {
+            return fromNearMetres;
         }
 
         @Override

@@ -35,10 +35,16 @@ final class DrawnBank {
     /** An end that runs no nearer than this to straight away from the seat says nothing of where the bank goes on. */
     private static final double WIDEST_DEGREES = 60;
 
+    /** Of so many corners all distances are found sooner one by one than by the index. */
+    private static final int FEW_CORNERS = 60;
+
     private static final Coordinate ORIGIN = new Coordinate(0, 0);
 
     private final boolean ring;
     private final List<Coordinate> line;
+    /** The same, not changed. */
+    private final Coordinate[] corners;
+
     private final List<Coordinate> endless;
     private final Geometry left;
     private final IndexedPointInAreaLocator inLeft;
@@ -49,6 +55,7 @@ final class DrawnBank {
         this.line = List.copyOf(line);
         this.endless = List.copyOf(endless);
         this.left = left;
+        this.corners = line.toArray(Coordinate[]::new);
         this.inLeft = new IndexedPointInAreaLocator(left);
         this.segments = new STRtree();
         for (int i = 1; i < line.size(); i++) {
@@ -197,13 +204,24 @@ final class DrawnBank {
     /** Signed distance, metres, positive to the left. */
     double leftOf(double xMetres, double yMetres) {
         Coordinate place = new Coordinate(xMetres, yMetres);
-        Object nearest = segments.nearestNeighbour(new Envelope(place), -1, (one, other) -> {
-            int i = (Integer) (one.getItem().equals(-1) ? other.getItem() : one.getItem());
-            return Distance.pointToSegment(place, line.get(i - 1), line.get(i));
-        });
-        int i = (Integer) nearest;
-        double distance = Distance.pointToSegment(place, line.get(i - 1), line.get(i));
+        double distance = distance(place);
         return inLeft.locate(place) == Location.EXTERIOR ? -distance : distance;
+    }
+
+    private double distance(Coordinate place) {
+        if (corners.length <= FEW_CORNERS) {
+            return Distance.pointToSegmentString(place, corners);
+        }
+        Object nearest = segments.nearestNeighbour(
+                new Envelope(place),
+                -1,
+                (one, other) ->
+                        distance(place, (Integer) (one.getItem().equals(-1) ? other.getItem() : one.getItem())));
+        return distance(place, (Integer) nearest);
+    }
+
+    private double distance(Coordinate place, int segment) {
+        return Distance.pointToSegment(place, corners[segment - 1], corners[segment]);
     }
 
     /** The line as a geometry. */

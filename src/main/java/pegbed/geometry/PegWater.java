@@ -188,12 +188,11 @@ public final class PegWater implements BankCoordinates {
     }
 
     @Override
-    public double across(double xMetres, double yMetres) {
-        double dn = fromNear(xMetres, yMetres);
+    public double acrossAt(double fromNearMetres, double fromFarMetres) {
         if (far.isEmpty()) {
-            return dn;
+            return fromNearMetres;
         }
-        return width * dn / Math.max(dn + fromFar(xMetres, yMetres), NARROWEST_METRES);
+        return width * fromNearMetres / Math.max(fromNearMetres + fromFarMetres, NARROWEST_METRES);
     }
 
     @Override

@@ -139,6 +139,31 @@ class ShoreShapesTest {
     }
 
     /** Ends 20 cm apart, as they are when somebody walks round and comes back to where he began. */
+    /** A bank of many corners is looked up in another way than one of few. */
+    @ParameterizedTest
+    @ValueSource(strings = {"bay", "point", "horseshoe", "jetty", "island"})
+    void cornersAlongAStraightStretchChangeNoDistance(String name) throws InputException {
+        List<BankPoint> few = points(shape(name));
+        List<BankPoint> many = new ArrayList<>();
+        for (int i = 1; i < few.size(); i++) {
+            for (int step = 0; step < 40; step++) {
+                many.add(BankPoint.at(
+                        few.get(i - 1).place().xMetres() * (1 - step / 40.0)
+                                + few.get(i).place().xMetres() * (step / 40.0),
+                        few.get(i - 1).place().yMetres() * (1 - step / 40.0)
+                                + few.get(i).place().yMetres() * (step / 40.0)));
+            }
+        }
+        many.add(few.get(few.size() - 1));
+        PegWater drawn = PegWater.of(peg(few, List.of()));
+        PegWater subdivided = PegWater.of(peg(many, List.of()));
+        for (double x = -9; x <= 9; x += 1.7) {
+            for (double y = -9; y <= 9; y += 1.3) {
+                assertEquals(drawn.fromNear(x, y), subdivided.fromNear(x, y), 1e-6);
+            }
+        }
+    }
+
     @Test
     void aRingNeedNotCloseExactly() throws InputException {
         PegWater water = PegWater.of(peg(points("LINESTRING (-4 0, 4 0, 4 -6, -4 -6, -4 -0.2)"), List.of()));

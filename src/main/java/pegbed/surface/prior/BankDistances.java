@@ -4,17 +4,19 @@ import pegbed.geometry.BankCoordinates;
 
 /**
  * Distances of places from the near bank, the far bank and the nearest island: metres on a peg's scale, clipped at 0,
- * infinite where there is no such bank.
+ * infinite where there is no such bank; and how far across they lie.
  */
 public final class BankDistances {
     private final double[] near;
     private final double[] far;
     private final double[] island;
+    private final double[] across;
 
     private BankDistances(int count) {
         near = new double[count];
         far = new double[count];
         island = new double[count];
+        across = new double[count];
     }
 
     /**
@@ -25,8 +27,11 @@ public final class BankDistances {
     public static BankDistances of(double[] x, double[] y, BankCoordinates banks, double horizontal) {
         BankDistances distances = new BankDistances(x.length);
         for (int i = 0; i < x.length; i++) {
-            distances.near[i] = Math.max(banks.fromNear(x[i], y[i]), 0) / horizontal;
-            distances.far[i] = Math.max(banks.fromFar(x[i], y[i]), 0) / horizontal;
+            double near = banks.fromNear(x[i], y[i]);
+            double far = banks.fromFar(x[i], y[i]);
+            distances.near[i] = Math.max(near, 0) / horizontal;
+            distances.far[i] = Math.max(far, 0) / horizontal;
+            distances.across[i] = banks.acrossAt(near, far);
             distances.island[i] = banks.fromIsland(x[i], y[i]) / horizontal;
         }
         return distances;
@@ -45,6 +50,11 @@ public final class BankDistances {
     /** Distance of place i from the nearest island. */
     public double island(int i) {
         return island[i];
+    }
+
+    /** How far across the water place i lies, in metres of the water, not of a peg. */
+    double across(int i) {
+        return across[i];
     }
 
     /** Distance to the nearest bank of any kind. */

@@ -86,7 +86,7 @@ public record StructurePrior(
     /** Fills the coordinates of one place. */
     void fill(PlaceCoordinates places, int i, BankDistances distances) {
         switch (structure) {
-            case TUB -> tub(places, i, distances.near(i), distances.far(i), distances.island(i));
+            case TUB -> tub(places, i, distances);
             case FALL -> fall(places, i, distances.nearest(i));
             case OPEN -> {
                 places.u[i] = places.x[i];
@@ -105,15 +105,17 @@ public record StructurePrior(
         }
     }
 
-    private void tub(PlaceCoordinates places, int i, double near, double far, double island) {
+    private void tub(PlaceCoordinates places, int i, BankDistances distances) {
+        double near = distances.near(i);
+        double island = distances.island(i);
         places.u[i] = banks.along(places.x[i], places.y[i]);
-        places.v[i] = banks.across(places.x[i], places.y[i]);
+        places.v[i] = distances.across(i);
         double full = banks.hasFarBank() ? FULL_METRES : POND_FULL_METRES;
         double share;
         double steepness;
         if (banks.hasFarBank()) {
             Side here = Side.at(near, NEAR_SLOPE_METRES, NEAR_RUN_METRES);
-            Side there = Side.at(far, FAR_SLOPE_METRES, FAR_RUN_METRES);
+            Side there = Side.at(distances.far(i), FAR_SLOPE_METRES, FAR_RUN_METRES);
             share = here.share * there.share;
             // Away from one bank is towards the other.
             steepness = full * Math.abs(here.fall * there.share - here.share * there.fall);

@@ -23,8 +23,8 @@ class RoughnessTest {
         }
 
         @Override
-        public double across(double x, double y) {
-            return y;
+        public double acrossAt(double fromNear, double fromFar) {
+            return fromNear;
         }
 
         @Override
