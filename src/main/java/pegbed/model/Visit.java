@@ -14,6 +14,7 @@ import java.util.OptionalDouble;
  * @param afresh whether the bottom was dug out since the visit before, so that what was read earlier says nothing of
  *     it; the earlier readings stay in the file
  * @param readings in the order in which they were taken
+ * @param day the fishing
  * @param note the person's own words, may be empty
  * @param extras fields of a later version
  */
@@ -22,6 +23,7 @@ public record Visit(
         OptionalDouble boardToWaterMetres,
         boolean afresh,
         List<Reading> readings,
+        Day day,
         String note,
         Extras extras) {
     /** A visit of which nothing is known yet. */
@@ -34,33 +36,38 @@ public record Visit(
         }
     }
 
-    /** A visit at a bottom that was not dug out. */
+    /** A visit at a bottom that was not dug out, of which no fishing was noted. */
     public Visit(
             Optional<OffsetDateTime> start,
             OptionalDouble boardToWaterMetres,
             List<Reading> readings,
             String note,
             Extras extras) {
-        this(start, boardToWaterMetres, false, readings, note, extras);
+        this(start, boardToWaterMetres, false, readings, Day.NONE, note, extras);
     }
 
     /** This visit begun at another time. */
     public Visit withStart(Optional<OffsetDateTime> began) {
-        return new Visit(began, boardToWaterMetres, afresh, readings, note, extras);
+        return new Visit(began, boardToWaterMetres, afresh, readings, day, note, extras);
     }
 
     /** This visit with other readings. */
     public Visit withReadings(List<Reading> others) {
-        return new Visit(start, boardToWaterMetres, afresh, others, note, extras);
+        return new Visit(start, boardToWaterMetres, afresh, others, day, note, extras);
+    }
+
+    /** This visit with other fishing. */
+    public Visit withDay(Day other) {
+        return new Visit(start, boardToWaterMetres, afresh, readings, other, note, extras);
     }
 
     /** This visit with another board measure. */
     public Visit withBoard(OptionalDouble metres) {
-        return new Visit(start, metres, afresh, readings, note, extras);
+        return new Visit(start, metres, afresh, readings, day, note, extras);
     }
 
     /** This visit at a bottom that was dug out before it, or not. */
     public Visit withAfresh(boolean dugOut) {
-        return new Visit(start, boardToWaterMetres, dugOut, readings, note, extras);
+        return new Visit(start, boardToWaterMetres, dugOut, readings, day, note, extras);
     }
 }

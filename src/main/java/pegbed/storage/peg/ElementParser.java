@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.function.Function;
 import pegbed.model.BankPoint;
 import pegbed.model.Bottom;
+import pegbed.model.Day;
 import pegbed.model.Hazard;
 import pegbed.model.Mark;
 import pegbed.model.Place;
@@ -75,6 +76,7 @@ public final class ElementParser {
                 fields.number("board_to_water_m", -5, 5),
                 fields.flag("afresh"),
                 readings,
+                Day.NONE,
                 fields.words("note"),
                 fields.extras());
     }

@@ -20,6 +20,7 @@ import pegbed.model.BankPoint;
 import pegbed.model.Banks;
 import pegbed.model.Bottom;
 import pegbed.model.Extras;
+import pegbed.model.Day;
 import pegbed.model.Hazard;
 import pegbed.model.Limits;
 import pegbed.model.LineCounts;
@@ -166,6 +167,7 @@ public class RandomPegs extends DomainContextBase {
                     maybeNumber(-5, 5),
                     random.nextBoolean(),
                     list(this::reading),
+                    Day.NONE,
                     words(),
                     extras());
         }

@@ -85,7 +85,7 @@ class JoinedUpTest {
     @Test
     void whatWasReadBeforeTheBottomWasDugOutIsLeftOut() throws InputException {
         Visit after = visit("2026-06-12T07:30:00+01:00", 0.30, Reading.of(5, 0, 2.5));
-        Visit dugOut = new Visit(after.start(), after.boardToWaterMetres(), true, after.readings(), "", Extras.NONE);
+        Visit dugOut = after.withAfresh(true);
         double between =
                 of(FIRST, dugOut).depthAt(LEFT.place().xMetres(), LEFT.place().yMetres());
         assertTrue(Math.abs(between - 1.2) > 0.05, "still " + between);
