@@ -9,7 +9,7 @@ import pegbed.model.BankPoint;
 
 /**
  * Reads a damaged peg file line by line, as {@link PegWriter} lays it out: a line for each reading, bank point, mark,
- * hazard, wanted line and rig template, and for each other member. Each line is read by itself, so that a broken one
+ * hazard, event, wanted line and rig template, and for each other member. Each line is read by itself, so that a broken one
  * costs no other, whatever brackets are missing; a broken line is noted and left out. A file laid out otherwise gives
  * an empty draft.
  */
@@ -17,7 +17,7 @@ final class DamagedFileReader {
     private static final Pattern OPENER = Pattern.compile("\"(\\w+)\": ?[\\[{]");
 
     private static final List<String> LISTS =
-            List.of("near_bank", "far_bank", "islands", "marks", "hazards", "wishes", "visits", "readings");
+            List.of("near_bank", "far_bank", "islands", "marks", "hazards", "wishes", "visits", "readings", "events");
 
     /** Indents at which the writer sets the closing bracket of a visit, and of a member of the peg. */
     private static final int VISIT_INDENT = 4;
@@ -140,7 +140,7 @@ final class DamagedFileReader {
             skippedIndent = indent;
             return;
         }
-        if (name.equals("readings")) {
+        if (name.equals("readings") || name.equals("events")) {
             needVisit(offset);
         } else {
             inVisits = name.equals("visits");
@@ -173,6 +173,10 @@ final class DamagedFileReader {
             PegDraft.VisitDraft visit = draft.lastVisit();
             String what = "reading " + (number + 1) + " of visit " + draft.visits.size();
             PegParser.use(fields.named(what), item, each -> visit.readings.add(ElementParser.reading(each)));
+        } else if (section.equals("events") || (fields.has("event") && fields.has("time") && !inOtherList())) {
+            needVisit(offset);
+            String what = "event " + (number + 1) + " of visit " + draft.visits.size();
+            PegParser.use(fields.named(what), item, draft::addEvent);
         } else {
             PegParser.use(fields, item, this::place);
         }

@@ -7,7 +7,9 @@ import java.util.Map;
 import java.util.function.Function;
 import pegbed.model.BankPoint;
 import pegbed.model.Bottom;
+import pegbed.model.Conditions;
 import pegbed.model.Day;
+import pegbed.model.DayEvent;
 import pegbed.model.Hazard;
 import pegbed.model.Mark;
 import pegbed.model.Place;
@@ -70,13 +72,17 @@ public final class ElementParser {
         return new Hazard(kind, outline, radiusMetres, fields.words("note"), typed, fields.extras());
     }
 
-    static Visit visit(Fields fields, List<Reading> readings) {
+    static Visit visit(Fields fields, List<Reading> readings, List<DayEvent> events) {
         return new Visit(
                 fields.time("start"),
                 fields.number("board_to_water_m", -5, 5),
                 fields.flag("afresh"),
                 readings,
-                Day.NONE,
+                new Day(
+                        fields.object("conditions")
+                                .map(DayElements::conditions)
+                                .orElse(Conditions.NONE),
+                        events),
                 fields.words("note"),
                 fields.extras());
     }

@@ -250,6 +250,21 @@ public final class Fields {
                 .toList();
     }
 
+    /** The object that a member is, empty where it is missing. */
+    Optional<Fields> object(String name) {
+        Value value = values.remove(name);
+        if (value == null) {
+            return Optional.empty();
+        }
+        Optional<Fields> object = value.kind() == JsonToken.START_OBJECT
+                ? PegParser.alone(value.json(), value.offset(), name + " of " + what, damage)
+                : Optional.empty();
+        if (object.isEmpty()) {
+            wrong(name, value, "an object {...}");
+        }
+        return object;
+    }
+
     /** The objects of a list, none where it is missing. */
     List<Fields> objects(String name) {
         Value value = values.remove(name);

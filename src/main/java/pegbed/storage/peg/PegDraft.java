@@ -10,6 +10,8 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import pegbed.model.BankPoint;
 import pegbed.model.Banks;
+import pegbed.model.Day;
+import pegbed.model.DayEvent;
 import pegbed.model.Hazard;
 import pegbed.model.Limits;
 import pegbed.model.Mark;
@@ -41,10 +43,11 @@ final class PegDraft {
     WishesDraft wishes;
     private final Set<String> markNames = new HashSet<>();
 
-    /** A visit and those of its readings that stand whole in the file. */
+    /** A visit and those of its readings and events that stand whole in the file. */
     static final class VisitDraft {
         final Fields fields;
         final List<Reading> readings = new ArrayList<>();
+        final List<DayEvent> events = new ArrayList<>();
 
         /** Whether its list of readings was met. */
         boolean hasReadings;
@@ -61,7 +64,7 @@ final class PegDraft {
                 fields.trouble("readings is missing.");
             }
             noteRepeats(fields);
-            return ElementParser.visit(fields, readings);
+            return ElementParser.visit(fields, readings, events);
         }
     }
 
@@ -86,14 +89,23 @@ final class PegDraft {
         marks.add(mark);
     }
 
+    void addEvent(Fields fields) {
+        List<DayEvent> events = lastVisit().events;
+        if (events.size() == Day.MOST_EVENTS) {
+            throw new IllegalArgumentException("a visit holds at most " + Day.MOST_EVENTS + " events.");
+        }
+        events.add(DayElements.event(fields));
+    }
+
     int readings() {
         return visits.stream().mapToInt(visit -> visit.readings.size()).sum();
     }
 
-    /** How many readings, bank points, marks and hazards there are. */
+    /** How many readings, bank points, marks, hazards and events there are. */
     int size() {
         int rings = islands.stream().mapToInt(List::size).sum();
-        return readings() + near.size() + far.size() + rings + marks.size() + hazards.size();
+        int events = visits.stream().mapToInt(visit -> visit.events.size()).sum();
+        return readings() + events + near.size() + far.size() + rings + marks.size() + hazards.size();
     }
 
     /** The peg. Takes the fields, so that it works once. */

@@ -211,7 +211,7 @@ final class PegParser {
         while (parser.nextToken() != JsonToken.END_ARRAY) {
             if (opens(JsonToken.START_OBJECT, "visit " + (draft.visits.size() + 1))) {
                 PegDraft.VisitDraft visit = draft.addVisit(damage, offset());
-                members(visit.fields, Map.of("readings", list(this::readings)));
+                members(visit.fields, Map.of("readings", list(this::readings), "events", list(this::events)));
                 visit.isWhole = true;
             }
         }
@@ -222,6 +222,11 @@ final class PegParser {
         draft.lastVisit().hasReadings = true;
         List<Reading> readings = draft.lastVisit().readings;
         objects(i -> "reading " + i + " of visit " + visit, each -> readings.add(ElementParser.reading(each)));
+    }
+
+    private void events() throws IOException {
+        int visit = draft.visits.size();
+        objects(i -> "event " + i + " of visit " + visit, draft::addEvent);
     }
 
     /** Reads the list in which the parser stands, an object each; leaves the parser at its end. */

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.function.Function;
 import pegbed.model.BankPoint;
 import pegbed.model.Bottom;
+import pegbed.model.Conditions;
 import pegbed.model.Hazard;
 import pegbed.model.Mark;
 import pegbed.model.Peg;
@@ -15,7 +16,7 @@ import pegbed.model.Visit;
 
 /**
  * Writes a peg as the JSON of {@code docs/peg-file.md}: members in a fixed order, two spaces of indent, a line for each
- * reading, bank point, mark and hazard, a newline at the end. Writing what was read from such a file gives the same
+ * reading, bank point, mark, hazard and event, a newline at the end. Writing what was read from such a file gives the same
  * bytes.
  */
 public final class PegWriter {
@@ -70,14 +71,19 @@ public final class PegWriter {
     }
 
     private static String visit(Visit visit) {
-        return new Members()
+        Members members = new Members()
                 .time("start", visit.start())
                 .number("board_to_water_m", visit.boardToWaterMetres())
                 .flag("afresh", visit.afresh())
-                .words("note", visit.note())
-                .json("readings", list(visit.readings(), PegWriter::reading, "      "))
-                .extras(visit.extras())
-                .onLines("    ");
+                .words("note", visit.note());
+        if (!visit.day().conditions().equals(Conditions.NONE)) {
+            members.json("conditions", DayElements.json(visit.day().conditions()));
+        }
+        members.json("readings", list(visit.readings(), PegWriter::reading, "      "));
+        if (!visit.day().events().isEmpty()) {
+            members.json("events", list(visit.day().events(), DayElements::json, "      "));
+        }
+        return members.extras(visit.extras()).onLines("    ");
     }
 
     private static String reading(Reading reading) {

@@ -20,7 +20,9 @@ import pegbed.model.BankPoint;
 import pegbed.model.Banks;
 import pegbed.model.Bottom;
 import pegbed.model.Extras;
+import pegbed.model.Conditions;
 import pegbed.model.Day;
+import pegbed.model.DayEvent;
 import pegbed.model.Hazard;
 import pegbed.model.Limits;
 import pegbed.model.LineCounts;
@@ -167,8 +169,27 @@ public class RandomPegs extends DomainContextBase {
                     maybeNumber(-5, 5),
                     random.nextBoolean(),
                     list(this::reading),
-                    Day.NONE,
+                    new Day(random.nextBoolean() ? Conditions.NONE : conditions(), list(this::event)),
                     words(),
+                    extras());
+        }
+
+        Conditions conditions() {
+            return new Conditions(maybeNumber(-40, 60), maybeNumber(-5, 45), words(), words(), extras());
+        }
+
+        DayEvent event() {
+            DayEvent.Kind kind = any(DayEvent.Kind.values());
+            boolean fish = kind == DayEvent.Kind.FISH;
+            return new DayEvent(
+                    time(),
+                    kind,
+                    kind.onLine() || random.nextBoolean() ? Optional.of(place()) : Optional.empty(),
+                    words(),
+                    words(),
+                    kind.countsFish() ? 1 + random.nextInt(999) : 1,
+                    fish ? maybeNumber(0.001, 1000) : OptionalDouble.empty(),
+                    "n" + words(),
                     extras());
         }
 
