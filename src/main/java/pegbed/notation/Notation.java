@@ -182,6 +182,11 @@ public final class Notation {
                 new Hazard(Hazard.Kind.SNAG, List.of(spot.place()), radiusMetres, text.rest(), typed, Extras.NONE));
     }
 
+    /** Reads a place alone: its distance and direction. */
+    Place place(Text text, String example) throws NotationException {
+        return spot(text, example).place();
+    }
+
     private Spot spot(Text text, String example) throws NotationException {
         text.skipSeparators();
         if (text.atEnd()) {

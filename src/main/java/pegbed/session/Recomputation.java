@@ -6,6 +6,7 @@ import java.util.concurrent.Executor;
 import java.util.function.Consumer;
 import pegbed.findings.Findings;
 import pegbed.findings.PegMap;
+import pegbed.model.Day;
 import pegbed.model.InputException;
 import pegbed.model.Monitor;
 import pegbed.model.Peg;
@@ -141,9 +142,12 @@ final class Recomputation {
         }
     }
 
-    /** The part of a peg that its bottom depends on. */
+    /** The part of a peg that its bottom depends on: the fishing of a visit tells nothing of it. */
     private static Peg bottomOf(Peg peg) {
-        return peg.withWishes(Wishes.NONE.withByItself(peg.wishes().byItself()));
+        return peg.withWishes(Wishes.NONE.withByItself(peg.wishes().byItself()))
+                .withVisits(peg.visits().stream()
+                        .map(visit -> visit.withDay(Day.NONE))
+                        .toList());
     }
 
     /**
