@@ -204,4 +204,20 @@ final class DayModel {
         }
         return new GammaMixture(weights(), parts);
     }
+
+    /** The fish expected in each of some minutes to come, as if the line were fished in all of them. */
+    double[] expected(int line, int minutes) {
+        double[] weights = weights();
+        double[] expected = new double[minutes];
+        for (int r = 0; r < Response.ALL.size(); r++) {
+            Response response = Response.ALL.get(r);
+            double base = base(r, line, minutes / 2.0).mean() * HOURS_A_MINUTE;
+            LineCondition condition = conditions[line].copy();
+            for (int minute = 0; minute < minutes; minute++) {
+                expected[minute] += weights[r] * base * response.factor(condition);
+                condition.pass(1, 1);
+            }
+        }
+        return expected;
+    }
 }

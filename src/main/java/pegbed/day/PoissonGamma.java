@@ -29,15 +29,26 @@ final class PoissonGamma {
         double probability = 0;
         double below = 0;
         double left = 1;
-        double oneTerm = Math.pow(one.rate() / (one.rate() + 1), one.shape());
-        double otherTerm = Math.pow(other.rate() / (other.rate() + 1), other.shape());
+        double oneLog = logProbability(one, 1, 0);
+        double otherLog = logProbability(other, 1, 0);
         for (int k = 0; k < MOST_FISH && left > LEAST; k++) {
+            double oneTerm = Math.exp(oneLog);
+            double otherTerm = Math.exp(otherLog);
             probability += oneTerm * (below + 0.5 * otherTerm);
             below += otherTerm;
             left -= oneTerm;
-            oneTerm *= (one.shape() + k) / ((one.rate() + 1) * (k + 1));
-            otherTerm *= (other.shape() + k) / ((other.rate() + 1) * (k + 1));
+            oneLog += Math.log((one.shape() + k) / ((one.rate() + 1) * (k + 1)));
+            otherLog += Math.log((other.shape() + k) / ((other.rate() + 1) * (k + 1)));
         }
         return Math.min(1, probability);
+    }
+
+    /** As the other, for counts that are independent given which part of their mixtures holds, the same in both. */
+    static double more(GammaMixture one, GammaMixture other) {
+        double probability = 0;
+        for (int i = 0; i < one.weights().length; i++) {
+            probability += one.weights()[i] * more(one.parts().get(i), other.parts().get(i));
+        }
+        return probability;
     }
 }
