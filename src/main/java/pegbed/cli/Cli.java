@@ -57,6 +57,7 @@ public final class Cli {
         COMMANDS.put("compare", CompareCommand::new);
         COMMANDS.put("shelf", ShelfCommand::new);
         COMMANDS.put("check", CheckCommand::new);
+        COMMANDS.put("day", DayCommand::new);
         COMMANDS.put("map", MapCommand::new);
         COMMANDS.put("card", CardCommand::new);
         COMMANDS.put("bench", BenchCommand::new);

@@ -25,7 +25,7 @@ public final class Weight {
     /**
      * Reads a weight here, or nothing.
      *
-     * @return kilograms
+     * @return kilograms, to the gram
      * @throws NotationException when it is 0, or heavier than a peg's fish
      */
     static OptionalDouble take(Text text) throws NotationException {
@@ -42,7 +42,7 @@ public final class Weight {
             throw NotationException.about(
                     text.since(from), "can't be the weight of fish; type it like 1lb8, 12oz or 0.7kg.");
         }
-        return OptionalDouble.of(kilograms);
+        return OptionalDouble.of(Math.max(1, Math.round(1000 * kilograms)) / 1000.0);
     }
 
     private static double value(MatchResult found, int group) {

@@ -1,9 +1,11 @@
 package pegbed.session;
 
+import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
 import pegbed.model.Conditions;
 import pegbed.model.Day;
 import pegbed.model.DayEvent;
@@ -12,16 +14,37 @@ import pegbed.model.Visit;
 
 /** Edits of a visit's fishing. Visits and events are counted from 0. */
 public final class DayEdits {
+    /** Nobody sits at a peg for so long without a word, hours (our choice). */
+    static final int OVER_HOURS = 12;
+
     private DayEdits() {}
 
-    /** One more event of today's visit, wherever its time puts it. */
+    /**
+     * One more event now: of the latest visit, or of a new one that begins with it where the latest {@link #isOver} by
+     * then.
+     */
     public static Edit add(DayEvent event) {
         return Edit.of("Note " + event.kind().word(), peg -> {
-            Peg dated = peg.today().start().isPresent()
-                    ? peg
-                    : peg.withToday(visit -> visit.withStart(Optional.of(event.time())));
-            return dated.withToday(visit -> visit.withDay(visit.day().with(event)));
+            if (isOver(peg.today(), event.time())) {
+                List<Visit> visits = new ArrayList<>(peg.visits());
+                visits.add(Visit.EMPTY.withStart(Optional.of(event.time())).withDay(Day.NONE.with(event)));
+                return peg.withVisits(visits);
+            }
+            return peg.withToday(visit -> (visit.start().isPresent() ? visit : visit.withStart(Optional.of(event.time())))
+                    .withDay(visit.day().with(event)));
         });
+    }
+
+    /** Whether a visit is over at a moment: nothing is known of it from the {@value #OVER_HOURS} hours before. */
+    public static boolean isOver(Visit visit, OffsetDateTime at) {
+        Stream<OffsetDateTime> known = Stream.of(
+                        visit.start().stream(),
+                        visit.readings().stream().flatMap(reading -> reading.time().stream()),
+                        visit.day().events().stream().map(DayEvent::time))
+                .flatMap(times -> times);
+        return known.max(OffsetDateTime.timeLineOrder())
+                .filter(last -> last.isBefore(at.minusHours(OVER_HOURS)))
+                .isPresent();
     }
 
     /** Many events of one visit at once, undone as one. */

@@ -36,7 +36,8 @@ public final class VisitEdits {
     /** Why no visit can be begun, one sentence; empty if one can. */
     public static Optional<String> whyNot(Peg peg, OffsetDateTime now) {
         Visit last = peg.today();
-        if (last.readings().isEmpty() && last.boardToWaterMetres().isEmpty()) {
+        boolean fished = !last.day().events().isEmpty();
+        if (last.readings().isEmpty() && last.boardToWaterMetres().isEmpty() && !fished) {
             return Optional.of(
                     peg.visits().size() == 1
                             ? "Nothing was read at this peg yet, so the first visit is today's: plumb and type."

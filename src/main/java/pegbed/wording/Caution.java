@@ -39,6 +39,10 @@ public enum Caution {
     public static final String PURPOSE_SHORT =
             "For choosing where to fish. Not for navigation, swimming, diving, wading or building.";
 
+    /** Common practice. */
+    private static final String FISH_SHORT =
+            "How many fish may be kept, how, and how they are weighed is the venue's to say; wet hands, wet net, soon back.";
+
     private final String title;
     private final String shortForm;
     private final String more;
@@ -67,6 +71,11 @@ public enum Caution {
     /** Those that stand below a command's answer, in the short form. */
     public static List<String> brief() {
         return List.of(PURPOSE.shortForm, POWER_LINES.shortForm, LIGHTNING.shortForm);
+    }
+
+    /** Those that stand below a day's log, in the short form. */
+    public static List<String> day() {
+        return List.of(RULES.shortForm, FISH_SHORT, POWER_LINES.shortForm, LIGHTNING.shortForm);
     }
 
     /** A warning of the peg's own, to stand before all else; empty where no overhead line is marked. */

@@ -15,6 +15,7 @@ import pegbed.notation.FeetAndInches;
 import pegbed.notation.Numbers;
 import pegbed.notation.Section;
 import pegbed.notation.Sights;
+import pegbed.notation.Weight;
 
 /**
  * Depths, distances and directions in the person's units and words, to be shown. All values must be finite. For texts
@@ -73,6 +74,13 @@ public final class Quantities {
     /** The smallest step of {@link #depthToHalfInch}, metres. */
     double smallestStepMetres() {
         return units.depth() == Units.Depth.FEET ? FeetAndInches.INCH_METRES / 2 : 0.01;
+    }
+
+    /** A weight of fish, to the ounce or ten grams: {@code 1 lb 8 oz}, {@code 0.68 kg}. */
+    public String weight(double kilograms) {
+        return units.depth() == Units.Depth.FEET
+                ? Weight.poundsAndOunces(kilograms)
+                : Numbers.print(Math.max(0.01, kilograms), 2, 2) + " kg";
     }
 
     /** A day, such as {@code 2 May 2026}. */

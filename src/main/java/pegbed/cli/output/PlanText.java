@@ -74,6 +74,11 @@ final class PlanText {
     }
 
     private void table(List<List<String>> rows) {
+        table(rows, out);
+    }
+
+    /** Rows in columns as wide as their widest cell. */
+    static void table(List<List<String>> rows, PrintWriter out) {
         for (List<String> row : rows) {
             StringBuilder line = new StringBuilder();
             for (int column = 0; column < row.size(); column++) {

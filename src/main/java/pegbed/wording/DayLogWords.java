@@ -1,0 +1,112 @@
+package pegbed.wording;
+
+import java.time.OffsetDateTime;
+import java.time.format.DateTimeFormatter;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import pegbed.day.LineHistories;
+import pegbed.day.LineHistory;
+import pegbed.day.LineRate;
+import pegbed.model.Conditions;
+import pegbed.model.DayEvent;
+import pegbed.model.Peg;
+import pegbed.model.Place;
+import pegbed.notation.Numbers;
+
+/** A day's log in the person's words and units. */
+public final class DayLogWords {
+    private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
+
+    private final Quantities quantities;
+
+    private DayLogWords(Peg peg) {
+        quantities = Quantities.of(peg);
+    }
+
+    /** The words at a peg. */
+    public static DayLogWords of(Peg peg) {
+        return new DayLogWords(peg);
+    }
+
+    /** A time of the day: {@code 14:20}. */
+    public static String clock(OffsetDateTime time) {
+        return CLOCK.format(time);
+    }
+
+    /** What a line is called: by its number in the plan, or else by its place. */
+    public String line(LineHistory line) {
+        return line.number().isPresent() ? "line " + line.number().getAsInt() : place(line.place());
+    }
+
+    private String place(Place place) {
+        return Numbers.print(place.distanceMetres(), 1, 1) + " m " + quantities.direction(place.angleDegrees());
+    }
+
+    /** What an event's line is called; empty where it belongs to none. */
+    public String line(LineHistories lines, DayEvent event) {
+        return event.line()
+                .map(place -> lines.at(place).map(this::line).orElseGet(() -> place(place)))
+                .orElse("");
+    }
+
+    /** What happened, without its time and line: {@code 2 fish, F1, 3 lb}, {@code feed, pellets, pinch}. */
+    public String what(DayEvent event) {
+        StringBuilder words = new StringBuilder(
+                event.count() > 1 ? event.count() + " " + event.kind().word() : event.kind().word());
+        add(words, event.name());
+        add(words, event.amount());
+        event.weightKilograms().ifPresent(kilograms -> add(words, quantities.weight(kilograms)));
+        add(words, event.note());
+        return words.toString();
+    }
+
+    private static void add(StringBuilder words, String more) {
+        if (!more.isBlank()) {
+            words.append(", ").append(more.strip());
+        }
+    }
+
+    /** What the day is like; empty where nothing was noted. */
+    public Optional<String> conditions(Conditions conditions) {
+        StringBuilder words = new StringBuilder();
+        celsius(words, "air", conditions.airCelsius());
+        celsius(words, "water", conditions.waterCelsius());
+        add(words, conditions.wind().isBlank() ? "" : "wind " + conditions.wind());
+        add(words, conditions.colour().isBlank() ? "" : "colour " + conditions.colour());
+        return words.isEmpty() ? Optional.empty() : Optional.of(Sentences.whole(words.substring(2)));
+    }
+
+    private static void celsius(StringBuilder words, String what, OptionalDouble degrees) {
+        if (degrees.isPresent()) {
+            add(words, what + " " + Numbers.print(degrees.getAsDouble(), 0, 1) + " °C");
+        }
+    }
+
+    /** Minutes as people say them: {@code 5 min}, {@code 1 h 20 min}. */
+    public static String minutes(double minutes) {
+        long whole = Math.max(0, Math.round(minutes));
+        return whole < 60 ? whole + " min" : whole / 60 + " h" + (whole % 60 == 0 ? "" : " " + whole % 60 + " min");
+    }
+
+    /** How long it is since something, or that it never was. */
+    public static String ago(OptionalDouble minutes) {
+        return minutes.isPresent() ? minutes(minutes.getAsDouble()) + " ago" : "never";
+    }
+
+    /** What a line gave: {@code 4 fish in 50 min, 6 lb}. */
+    public String given(LineHistory line) {
+        String fish = line.fish() == 1 ? "1 fish" : line.fish() + " fish";
+        return fish + " in " + minutes(line.fishedMinutes())
+                + (line.weighed() > 0 ? ", " + quantities.weight(line.kilograms()) : "");
+    }
+
+    /** Fish an hour with what it lies between nine times in ten; empty while too little is known. */
+    public Optional<String> rate(LineRate rate) {
+        return rate.told()
+                ? Optional.of(Numbers.print(rate.fishAnHour().mean(), 1, 1) + " fish an hour ("
+                        + Numbers.print(rate.fishAnHour().low(), 1, 1) + " to "
+                        + Numbers.print(rate.fishAnHour().high(), 1, 1) + ")")
+                : Optional.empty();
+    }
+}

@@ -1,0 +1,83 @@
+package pegbed.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import pegbed.model.InputException;
+import pegbed.storage.disk.PegFile;
+
+class DayCommandTest {
+    @TempDir
+    Path folder;
+
+    private Path file;
+
+    @BeforeEach
+    void copy() throws IOException {
+        file = folder.resolve("a.peg.json");
+        Files.copy(Path.of("sample-pegs/tansy-cut-14.peg.json"), file);
+    }
+
+    private Ran day(String... words) {
+        String[] all = new String[words.length + 3];
+        all[0] = "day";
+        all[1] = file.toString();
+        all[2] = "--by-itself";
+        System.arraycopy(words, 0, all, 3, words.length);
+        return Ran.pegbed((Object[]) all);
+    }
+
+    @Test
+    void notesMendsAndTells() throws InputException, IOException {
+        Ran noted = day(
+                "--add", "line 1 start", "--add", "fish F1 1lb8", "--add", "line 2 feed pellets, pot", "--water", "12.5");
+        assertEquals(0, noted.status(), noted.err());
+        assertTrue(noted.out().contains("line 1  fish, F1, 1 lb 8 oz"), noted.out());
+        assertTrue(noted.out().contains("feed, pellets, pot"), noted.out());
+        assertTrue(noted.out().contains("Water 12.5 °C."), noted.out());
+        Ran mended = day("--change", "2", "line 1 fish 2 F1 3lb");
+        assertTrue(mended.out().contains("2 fish, F1, 3 lb"), mended.out() + mended.err());
+        assertFalse(mended.out().contains("1 lb 8 oz"), mended.out());
+        JsonNode json = new ObjectMapper().readTree(day("--delete", "3", "--json").out());
+        assertEquals(2, json.get("events").size());
+        assertEquals(2, json.get("lines").get(0).get("fish").asInt());
+        assertEquals(2, PegFile.read(file).peg().today().day().events().size());
+    }
+
+    @Test
+    void aRefusedEventLeavesTheFileAsItWas() throws IOException {
+        byte[] before = Files.readAllBytes(file);
+        Ran refused = day("--add", "line 1 start", "--add", "line 9 fish");
+        assertEquals(2, refused.status());
+        assertTrue(refused.err().contains("There is no line 9"), refused.err());
+        assertEquals(new String(before), Files.readString(file));
+        assertTrue(day("--delete", "1").err().contains("which has none"));
+        assertTrue(day("--visit", "7").err().contains("There is no visit 7"));
+        assertTrue(day("--water", "100").err().contains("between -5"), day("--water", "100").err());
+    }
+
+    @Test
+    void theLogGoesOutAsATableAndComesBackTheSame() throws InputException, IOException {
+        Path table = folder.resolve("log.csv");
+        assertEquals(
+                0,
+                day("--add", "line 1 start", "--add", "fish =F1 1lb8", "--add", "stop", "--out", table.toString())
+                        .status());
+        Path other = folder.resolve("b.peg.json");
+        Files.copy(Path.of("sample-pegs/tansy-cut-14.peg.json"), other);
+        Ran brought = Ran.pegbed("day", other.toString(), "--by-itself", "--events", table.toString());
+        assertEquals(0, brought.status(), brought.err());
+        assertEquals(
+                PegFile.read(file).peg().today().day().events(),
+                PegFile.read(other).peg().today().day().events());
+    }
+}
