@@ -280,7 +280,8 @@ public final class WindowFrame extends StackPane {
                 .ifPresentOrElse(
                         plan -> sheets.open(() -> {
                             CardViewModel card = new CardViewModel(plan, cardHelpers, desk.document()::refuse);
-                            CardSheet sheet = new CardSheet(card, files, desk.document().folder());
+                            CardSheet sheet =
+                                    new CardSheet(card, files, desk.document().folder());
                             return Sheet.of("card", "Card", sheet.content(), sheet.buttons(sheets::close))
                                     .withSaid(sheet.said())
                                     .onClosed(card::close);
