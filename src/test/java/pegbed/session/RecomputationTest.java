@@ -61,7 +61,7 @@ class RecomputationTest {
     }
 
     /** What is known besides the readings takes longer. */
-    private Recomputation withMoreThanReadings(Path folder) {
+    private Recomputation withMoreThanReadings() {
         Recomputation.Fitting fitting = new Recomputation.Fitting() {
             @Override
             public PegMap fit(Peg peg, Monitor monitor) throws InputException {
@@ -77,8 +77,8 @@ class RecomputationTest {
     }
 
     @Test
-    void anOpenedPegIsShownByItsOwnReadingsUntilAllIsWorkedOut(@TempDir Path folder) {
-        Recomputation both = withMoreThanReadings(folder);
+    void anOpenedPegIsShownByItsOwnReadingsUntilAllIsWorkedOut() {
+        Recomputation both = withMoreThanReadings();
         both.request(1, Pegs.plumbed(12));
         worker.next();
         Answer.Ready alone =
@@ -90,8 +90,8 @@ class RecomputationTest {
     }
 
     @Test
-    void whatItsOwnReadingsSayIsNeverTakenForAll(@TempDir Path folder) {
-        Recomputation both = withMoreThanReadings(folder);
+    void whatItsOwnReadingsSayIsNeverTakenForAll() {
+        Recomputation both = withMoreThanReadings();
         Peg peg = Pegs.plumbed(12);
         both.request(1, peg);
         worker.next();

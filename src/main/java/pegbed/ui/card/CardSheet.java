@@ -33,7 +33,11 @@ public final class CardSheet {
     private final ChoiceBox<Printer> printers = new ChoiceBox<>();
     private final Label message;
 
-    /** @param folder where to begin looking for a place to save it, if known */
+    /**
+     * A sheet with the card.
+     *
+     * @param folder where to begin looking for a place to save it, if known
+     */
     public CardSheet(CardViewModel model, FileChoice files, Optional<Path> folder) {
         this.model = model;
         this.files = files;

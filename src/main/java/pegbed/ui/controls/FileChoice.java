@@ -5,7 +5,11 @@ import java.util.Optional;
 
 /** Asks the person for a file or a folder; empty if none was chosen. */
 public interface FileChoice {
-    /** @param folder where to begin, if known */
+    /**
+     * A peg file.
+     *
+     * @param folder where to begin, if known
+     */
     Optional<Path> toOpen(Optional<Path> folder);
 
     /**
@@ -16,7 +20,12 @@ public interface FileChoice {
      */
     Optional<Path> toSave(String suggested, Optional<Path> folder);
 
-    /** The card, as PDF, PNG, SVG or HTML. */
+    /**
+     * The file to save a card in, as PDF, PNG, SVG or HTML.
+     *
+     * @param suggested a name to begin with
+     * @param folder where to begin, if known
+     */
     Optional<Path> toSaveCard(String suggested, Optional<Path> folder);
 
     /**
