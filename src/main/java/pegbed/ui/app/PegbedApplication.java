@@ -65,8 +65,7 @@ public final class PegbedApplication extends Application {
         WindowFrame frame = new WindowFrame(desk, files, dark);
         frame.darkProperty().addListener((property, before, now) -> Theme.wear(now));
         Rectangle2D screen = Screen.getPrimary().getVisualBounds();
-        stage.setScene(Theme.scene(
-                frame, Math.min(WIDTH, screen.getWidth()), height(screen), frame.darkProperty()));
+        stage.setScene(Theme.scene(frame, Math.min(WIDTH, screen.getWidth()), height(screen), frame.darkProperty()));
         stage.titleProperty().bind(desk.document().windowTitleProperty());
         stage.setOnCloseRequest(event -> {
             event.consume();
