@@ -82,6 +82,21 @@ public record PegMap(
     }
 
     /**
+     * This map, which was made without other pegs, as {@link #of(Peg, NeighbouringPegs, Monitor)} makes it with them.
+     *
+     * @throws InputException if the banks can't be used
+     */
+    public PegMap with(NeighbouringPegs neighbours, Monitor monitor) throws InputException {
+        if (neighbours.isEmpty()) {
+            return this;
+        }
+        FittedBottom taught =
+                BottomModel.fit(Survey.of(BoardDisagreement.leftOut(peg, board), water), neighbours, monitor);
+        List<ReadingCheck> judged = taught.lesson().isPresent() ? checks : taught.readings();
+        return found(peg, water, taught, taught.grid(monitor), judged, board);
+    }
+
+    /**
      * Finds what there is on a bottom that has been fitted already.
      *
      * @throws InputException if the banks can't be used

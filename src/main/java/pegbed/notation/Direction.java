@@ -31,7 +31,7 @@ record Direction(double angleDegrees, double sdDegrees, String typed, Optional<A
     private static final Pattern DEGREES = Pattern.compile(
             "([+-]?)(" + Numbers.DECIMAL + ")(?:" + DEGREE_SIGN + ")?(?: *(l|left|r|right))?" + Text.END);
     /** An offset as it is spoken, which would be read as a depth and a note. */
-    private static final Pattern SPOKEN_OFFSET = Pattern.compile(" +(" + Numbers.FRACTIONAL
+    static final Pattern SPOKEN_OFFSET = Pattern.compile(" +(" + Numbers.FRACTIONAL
             + ")( *(?:m|metres?|meters?|cm|ft|foot|feet|'|°|deg|degrees?))? +(?:to +(?:the|its) +)?(left|right|l|r)"
             + Text.END);
 

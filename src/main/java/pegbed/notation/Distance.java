@@ -19,9 +19,14 @@ record Distance(double metres, double sdMetres, String typed) {
     private static final Pattern JOINT = Pattern.compile("s(?:ection)? *(\\d{1,9})(?=[ ;+-]|,(?:[ ;]|$)|$)");
     private static final Pattern SIGN = Pattern.compile("([+-]) *| +([+-]) +(?=[\\d.,])");
 
+    /** A mark, to the next number, and what is said about a place beside it. */
+    private static final Pattern MARK_AHEAD =
+            Pattern.compile("(@ *[^ ;,+\\-\\d][^;,+\\-\\d]*?)(?:" + Direction.SPOKEN_OFFSET + "|(?= +\\d|[;,+-]|$))");
+
     /** Reads a distance: {@code 11}, {@code 36ft}, {@code s6}, {@code s6+0.5}. */
     static Distance take(Text text, Pole pole, Precisions precisions) throws NotationException {
         int from = text.at();
+        refuseMarkAhead(text);
         Optional<MatchResult> joint = text.take(JOINT);
         double metres;
         if (joint.isPresent()) {
@@ -40,6 +45,24 @@ record Distance(double metres, double sdMetres, String typed) {
                     "is not a distance between 0 and 100 m from the seat; type metres like 11 or sections like s6.");
         }
         return new Distance(metres, joint.isPresent() ? precisions.sdJointMetres() : precisions.sdPlainMetres(), typed);
+    }
+
+    /** A mark says which way, and a spoken offset how far beside it; how far from the seat is missing. */
+    private static void refuseMarkAhead(Text text) throws NotationException {
+        Optional<MatchResult> ahead = text.take(MARK_AHEAD);
+        if (ahead.isEmpty()) {
+            return;
+        }
+        MatchResult found = ahead.get();
+        String mark = found.group(1).strip();
+        String offset = "";
+        if (found.group(2) != null) {
+            String unit = found.group(3) == null ? "" : found.group(3).strip();
+            offset = (found.group(4).startsWith("l") ? "-" : "+") + found.group(2) + unit;
+        }
+        throw NotationException.about(
+                found.group().strip(),
+                "says which way and not how far; type how far from the seat first, like s6 " + mark + offset + ".");
     }
 
     private static double section(Text text, int from, int number, Pole pole) throws NotationException {

@@ -32,6 +32,9 @@ public final class Notation {
     private static final Pattern BOTTOM = Pattern.compile("(\\p{L}+)(?:[.:,]+" + Text.END + "|" + Text.END + ")");
     private static final Pattern NUMBER_ALONE = Pattern.compile("(" + Numbers.FRACTIONAL + ")" + Text.END);
     private static final Pattern NUMBER_AHEAD = Pattern.compile("[+-]?[.,]?[\\d½¼¾⅛⅜⅝⅞]");
+    /** Feet and inches, as a second depth: a note may begin with another number. */
+    private static final Pattern FEET_BEHIND = Pattern.compile(" +\\d{1,2} *(?:'|ft) *\\d{1,2}\"?" + Text.END);
+
     private static final Pattern LINE_BREAK = Pattern.compile("\\R");
 
     private final Units units;
@@ -140,12 +143,27 @@ public final class Notation {
         int from = text.at();
         double depthMetres = depth(text);
         Typed typed = new Typed(spot.distance.typed(), spot.direction.typed(), text.since(from));
+        refuseSecondDepth(text, from, spot.direction);
         text.skipSeparators();
         Bottom bottom = bottom(text).orElse(Bottom.UNKNOWN);
         text.skipSeparators();
         String note = text.rest();
         return new Line.ReadingLine(new Reading(
                 typed, spot.place(), spot.precision(), depthMetres, bottom, note, Optional.empty(), Extras.NONE));
+    }
+
+    /** Behind a mark, the first of two depths is most likely how far beside it, with the side left out. */
+    private static void refuseSecondDepth(Text text, int from, Direction direction) throws NotationException {
+        boolean atMark = direction.aim().map(aim -> aim.unit() == Aim.Unit.NONE).orElse(false);
+        if (!atMark || !text.sees(FEET_BEHIND)) {
+            return;
+        }
+        String offset = text.since(from);
+        text.take(FEET_BEHIND);
+        throw NotationException.about(
+                text.since(from),
+                "could be two depths, or a place beside the mark; type that like " + direction.typed() + "+" + offset
+                        + " or " + direction.typed() + "-" + offset + ", or leave one depth out.");
     }
 
     private Line edge(Text text) throws NotationException {

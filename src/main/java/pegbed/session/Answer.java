@@ -55,8 +55,8 @@ public sealed interface Answer {
      * The answers are being worked out.
      *
      * @param revision of the peg that they will be for
-     * @param before what to show meanwhile, marked as such: older answers, or those in which one reading was added to
-     *     what was learned before ({@link PegMap#withOneMore})
+     * @param before what to show meanwhile, marked as such: older answers, those in which one reading was added to what
+     *     was learned before ({@link PegMap#withOneMore}), or those without what other pegs of the water teach
      */
     record Computing(long revision, Optional<Ready> before) implements Answer {
         @Override

@@ -23,7 +23,12 @@ final class NeighbouringPegSource implements Recomputation.Fitting {
     private volatile Place place = new Place(Optional.empty(), 0);
     private volatile List<String> passedOver = List.of();
     private Question known = new Question(place, Peg.EMPTY.name(), true);
-    private NeighbouringPegs neighbours = NeighbouringPegs.NONE;
+    private List<Peg> others = List.of();
+    /** What the others teach; empty until they are fitted. */
+    private Optional<NeighbouringPegs> neighbours = Optional.of(NeighbouringPegs.NONE);
+
+    /** The peg by its own readings, which {@link #fit} goes on from. */
+    private Optional<PegMap> alone = Optional.empty();
 
     private record Question(Place place, PegName name, boolean byItself) {}
 
@@ -39,21 +44,34 @@ final class NeighbouringPegSource implements Recomputation.Fitting {
     }
 
     @Override
-    public PegMap fit(Peg peg, Monitor monitor) throws InputException {
-        return PegMap.of(peg, neighbours(peg, monitor), monitor);
+    public synchronized Optional<PegMap> alone(Peg peg, Monitor monitor) throws InputException {
+        look(peg);
+        alone = neighbours.isPresent() ? Optional.empty() : Optional.of(PegMap.of(peg, monitor));
+        return alone;
     }
 
-    private synchronized NeighbouringPegs neighbours(Peg peg, Monitor monitor) {
+    @Override
+    public synchronized PegMap fit(Peg peg, Monitor monitor) throws InputException {
+        look(peg);
+        NeighbouringPegs teachers = neighbours.isPresent() ? neighbours.get() : NeighbourFits.of(others, monitor);
+        neighbours = Optional.of(teachers);
+        Optional<PegMap> itself = alone.filter(map -> map.peg().equals(peg));
+        alone = Optional.empty();
+        return itself.isPresent() ? itself.get().with(teachers, monitor) : PegMap.of(peg, teachers, monitor);
+    }
+
+    private void look(Peg peg) {
         Question question = new Question(place, peg.name(), peg.wishes().byItself());
-        if (!question.equals(known)) {
-            NeighbouringPegFiles others = question.place()
-                    .file()
-                    .map(path -> NeighbouringPegFiles.beside(path, peg))
-                    .orElse(NeighbouringPegFiles.NONE);
-            neighbours = NeighbourFits.of(others.pegs(), monitor);
-            passedOver = question.place().equals(place) ? others.passedOver() : List.of();
-            known = question;
+        if (question.equals(known)) {
+            return;
         }
-        return neighbours;
+        NeighbouringPegFiles files = question.place()
+                .file()
+                .map(path -> NeighbouringPegFiles.beside(path, peg))
+                .orElse(NeighbouringPegFiles.NONE);
+        others = files.pegs();
+        neighbours = others.isEmpty() ? Optional.of(NeighbouringPegs.NONE) : Optional.empty();
+        passedOver = question.place().equals(place) ? files.passedOver() : List.of();
+        known = question;
     }
 }

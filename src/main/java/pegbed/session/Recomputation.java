@@ -16,14 +16,24 @@ import pegbed.storage.disk.ProgramLog;
 /**
  * Keeps the answers in step with the peg. The newest request wins: older work is cancelled, and what it yields is not
  * shown as current. A change of the target alone keeps the bottom and only looks for the flat spots again; one reading
- * more is shown at once on what was learned before, until all is worked out anew. Belongs to one thread, the owner's;
- * the work is done by a worker.
+ * more is shown at once on what was learned before, and a peg that was just opened by its own readings, until all is
+ * worked out. Belongs to one thread, the owner's; the work is done by a worker.
  */
 final class Recomputation {
     /** Finds the bottom of a peg. */
     @FunctionalInterface
     interface Fitting {
         PegMap fit(Peg peg, Monitor monitor) throws InputException;
+
+        /**
+         * The bottom by what the peg's own readings say, to be shown until {@link #fit} has taken in what else is
+         * known.
+         *
+         * @return empty where there is nothing else that would take long
+         */
+        default Optional<PegMap> alone(Peg peg, Monitor monitor) throws InputException {
+            return Optional.empty();
+        }
     }
 
     /** Progress is reported in steps of this share. */
@@ -41,6 +51,9 @@ final class Recomputation {
     private Answer answer = new Answer.NothingYet(Optional.empty());
     /** Set by the owner, looked at by the workers too. */
     private volatile Request newest;
+
+    /** What is shown of a peg by its own readings alone, until all is worked out. */
+    private Optional<PegMap> alone = Optional.empty();
 
     private double progress;
     private int document;
@@ -85,6 +98,7 @@ final class Recomputation {
         document++;
         newest = new Request(-1, Peg.EMPTY, document);
         answer = new Answer.NothingYet(Optional.empty());
+        alone = Optional.empty();
     }
 
     private void stop() {
@@ -113,7 +127,7 @@ final class Recomputation {
         }
         Optional<Answer.Ready> before = answer.shown();
         answer = new Answer.Computing(revision, before);
-        Optional<PegMap> known = before.map(Answer.Ready::map).filter(map -> !map.isProvisional());
+        Optional<PegMap> known = before.map(Answer.Ready::map).filter(this::isWorkedOut);
         Optional<PegMap> sameBottom = known.filter(map -> bottomOf(map.peg()).equals(bottomOf(peg)));
         if (sameBottom.isPresent()) {
             // Quick, and worth showing though overtaken, as the steps of a drag are.
@@ -122,7 +136,7 @@ final class Recomputation {
                     outcome(request, published -> {}));
         } else {
             first.latest(
-                    monitor -> work(request, known, monitor),
+                    monitor -> work(request, known, before.isEmpty(), monitor),
                     outcome(request, soon -> soon.ifPresent(shown -> showMeanwhile(request, shown))));
         }
         changed.run();
@@ -150,14 +164,23 @@ final class Recomputation {
                         .toList());
     }
 
+    /** Whether nothing more is to come for a bottom. */
+    private boolean isWorkedOut(PegMap map) {
+        return !map.isProvisional() && !alone.map(map::differsInWishesOnly).orElse(false);
+    }
+
     /**
-     * Finds the answers, or those in which one reading more was added to what was known before, to be shown meanwhile.
+     * Finds the answers, or others to be shown meanwhile: those in which one reading more was added to what was known
+     * before, and, where nothing is shown yet, those of the peg's own readings.
      */
-    private Optional<Answer.Ready> work(Request request, Optional<PegMap> known, Monitor monitor)
+    private Optional<Answer.Ready> work(Request request, Optional<PegMap> known, boolean nothingShown, Monitor monitor)
             throws InputException {
-        Optional<PegMap> more = withOneMore(request, known);
-        if (more.isPresent()) {
-            return Optional.of(found(request, more.get(), monitor));
+        Optional<PegMap> soon = withOneMore(request, known);
+        if (soon.isEmpty() && nothingShown) {
+            soon = fitting.alone(request.peg, new Progress(request, monitor));
+        }
+        if (soon.isPresent()) {
+            return Optional.of(found(request, soon.get(), monitor));
         }
         fit(request, monitor);
         return Optional.empty();
@@ -190,8 +213,9 @@ final class Recomputation {
         return new Answer.Ready(request.revision, map, Findings.of(map, OptionalDouble.empty()));
     }
 
-    /** The newest reading is on the map before all is worked out anew. */
+    /** The newest reading, or the peg that was opened, is on the map before all is worked out. */
     private void showMeanwhile(Request request, Answer.Ready soon) {
+        alone = soon.map().isProvisional() ? Optional.empty() : Optional.of(soon.map());
         answer = new Answer.Computing(request.revision, Optional.of(soon));
         changed.run();
         if (request == newest && answer instanceof Answer.Computing) {

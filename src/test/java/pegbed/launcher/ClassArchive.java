@@ -17,12 +17,12 @@ import java.util.zip.ZipEntry;
  * the checksums that it verifies first. Needs no display.
  *
  * <p>A training run without the archive tells which classes the commands and the window load; Java then puts those of
- * the jar and its own into one file. What only a real display loads is added by name.
+ * the jar and its own into one file. Pegbed's other classes, and what only a real display loads, are added by name.
  */
 public final class ClassArchive {
-    /** Packages of the toolkit that the headless screen of the training run does without. */
-    private static final List<String> DISPLAY_PACKAGES =
-            List.of("com/sun/glass/ui/gtk/", "com/sun/glass/ui/mac/", "com/sun/prism/es2/", "com/sun/glass/ui/");
+    /** All of Pegbed, and packages of the toolkit that the headless screen of the training run does without. */
+    private static final List<String> WHOLE_PACKAGES =
+            List.of("pegbed/", "com/sun/glass/ui/gtk/", "com/sun/glass/ui/mac/", "com/sun/glass/ui/");
 
     private static final long LONGEST_SECONDS = 120;
 
@@ -61,7 +61,7 @@ public final class ClassArchive {
         try {
             Path list = folder.resolve("classes.lst");
             run(training(jar, peg, folder, list));
-            addDisplayClasses(jar, list);
+            addWholePackages(jar, list);
             run(List.of(
                     java(),
                     "-XX:+UseSerialGC",
@@ -97,13 +97,13 @@ public final class ClassArchive {
                 folder.toString());
     }
 
-    private static void addDisplayClasses(Path jar, Path list) throws IOException {
+    private static void addWholePackages(Path jar, Path list) throws IOException {
         Set<String> lines = new LinkedHashSet<>(Files.readAllLines(list));
         try (JarFile file = new JarFile(jar.toFile())) {
             file.stream()
                     .map(ZipEntry::getName)
                     .filter(name -> name.endsWith(".class"))
-                    .filter(name -> DISPLAY_PACKAGES.stream().anyMatch(name::startsWith))
+                    .filter(name -> WHOLE_PACKAGES.stream().anyMatch(name::startsWith))
                     .map(name -> name.substring(0, name.length() - ".class".length()))
                     .forEach(lines::add);
         }

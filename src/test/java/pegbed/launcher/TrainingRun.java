@@ -3,6 +3,7 @@ package pegbed.launcher;
 import java.io.OutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -18,12 +19,17 @@ final class TrainingRun {
     /**
      * Trains.
      *
-     * @param args the file of a sample peg, an empty folder
+     * @param args the file of a sample peg with others of its water beside it, an empty folder
      */
     public static void main(String[] args) throws Exception {
         Path folder = Path.of(args[1]);
-        String peg = Files.copy(Path.of(args[0]), folder.resolve("training.peg.json"))
-                .toString();
+        Path sample = Path.of(args[0]);
+        try (DirectoryStream<Path> files = Files.newDirectoryStream(sample.resolveSibling(""), "*.peg.json")) {
+            for (Path file : files) {
+                Files.copy(file, folder.resolve(file.getFileName()));
+            }
+        }
+        String peg = folder.resolve(sample.getFileName()).toString();
         for (List<String> command : List.of(
                 List.of("--help"),
                 List.of("lines", peg),

@@ -60,6 +60,50 @@ class RecomputationTest {
         return PegMap.of(peg, monitor);
     }
 
+    /** What is known besides the readings takes longer. */
+    private Recomputation withMoreThanReadings() {
+        Recomputation.Fitting fitting = new Recomputation.Fitting() {
+            @Override
+            public PegMap fit(Peg peg, Monitor monitor) throws InputException {
+                return RecomputationTest.this.fit(peg, monitor);
+            }
+
+            @Override
+            public Optional<PegMap> alone(Peg peg, Monitor monitor) throws InputException {
+                return Optional.of(PegMap.of(peg, monitor));
+            }
+        };
+        return new Recomputation(fitting, executors, log, () -> {}, ready -> {}, () -> {});
+    }
+
+    @Test
+    void anOpenedPegIsShownByItsOwnReadingsUntilAllIsWorkedOut() {
+        Recomputation both = withMoreThanReadings();
+        both.request(1, Pegs.plumbed(12));
+        worker.next();
+        Answer.Ready alone =
+                assertInstanceOf(Answer.Computing.class, both.answer()).before().orElseThrow();
+        worker.next();
+        Answer.Ready all = assertInstanceOf(Answer.Ready.class, both.answer());
+        assertFalse(all.map().differsInWishesOnly(alone.map()));
+        assertEquals(1, fitted.size());
+    }
+
+    @Test
+    void whatItsOwnReadingsSayIsNeverTakenForAll() {
+        Recomputation both = withMoreThanReadings();
+        Peg peg = Pegs.plumbed(12);
+        both.request(1, peg);
+        worker.next();
+        both.request(2, peg.withWishes(peg.wishes().withTarget(OptionalDouble.of(0.5))));
+        assertInstanceOf(Answer.Computing.class, both.answer());
+        while (!worker.waiting.isEmpty()) {
+            worker.next();
+        }
+        assertEquals(2, assertInstanceOf(Answer.Ready.class, both.answer()).revision());
+        assertEquals(1, fitted.size());
+    }
+
     @Test
     void nothingToldIsNothingYet() {
         work.request(1, Peg.EMPTY);

@@ -65,8 +65,7 @@ public final class PegbedApplication extends Application {
         WindowFrame frame = new WindowFrame(desk, files, dark);
         frame.darkProperty().addListener((property, before, now) -> Theme.wear(now));
         Rectangle2D screen = Screen.getPrimary().getVisualBounds();
-        stage.setScene(Theme.scene(
-                frame, Math.min(WIDTH, screen.getWidth()), Math.min(HEIGHT, screen.getHeight()), frame.darkProperty()));
+        stage.setScene(Theme.scene(frame, Math.min(WIDTH, screen.getWidth()), height(screen), frame.darkProperty()));
         stage.titleProperty().bind(desk.document().windowTitleProperty());
         stage.setOnCloseRequest(event -> {
             event.consume();
@@ -75,13 +74,19 @@ public final class PegbedApplication extends Application {
         return frame;
     }
 
+    /** On a screen that stands upright the window does too: its map lies above the rest. */
+    static double height(Rectangle2D screen) {
+        boolean upright = screen.getHeight() > screen.getWidth();
+        return upright ? screen.getHeight() : Math.min(HEIGHT, screen.getHeight());
+    }
+
     /** Some window managers show a window at a size of their own, and too small a one if it has no least size. */
     private static void size(Stage stage) {
         Rectangle2D screen = Screen.getPrimary().getVisualBounds();
         stage.setMinWidth(Math.min(LEAST_WIDTH, screen.getWidth()));
         stage.setMinHeight(Math.min(LEAST_HEIGHT, screen.getHeight()));
         stage.setWidth(Math.min(WIDTH, screen.getWidth()));
-        stage.setHeight(Math.min(HEIGHT, screen.getHeight()));
+        stage.setHeight(height(screen));
     }
 
     private static WindowFrame show(Stage stage, WindowFrame frame) {

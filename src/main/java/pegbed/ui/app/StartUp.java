@@ -21,7 +21,7 @@ import pegbed.report.paint.AwtLetters;
  * worked out behind it.
  */
 final class StartUp {
-    private static final int LONGEST_WAIT_SECONDS = 3;
+    private static final int LONGEST_WAIT_SECONDS = 10;
 
     private final OwnerHandover owner;
     private final Future<WindowViewModels> desk;

@@ -19,6 +19,8 @@ import pegbed.wording.Sentences;
 
 /** What is done to the peg as a whole. */
 final class TopBar extends HBox {
+    private static final double NARROW_POINTS = 760;
+
     private final WindowFrame frame;
     private final WindowViewModels desk;
 
@@ -32,17 +34,23 @@ final class TopBar extends HBox {
         title.textProperty().bind(desk.document().titleProperty());
         title.getStyleClass().add("title");
         title.setMinWidth(60);
+        // Two lines of it where the bar is narrow, and all of it under the pointer.
+        title.setWrapText(true);
+        Controls.tip(title, desk.document().titleProperty());
         Label keeping = new Label();
         keeping.setId("keeping");
         keeping.textProperty().bind(desk.document().keepingProperty());
         keeping.getStyleClass().add("quiet");
         keeping.setMinWidth(USE_PREF_SIZE);
+        Button save = Controls.button("save", "Save", "Saves the peg (" + Keys.SAVE.words() + ")", frame::save);
+        // A narrow bar keeps its room for the title: the menu saves as well.
+        Controls.shownWhile(save, widthProperty().greaterThanOrEqualTo(NARROW_POINTS));
         Region gap = new Region();
         HBox.setHgrow(gap, Priority.ALWAYS);
         getChildren()
                 .addAll(
                         file(),
-                        Controls.button("save", "Save", "Saves the peg (" + Keys.SAVE.words() + ")", frame::save),
+                        save,
                         undo(),
                         redo(),
                         title,

@@ -10,6 +10,9 @@ public final class Window {
             "There is no display to open the window on; use a command instead, such as pegbed lines PEG or pegbed map"
                     + " PEG --out map.png.";
 
+    /** The toolkit's property for the pipelines that it tries, in order. */
+    private static final String PIPELINES = "prism.order";
+
     private Window() {}
 
     /** Whether the window is meant: there is no command, or a peg file in its place, as file managers give it. */
@@ -30,10 +33,21 @@ public final class Window {
         }
         // The map's letters and shapes come from Java's own graphics, which must not open the display a second time.
         System.setProperty("java.awt.headless", "true");
+        paintWithoutGraphicsDriver();
         try {
             PegbedApplication.open(pictureIsThere, files);
         } catch (UnsupportedOperationException e) {
             throw new InputException(NO_DISPLAY, e);
+        }
+    }
+
+    /**
+     * The toolkit paints in memory: what it shows is a finished picture, and loading a driver for OpenGL first would
+     * take longer than all the painting of a start. Who names another order of pipelines gets that.
+     */
+    private static void paintWithoutGraphicsDriver() {
+        if (System.getProperty(PIPELINES) == null) {
+            System.setProperty(PIPELINES, "sw");
         }
     }
 

@@ -180,12 +180,12 @@ public final class WindowFrame extends StackPane {
     }
 
     private void saveAsThen(Runnable next) {
-        files.toSave(desk.document().suggestedName())
+        files.toSave(desk.document().suggestedName(), desk.document().folder())
                 .ifPresent(path -> desk.document().saveAs(path, next));
     }
 
     void chooseAndOpen() {
-        settleUnsaved(() -> files.toOpen().ifPresent(desk.document()::open));
+        settleUnsaved(() -> files.toOpen(desk.document().folder()).ifPresent(desk.document()::open));
     }
 
     void open(Path path) {
@@ -280,7 +280,8 @@ public final class WindowFrame extends StackPane {
                 .ifPresentOrElse(
                         plan -> sheets.open(() -> {
                             CardViewModel card = new CardViewModel(plan, cardHelpers, desk.document()::refuse);
-                            CardSheet sheet = new CardSheet(card, files);
+                            CardSheet sheet =
+                                    new CardSheet(card, files, desk.document().folder());
                             return Sheet.of("card", "Card", sheet.content(), sheet.buttons(sheets::close))
                                     .withSaid(sheet.said())
                                     .onClosed(card::close);

@@ -19,6 +19,7 @@ import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.RowConstraints;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
@@ -35,14 +36,26 @@ import pegbed.ui.plan.PlanViewModel;
  * The view for the bank: large buttons, high contrast, no keyboard. Every button is at least {@value #MIN_POINTS}
  * points each way, which is 12 mm on a tablet of 10 in with 1280 × 800 points (5.9 points a millimetre). The wheels lie
  * beside the map, below it on a screen that stands upright; where there is no room for all of them they scroll, the
- * buttons below them do not.
+ * buttons below them do not. On a screen of few points, whose points are larger ({@value #SMALL_SCREEN_POINTS} wide, at
+ * least 7 in), buttons are {@value #SMALL_MIN_POINTS} points, which is 12 mm there, and those below go all across, so
+ * that the map has room.
  */
 public final class BanksideView extends BorderPane {
     /** 12 mm at 5.9 points a millimetre. */
     public static final double MIN_POINTS = 72;
 
+    /** A screen that is less wide than this is small. */
+    public static final double SMALL_SCREEN_POINTS = 900;
+
+    /** 12 mm where 683 points are 7 in. */
+    public static final double SMALL_MIN_POINTS = 52;
+
+    private static final double SAID_POINTS = 48;
     private static final double MIDDLE_POINTS = 170;
+    private static final double SMALL_MIDDLE_POINTS = 120;
     private static final double PANEL_POINTS = 560;
+    private static final double SMALL_PANEL_POINTS = 370;
+    private static final PseudoClass SMALL = PseudoClass.getPseudoClass("small");
     private static final PseudoClass WAITING = PseudoClass.getPseudoClass("waiting");
 
     private final BanksideViewModel model;
@@ -53,6 +66,10 @@ public final class BanksideView extends BorderPane {
     private final ScrollPane scroll = new ScrollPane(wheels);
     private final BanksideLines lines;
     private final BorderPane panel = new BorderPane(scroll);
+    private final Label said = Controls.wrapped("said");
+    private final HBox buttons;
+    private boolean small;
+    private double leastPoints = MIN_POINTS;
     private final BooleanProperty showsLines = new SimpleBooleanProperty(false);
 
     /** These follow the model; kept by the view alone, so that the model does not keep the view. */
@@ -80,14 +97,11 @@ public final class BanksideView extends BorderPane {
         wheels.getStyleClass().add("wheels");
         for (int column = 0; column < 5; column++) {
             ColumnConstraints width = new ColumnConstraints();
-            if (column != 2) {
-                width.setMinWidth(MIN_POINTS);
-            }
-            width.setPrefWidth(column == 2 ? MIDDLE_POINTS : 1.2 * MIN_POINTS);
             width.setHgrow(column == 2 ? Priority.ALWAYS : Priority.SOMETIMES);
             width.setHalignment(HPos.CENTER);
             wheels.getColumnConstraints().add(width);
         }
+        sizeColumns();
         fill();
         hasMarks.addListener((property, before, now) -> fill());
         hasMarks.bind(model.hasMarksProperty());
@@ -104,9 +118,12 @@ public final class BanksideView extends BorderPane {
         enter.pseudoClassStateChanged(WAITING, true);
         plumbed.addListener((property, before, now) -> enter.pseudoClassStateChanged(WAITING, !now));
         plumbed.bind(model.plumbedProperty());
-        VBox foot = new VBox(said(), foot(back));
-        foot.getStyleClass().add("bankside-foot");
-        panel.setBottom(foot);
+        said.setId("bank-said");
+        said.textProperty().bind(model.saidProperty());
+        said.setMinHeight(SAID_POINTS);
+        said.setAlignment(Pos.CENTER_LEFT);
+        buttons = buttons(back);
+        panel.setBottom(foot());
         panel.getStyleClass().add("bankside-panel");
         panel.setPrefWidth(PANEL_POINTS);
         StackPane picture = picture();
@@ -124,13 +141,57 @@ public final class BanksideView extends BorderPane {
     /** The panel stands beside the map, or below it where the screen is higher than wide. */
     private void arrange() {
         boolean upright = getHeight() > getWidth();
-        if (upright != (getBottom() == panel) || (getBottom() == null && getRight() == null)) {
-            setRight(null);
-            setBottom(null);
-            if (upright) {
-                setBottom(panel);
+        boolean few = !upright && getWidth() > 0 && getWidth() < SMALL_SCREEN_POINTS;
+        boolean below = getBottom() == panel;
+        if (upright == below && few == small && (below || getRight() == panel)) {
+            return;
+        }
+        if (few != small) {
+            small = few;
+            size();
+        }
+        setRight(null);
+        setBottom(null);
+        panel.setBottom(null);
+        if (upright) {
+            panel.setBottom(foot());
+            setBottom(panel);
+        } else if (small) {
+            setRight(panel);
+            setBottom(foot());
+        } else {
+            panel.setBottom(foot());
+            setRight(panel);
+        }
+    }
+
+    /** What was said, and the buttons below the wheels. */
+    private Node foot() {
+        VBox foot = new VBox(said, buttons);
+        foot.getStyleClass().add("bankside-foot");
+        return foot;
+    }
+
+    private void size() {
+        pseudoClassStateChanged(SMALL, small);
+        leastPoints = small ? SMALL_MIN_POINTS : MIN_POINTS;
+        panel.setPrefWidth(small ? SMALL_PANEL_POINTS : PANEL_POINTS);
+        for (Node node : buttons.getChildren()) {
+            ((Region) node).setMinSize(leastPoints, leastPoints);
+        }
+        said.setMinHeight(small ? USE_PREF_SIZE : SAID_POINTS);
+        sizeColumns();
+        fill();
+    }
+
+    private void sizeColumns() {
+        for (int column = 0; column < 5; column++) {
+            ColumnConstraints width = wheels.getColumnConstraints().get(column);
+            if (column == 2) {
+                width.setPrefWidth(small ? SMALL_MIDDLE_POINTS : MIDDLE_POINTS);
             } else {
-                setRight(panel);
+                width.setMinWidth(leastPoints);
+                width.setPrefWidth(1.2 * leastPoints);
             }
         }
     }
@@ -149,16 +210,7 @@ public final class BanksideView extends BorderPane {
         return picture;
     }
 
-    private Node said() {
-        Label said = Controls.wrapped("said");
-        said.setId("bank-said");
-        said.textProperty().bind(model.saidProperty());
-        said.setMinHeight(48);
-        said.setAlignment(Pos.CENTER_LEFT);
-        return said;
-    }
-
-    private Node foot(Runnable back) {
+    private HBox buttons(Runnable back) {
         Button undo = large("bank-undo", "Undo", model::undo);
         Button leave = large("bank-back", "Back", back);
         Button other = large("bank-lines", "Lines", () -> showsLines.set(!showsLines.get()));
@@ -174,9 +226,9 @@ public final class BanksideView extends BorderPane {
                 .bind(Bindings.createBooleanBinding(
                         () -> model.nextProperty().get().isEmpty(), model.nextProperty()));
         enter.disableProperty().bind(showsLines);
-        HBox foot = new HBox(leave, undo, other, next, enter);
-        foot.getStyleClass().add("row");
-        return foot;
+        HBox row = new HBox(leave, undo, other, next, enter);
+        row.getStyleClass().add("row");
+        return row;
     }
 
     /** The wheels, or the lines to fish in their place, on the map as well. */
@@ -198,7 +250,7 @@ public final class BanksideView extends BorderPane {
                 continue;
             }
             RowConstraints height = new RowConstraints();
-            height.setMinHeight(MIN_POINTS);
+            height.setMinHeight(leastPoints);
             height.setVgrow(Priority.ALWAYS);
             height.setValignment(VPos.CENTER);
             int row = wheels.getRowConstraints().size();
@@ -295,11 +347,11 @@ public final class BanksideView extends BorderPane {
         return button;
     }
 
-    private static Button large(String id, String words, Runnable action) {
+    private Button large(String id, String words, Runnable action) {
         Button button = Controls.button(id, words, action);
         button.getStyleClass().add("large");
         button.setTextAlignment(TextAlignment.CENTER);
-        button.setMinSize(MIN_POINTS, MIN_POINTS);
+        button.setMinSize(leastPoints, leastPoints);
         button.setMaxSize(Double.MAX_VALUE, Double.MAX_VALUE);
         return button;
     }

@@ -1,5 +1,6 @@
 package pegbed.ui.card;
 
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import javafx.beans.binding.Bindings;
@@ -28,12 +29,19 @@ public final class CardSheet {
 
     private final CardViewModel model;
     private final FileChoice files;
+    private final Optional<Path> folder;
     private final ChoiceBox<Printer> printers = new ChoiceBox<>();
     private final Label message;
 
-    public CardSheet(CardViewModel model, FileChoice files) {
+    /**
+     * A sheet with the card.
+     *
+     * @param folder where to begin looking for a place to save it, if known
+     */
+    public CardSheet(CardViewModel model, FileChoice files, Optional<Path> folder) {
         this.model = model;
         this.files = files;
+        this.folder = folder;
         message = Controls.message("card-message", "plain", model.messageProperty());
         printers.setId("card-printer");
         printers.setAccessibleText("Printer");
@@ -86,7 +94,7 @@ public final class CardSheet {
     }
 
     private void save() {
-        files.toSaveCard(model.suggestedName()).ifPresent(model::save);
+        files.toSaveCard(model.suggestedName(), folder).ifPresent(model::save);
     }
 
     private void print() {

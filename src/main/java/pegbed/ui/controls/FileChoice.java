@@ -5,17 +5,28 @@ import java.util.Optional;
 
 /** Asks the person for a file or a folder; empty if none was chosen. */
 public interface FileChoice {
-    Optional<Path> toOpen();
+    /**
+     * A peg file.
+     *
+     * @param folder where to begin, if known
+     */
+    Optional<Path> toOpen(Optional<Path> folder);
 
     /**
      * The file to save a peg in.
      *
      * @param suggested a name to begin with
+     * @param folder where to begin, if known
      */
-    Optional<Path> toSave(String suggested);
+    Optional<Path> toSave(String suggested, Optional<Path> folder);
 
-    /** The card, as PDF, PNG, SVG or HTML. */
-    Optional<Path> toSaveCard(String suggested);
+    /**
+     * The file to save a card in, as PDF, PNG, SVG or HTML.
+     *
+     * @param suggested a name to begin with
+     * @param folder where to begin, if known
+     */
+    Optional<Path> toSaveCard(String suggested, Optional<Path> folder);
 
     /**
      * A folder.

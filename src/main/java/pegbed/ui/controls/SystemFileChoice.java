@@ -1,6 +1,7 @@
 package pegbed.ui.controls;
 
 import java.io.File;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.Supplier;
@@ -24,27 +25,27 @@ public final class SystemFileChoice implements FileChoice {
     }
 
     @Override
-    public Optional<Path> toOpen() {
-        return chosen(chooser("Open a peg", PEGS).showOpenDialog(owner.get()));
+    public Optional<Path> toOpen(Optional<Path> folder) {
+        return chosen(chooser("Open a peg", PEGS, folder).showOpenDialog(owner.get()));
     }
 
     @Override
-    public Optional<Path> toSave(String suggested) {
-        FileChooser chooser = chooser("Save the peg", PEGS);
+    public Optional<Path> toSave(String suggested, Optional<Path> folder) {
+        FileChooser chooser = chooser("Save the peg", PEGS, folder);
         chooser.setInitialFileName(suggested);
         return chosen(chooser.showSaveDialog(owner.get()));
     }
 
     @Override
-    public Optional<Path> toSaveCard(String suggested) {
-        FileChooser chooser = chooser("Save the card", CARDS);
+    public Optional<Path> toSaveCard(String suggested, Optional<Path> folder) {
+        FileChooser chooser = chooser("Save the card", CARDS, folder);
         chooser.setInitialFileName(suggested);
         return chosen(chooser.showSaveDialog(owner.get()));
     }
 
     @Override
     public Optional<Path> toBringIn() {
-        return chosen(chooser("Bring in readings", TABLES).showOpenDialog(owner.get()));
+        return chosen(chooser("Bring in readings", TABLES, Optional.empty()).showOpenDialog(owner.get()));
     }
 
     @Override
@@ -54,9 +55,11 @@ public final class SystemFileChoice implements FileChoice {
         return chosen(chooser.showDialog(owner.get()));
     }
 
-    private static FileChooser chooser(String title, FileChooser.ExtensionFilter kind) {
+    private static FileChooser chooser(String title, FileChooser.ExtensionFilter kind, Optional<Path> folder) {
         FileChooser chooser = new FileChooser();
         chooser.setTitle(title);
+        // One that is gone would keep the dialog from opening.
+        folder.filter(Files::isDirectory).map(Path::toFile).ifPresent(chooser::setInitialDirectory);
         chooser.getExtensionFilters().addAll(kind, ALL);
         return chooser;
     }

@@ -108,6 +108,13 @@ public final class DocumentViewModel {
         return Texts.fileName(session.peg().name().title()) + PegFile.ENDING;
     }
 
+    /** The folder of the peg's file, else of the file that was last open: where people look for the next one. */
+    public Optional<Path> folder() {
+        return session.file()
+                .or(() -> remembered.recent().stream().findFirst())
+                .map(file -> file.toAbsolutePath().getParent());
+    }
+
     public void open(Path path) {
         remembered.addRecent(path);
         refusal = "";

@@ -137,6 +137,11 @@ public final class ShelfViewModel {
 
     /** Looks at the folder again; only files that have changed since are read. */
     public void look() {
+        if (folder.isEmpty()) {
+            // Nobody chose one yet: most likely it is where the open peg lies.
+            folder = session.file().map(file -> file.toAbsolutePath().getParent());
+            tellFolder();
+        }
         said.set("");
         error.set("");
         refresh();

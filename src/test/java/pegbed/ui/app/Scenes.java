@@ -448,17 +448,17 @@ public final class Scenes implements FileChoice {
     }
 
     @Override
-    public Optional<Path> toOpen() {
+    public Optional<Path> toOpen(Optional<Path> folder) {
         return chosen;
     }
 
     @Override
-    public Optional<Path> toSave(String suggested) {
+    public Optional<Path> toSave(String suggested, Optional<Path> folder) {
         return chosen;
     }
 
     @Override
-    public Optional<Path> toSaveCard(String suggested) {
+    public Optional<Path> toSaveCard(String suggested, Optional<Path> folder) {
         return chosen;
     }
 

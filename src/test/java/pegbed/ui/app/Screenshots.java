@@ -241,17 +241,17 @@ public final class Screenshots {
     /** Chooses no file. */
     static final class NoFiles implements FileChoice {
         @Override
-        public Optional<Path> toOpen() {
+        public Optional<Path> toOpen(Optional<Path> folder) {
             return Optional.empty();
         }
 
         @Override
-        public Optional<Path> toSave(String suggested) {
+        public Optional<Path> toSave(String suggested, Optional<Path> folder) {
             return Optional.empty();
         }
 
         @Override
-        public Optional<Path> toSaveCard(String suggested) {
+        public Optional<Path> toSaveCard(String suggested, Optional<Path> folder) {
             return Optional.empty();
         }
 

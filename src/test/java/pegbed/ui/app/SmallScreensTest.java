@@ -8,6 +8,8 @@ import java.util.function.Consumer;
 import javafx.geometry.Bounds;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.text.Text;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -66,10 +68,33 @@ class SmallScreensTest extends InScenes {
         }
         scenes.on(scenes.frame()::toBankside);
         assertReachable("large buttons");
+        boolean small = width > height && width < BanksideView.SMALL_SCREEN_POINTS;
+        double least = small ? BanksideView.SMALL_MIN_POINTS : BanksideView.MIN_POINTS;
         for (Node button : scenes.all(".large")) {
-            assertTrue(((Button) button).getWidth() >= BanksideView.MIN_POINTS, button.getId());
-            assertTrue(((Button) button).getHeight() >= BanksideView.MIN_POINTS, button.getId());
+            assertTrue(((Button) button).getWidth() >= least, button.getId());
+            assertTrue(((Button) button).getHeight() >= least, button.getId());
         }
+    }
+
+    @ParameterizedTest
+    @CsvSource({"683, 384", "1024, 600", "800, 1280"})
+    void theTitleIsWhole(int width, int height) {
+        scenes.resize(width, height);
+        scenes.settle();
+        scenes.on(() -> scenes.frame().layout());
+        Label title = scenes.find("#title");
+        String shown = ((Text) title.lookup(".text")).getText();
+        assertEquals(title.getText(), shown.replaceAll("\\s+", " ").strip());
+    }
+
+    @ParameterizedTest
+    @CsvSource({"683, 384", "1024, 600"})
+    void theMapAtTheBankHasRoom(int width, int height) {
+        scenes.resize(width, height);
+        scenes.on(scenes.frame()::toBankside);
+        scenes.settle();
+        Bounds map = onScene("#map");
+        assertTrue(map.getWidth() >= 0.4 * width && map.getHeight() >= 0.7 * height, map + "");
     }
 
     private Bounds onScene(String query) {

@@ -53,6 +53,15 @@ class DocumentViewModelTest {
     }
 
     @Test
+    void dialogsBeginInTheFolderOfTheFile() {
+        assertEquals(Optional.empty(), document.folder());
+        document.saveAs(folder.resolve("nine"), () -> {});
+        assertEquals(Optional.of(folder.toAbsolutePath()), document.folder());
+        document.begin(Pegs.plumbed(3));
+        assertEquals(Optional.of(folder.toAbsolutePath()), document.folder());
+    }
+
+    @Test
     void aNameIsCompletedSoThatTheShelfListsIt() {
         for (String name : List.of("copy", "copy.json", "copy.peg", "copy.peg.json")) {
             Path whole = folder.resolve(name + "-folder").resolve("copy.peg.json");

@@ -87,6 +87,16 @@ class ShelfViewModelTest {
     }
 
     @Test
+    void beginsWhereTheOpenPegLiesUntilAFolderIsChosen() {
+        desk.document().open(pegs.resolve("tansy-cut-9.peg.json"));
+        ShelfViewModel fresh = new ShelfViewModel(
+                desk.session(), new WindowPreferences(home.resolve("another")), Runnable::run, Runnable::run);
+        fresh.look();
+        assertEquals(3, fresh.rows().size());
+        assertEquals(pegs.toAbsolutePath().toString(), fresh.folderProperty().get());
+    }
+
+    @Test
     void whatOthersChangedIsReadAgain() throws IOException {
         Path nine = pegs.resolve("tansy-cut-9.peg.json");
         Files.writeString(nine, Files.readString(nine).replace("Tansy Cut", "Pansy Ditch"));
