@@ -5,7 +5,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -53,7 +52,10 @@ public final class DayCommand implements Callable<Integer> {
             description = "What happened, such as \"14:20 line 2 fish F1 1lb8\"; may be given more than once.")
     private List<String> typed = List.of();
 
-    @Option(names = "--visit", paramLabel = "N", description = "The visit meant, 1 for the first; the latest if not given.")
+    @Option(
+            names = "--visit",
+            paramLabel = "N",
+            description = "The visit meant, 1 for the first; the latest if not given.")
     private Integer visit;
 
     @Option(
@@ -111,8 +113,7 @@ public final class DayCommand implements Callable<Integer> {
             DayText.print(peg, shown, answer, output.out());
         }
         if (out != null) {
-            WholeFile.write(
-                    out, EventsTable.write(answer.day().events()).getBytes(StandardCharsets.UTF_8));
+            WholeFile.write(out, EventsTable.write(answer.day().events()).getBytes(StandardCharsets.UTF_8));
         }
         return 0;
     }
@@ -131,7 +132,9 @@ public final class DayCommand implements Callable<Integer> {
     private void refuseVisit(Peg peg) throws InputException {
         if (visit != null && (visit < 1 || visit > peg.visits().size())) {
             throw new InputException("There is no visit " + visit + "; the peg has "
-                    + (peg.visits().size() == 1 ? "visit 1 alone." : "visits 1 to " + peg.visits().size() + "."));
+                    + (peg.visits().size() == 1
+                            ? "visit 1 alone."
+                            : "visits 1 to " + peg.visits().size() + "."));
         }
     }
 

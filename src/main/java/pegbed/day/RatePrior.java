@@ -20,8 +20,7 @@ public record RatePrior(GammaDistribution day, List<AtPlace> places, int visits,
     public static final double LINE_SHAPE = 2;
 
     /** Without earlier visits: as if one fish had come in six minutes (our choice, and soon outweighed). */
-    public static final RatePrior VAGUE =
-            new RatePrior(new GammaDistribution(1, 0.1), List.of(), 0, Weighting.NONE);
+    public static final RatePrior VAGUE = new RatePrior(new GammaDistribution(1, 0.1), List.of(), 0, Weighting.NONE);
 
     /** By what earlier visits are weighted. */
     public enum Weighting {

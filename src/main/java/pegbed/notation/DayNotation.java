@@ -107,7 +107,8 @@ public final class DayNotation {
                 "is none of "
                         + Arrays.stream(DayEvent.Kind.values())
                                 .map(DayEvent.Kind::word)
-                                .collect(Collectors.joining(", ")) + "; type a line like " + EXAMPLE + ".");
+                                .collect(Collectors.joining(", "))
+                        + "; type a line like " + EXAMPLE + ".");
     }
 
     private static DayLine fish(
@@ -127,7 +128,8 @@ public final class DayNotation {
                 throw NotationException.about(text.since(from), "is a weight, and a lost fish was not weighed.");
             } else if (kilograms.isPresent()) {
                 throw NotationException.about(
-                        text.since(from), "is a second weight; type one for all the fish together, like fish 3 F1 4lb.");
+                        text.since(from),
+                        "is a second weight; type one for all the fish together, like fish 3 F1 4lb.");
             } else {
                 kilograms = weight;
             }
@@ -161,14 +163,6 @@ public final class DayNotation {
         String name = comma < 0 ? words : words.substring(0, comma);
         String amount = comma < 0 ? "" : words.substring(comma + 1);
         return new DayLine(
-                time,
-                number,
-                place,
-                DayEvent.Kind.FEED,
-                name.strip(),
-                amount.strip(),
-                1,
-                OptionalDouble.empty(),
-                "");
+                time, number, place, DayEvent.Kind.FEED, name.strip(), amount.strip(), 1, OptionalDouble.empty(), "");
     }
 }

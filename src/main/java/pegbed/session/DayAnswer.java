@@ -24,8 +24,7 @@ import pegbed.model.Visit;
  * @param odds whether another line would do better now
  * @param prior what earlier visits let one expect
  */
-public record DayAnswer(
-        Day day, LineHistories histories, List<LineRate> rates, LineOdds odds, RatePrior prior) {
+public record DayAnswer(Day day, LineHistories histories, List<LineRate> rates, LineOdds odds, RatePrior prior) {
     public DayAnswer {
         rates = List.copyOf(rates);
     }
@@ -45,7 +44,8 @@ public record DayAnswer(
         Instant at = now;
         if (!day.events().isEmpty()) {
             boolean over = visit < peg.visits().size() - 1
-                    || DayEdits.isOver(looked, now.atZone(ZoneId.systemDefault()).toOffsetDateTime());
+                    || DayEdits.isOver(
+                            looked, now.atZone(ZoneId.systemDefault()).toOffsetDateTime());
             Instant last = day.events().get(day.events().size() - 1).time().toInstant();
             at = over || last.isAfter(now) ? last : now;
         }
@@ -67,7 +67,8 @@ public record DayAnswer(
         for (Peg other : others) {
             for (int v = 0; v < other.visits().size(); v++) {
                 PastVisit.of(v, other.visits().get(v), List.of())
-                        .filter(past -> past.date().isBefore(at.atZone(ZoneId.systemDefault()).toLocalDate()))
+                        .filter(past -> past.date()
+                                .isBefore(at.atZone(ZoneId.systemDefault()).toLocalDate()))
                         .map(PastVisit::elsewhere)
                         .ifPresent(earlier::add);
             }

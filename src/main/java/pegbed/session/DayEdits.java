@@ -30,8 +30,9 @@ public final class DayEdits {
                 visits.add(Visit.EMPTY.withStart(Optional.of(event.time())).withDay(Day.NONE.with(event)));
                 return peg.withVisits(visits);
             }
-            return peg.withToday(visit -> (visit.start().isPresent() ? visit : visit.withStart(Optional.of(event.time())))
-                    .withDay(visit.day().with(event)));
+            return peg.withToday(
+                    visit -> (visit.start().isPresent() ? visit : visit.withStart(Optional.of(event.time())))
+                            .withDay(visit.day().with(event)));
         });
     }
 
@@ -50,7 +51,8 @@ public final class DayEdits {
     /** Many events of one visit at once, undone as one. */
     public static Edit bringIn(int visit, List<DayEvent> events) {
         return Edit.of(
-                "Bring in " + events.size() + (events.size() == 1 ? " event" : " events"), peg -> with(peg, visit, day -> {
+                "Bring in " + events.size() + (events.size() == 1 ? " event" : " events"),
+                peg -> with(peg, visit, day -> {
                     List<DayEvent> more = new ArrayList<>(day.events());
                     more.addAll(events);
                     return new Day(day.conditions(), more);
@@ -69,12 +71,14 @@ public final class DayEdits {
 
     /** What the day was like. */
     public static Edit conditions(int visit, Conditions conditions) {
-        return Edit.step("Change conditions", "conditions " + visit, peg -> with(peg, visit, day -> day.with(conditions)));
+        return Edit.step(
+                "Change conditions", "conditions " + visit, peg -> with(peg, visit, day -> day.with(conditions)));
     }
 
     private static Peg with(Peg peg, int visit, UnaryOperator<Day> change) {
         List<Visit> visits = new ArrayList<>(peg.visits());
-        visits.set(visit, visits.get(visit).withDay(change.apply(visits.get(visit).day())));
+        visits.set(
+                visit, visits.get(visit).withDay(change.apply(visits.get(visit).day())));
         return peg.withVisits(visits);
     }
 }

@@ -72,13 +72,15 @@ public record TypedDay(Peg peg, Optional<Integer> visit, List<Place> planned, Of
         }
         OffsetDateTime yesterday = today.minusDays(1);
         Visit latest = peg.today();
-        boolean overMidnight =
-                latest.start().isPresent() && !DayEdits.isOver(latest, now) && !yesterday.isBefore(latest.start().get());
+        boolean overMidnight = latest.start().isPresent()
+                && !DayEdits.isOver(latest, now)
+                && !yesterday.isBefore(latest.start().get());
         if (overMidnight) {
             return yesterday;
         }
-        throw new InputException(typed.time().get() + " is later than now, " + now.toLocalTime().withNano(0)
-                + "; for an earlier visit say which, such as --visit " + peg.visits().size() + ".");
+        throw new InputException(typed.time().get() + " is later than now, "
+                + now.toLocalTime().withNano(0) + "; for an earlier visit say which, such as --visit "
+                + peg.visits().size() + ".");
     }
 
     private OffsetDateTime timeOfVisit(DayLine typed, int index) throws InputException {

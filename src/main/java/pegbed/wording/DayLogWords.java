@@ -53,7 +53,9 @@ public final class DayLogWords {
     /** What happened, without its time and line: {@code 2 fish, F1, 3 lb}, {@code feed, pellets, pinch}. */
     public String what(DayEvent event) {
         StringBuilder words = new StringBuilder(
-                event.count() > 1 ? event.count() + " " + event.kind().word() : event.kind().word());
+                event.count() > 1
+                        ? event.count() + " " + event.kind().word()
+                        : event.kind().word());
         add(words, event.name());
         add(words, event.amount());
         event.weightKilograms().ifPresent(kilograms -> add(words, quantities.weight(kilograms)));

@@ -39,7 +39,14 @@ class DayCommandTest {
     @Test
     void notesMendsAndTells() throws InputException, IOException {
         Ran noted = day(
-                "--add", "line 1 start", "--add", "fish F1 1lb8", "--add", "line 2 feed pellets, pot", "--water", "12.5");
+                "--add",
+                "line 1 start",
+                "--add",
+                "fish F1 1lb8",
+                "--add",
+                "line 2 feed pellets, pot",
+                "--water",
+                "12.5");
         assertEquals(0, noted.status(), noted.err());
         assertTrue(noted.out().contains("line 1  fish, F1, 1 lb 8 oz"), noted.out());
         assertTrue(noted.out().contains("feed, pellets, pot"), noted.out());
@@ -47,7 +54,8 @@ class DayCommandTest {
         Ran mended = day("--change", "2", "line 1 fish 2 F1 3lb");
         assertTrue(mended.out().contains("2 fish, F1, 3 lb"), mended.out() + mended.err());
         assertFalse(mended.out().contains("1 lb 8 oz"), mended.out());
-        JsonNode json = new ObjectMapper().readTree(day("--delete", "3", "--json").out());
+        JsonNode json =
+                new ObjectMapper().readTree(day("--delete", "3", "--json").out());
         assertEquals(2, json.get("events").size());
         assertEquals(2, json.get("lines").get(0).get("fish").asInt());
         assertEquals(2, PegFile.read(file).peg().today().day().events().size());
@@ -62,7 +70,9 @@ class DayCommandTest {
         assertEquals(new String(before), Files.readString(file));
         assertTrue(day("--delete", "1").err().contains("which has none"));
         assertTrue(day("--visit", "7").err().contains("There is no visit 7"));
-        assertTrue(day("--water", "100").err().contains("between -5"), day("--water", "100").err());
+        assertTrue(
+                day("--water", "100").err().contains("between -5"),
+                day("--water", "100").err());
     }
 
     @Test

@@ -63,7 +63,9 @@ class DayNotationTest {
 
     @Test
     void readsTheRestOfANoteAsItWasTyped() throws NotationException {
-        assertEquals("Wind went round, 2 rods out", NOTATION.parse("9:05 note Wind went round, 2 rods out").note());
+        assertEquals(
+                "Wind went round, 2 rods out",
+                NOTATION.parse("9:05 note Wind went round, 2 rods out").note());
     }
 
     @ParameterizedTest

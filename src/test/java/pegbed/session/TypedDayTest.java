@@ -21,7 +21,9 @@ class TypedDayTest {
     private static Peg with(Peg peg, OffsetDateTime now, String... typed) throws InputException {
         Peg changed = peg;
         for (String line : typed) {
-            changed = DayEdits.add(event(changed, Optional.empty(), now, line)).change().apply(changed);
+            changed = DayEdits.add(event(changed, Optional.empty(), now, line))
+                    .change()
+                    .apply(changed);
         }
         return changed;
     }
@@ -46,8 +48,12 @@ class TypedDayTest {
     @Test
     void withoutALineItIsTheOneFishedThen() throws InputException {
         Peg peg = with(Peg.EMPTY, NOON, "10:00 line 1 start", "10:30 line 2 fish", "10:40 line 1 feed pellets");
-        assertEquals(PLANNED.get(0), event(peg, Optional.empty(), NOON, "10:15 bite").line().orElseThrow());
-        assertEquals(PLANNED.get(1), event(peg, Optional.empty(), NOON, "10:50 bite").line().orElseThrow());
+        assertEquals(
+                PLANNED.get(0),
+                event(peg, Optional.empty(), NOON, "10:15 bite").line().orElseThrow());
+        assertEquals(
+                PLANNED.get(1),
+                event(peg, Optional.empty(), NOON, "10:50 bite").line().orElseThrow());
         Peg stopped = with(peg, NOON, "11:00 stop");
         assertTrue(refused(stopped, "11:10 bite").contains("No line is being fished then"));
     }
@@ -101,6 +107,14 @@ class TypedDayTest {
         DayEvent two = event(peg, Optional.empty(), NOON, "11:35 line 1 fish 2");
         Peg mended = DayEdits.change(0, 1, two).change().apply(peg);
         assertEquals(2, mended.today().day().events().get(1).count());
-        assertEquals(1, DayEdits.delete(0, 0).change().apply(mended).today().day().events().size());
+        assertEquals(
+                1,
+                DayEdits.delete(0, 0)
+                        .change()
+                        .apply(mended)
+                        .today()
+                        .day()
+                        .events()
+                        .size());
     }
 }

@@ -9,9 +9,9 @@ import pegbed.model.BankPoint;
 
 /**
  * Reads a damaged peg file line by line, as {@link PegWriter} lays it out: a line for each reading, bank point, mark,
- * hazard, event, wanted line and rig template, and for each other member. Each line is read by itself, so that a broken one
- * costs no other, whatever brackets are missing; a broken line is noted and left out. A file laid out otherwise gives
- * an empty draft.
+ * hazard, event, wanted line and rig template, and for each other member. Each line is read by itself, so that a broken
+ * one costs no other, whatever brackets are missing; a broken line is noted and left out. A file laid out otherwise
+ * gives an empty draft.
  */
 final class DamagedFileReader {
     private static final Pattern OPENER = Pattern.compile("\"(\\w+)\": ?[\\[{]");

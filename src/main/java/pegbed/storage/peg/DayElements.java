@@ -32,8 +32,8 @@ final class DayElements {
      */
     static DayEvent event(Fields fields) {
         OffsetDateTime time = fields.time("time").orElseThrow(() -> new IllegalArgumentException("time is missing."));
-        DayEvent.Kind kind = fields.oneOf("event", KINDS)
-                .orElseThrow(() -> new IllegalArgumentException("event is missing."));
+        DayEvent.Kind kind =
+                fields.oneOf("event", KINDS).orElseThrow(() -> new IllegalArgumentException("event is missing."));
         Optional<Place> line = fields.has("x_m") || fields.has("distance_m") || kind.onLine()
                 ? Optional.of(fields.place())
                 : Optional.empty();
@@ -46,8 +46,9 @@ final class DayElements {
     }
 
     static String json(DayEvent event) {
-        Members members =
-                new Members().time("time", Optional.of(event.time())).text("event", event.kind().word());
+        Members members = new Members()
+                .time("time", Optional.of(event.time()))
+                .text("event", event.kind().word());
         event.line().ifPresent(place -> members.number("x_m", place.xMetres()).number("y_m", place.yMetres()));
         return members.words("what", event.name())
                 .words("amount", event.amount())

@@ -78,11 +78,7 @@ public final class ElementParser {
                 fields.number("board_to_water_m", -5, 5),
                 fields.flag("afresh"),
                 readings,
-                new Day(
-                        fields.object("conditions")
-                                .map(DayElements::conditions)
-                                .orElse(Conditions.NONE),
-                        events),
+                new Day(fields.object("conditions").map(DayElements::conditions).orElse(Conditions.NONE), events),
                 fields.words("note"),
                 fields.extras());
     }

@@ -16,8 +16,8 @@ import pegbed.model.Visit;
 
 /**
  * Writes a peg as the JSON of {@code docs/peg-file.md}: members in a fixed order, two spaces of indent, a line for each
- * reading, bank point, mark, hazard and event, a newline at the end. Writing what was read from such a file gives the same
- * bytes.
+ * reading, bank point, mark, hazard and event, a newline at the end. Writing what was read from such a file gives the
+ * same bytes.
  */
 public final class PegWriter {
     static final String FORMAT = "pegbed-peg";

@@ -130,8 +130,12 @@ public record EventsTable(List<DayEvent> events, List<String> ignoredColumns) {
                 printer.printRecord(
                         DateTimeFormatter.ISO_OFFSET_DATE_TIME.format(event.time()),
                         event.kind().word(),
-                        event.line().map(place -> NumberText.text(place.xMetres())).orElse(""),
-                        event.line().map(place -> NumberText.text(place.yMetres())).orElse(""),
+                        event.line()
+                                .map(place -> NumberText.text(place.xMetres()))
+                                .orElse(""),
+                        event.line()
+                                .map(place -> NumberText.text(place.yMetres()))
+                                .orElse(""),
                         Formulas.asText(event.name()),
                         Formulas.asText(event.amount()),
                         event.count(),

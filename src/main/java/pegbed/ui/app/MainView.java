@@ -1,5 +1,6 @@
 package pegbed.ui.app;
 
+import java.util.List;
 import java.util.function.Supplier;
 import javafx.application.Platform;
 import javafx.beans.binding.Bindings;
@@ -26,6 +27,7 @@ import pegbed.model.Place;
 import pegbed.ui.controls.Controls;
 import pegbed.ui.findings.FindingsView;
 import pegbed.ui.findings.TargetView;
+import pegbed.ui.fishing.FishingView;
 import pegbed.ui.map.Camera;
 import pegbed.ui.map.MapPane;
 import pegbed.ui.map.MapTools;
@@ -40,6 +42,7 @@ import pegbed.ui.visits.VisitsView;
 /** The window's usual view: the map in the middle, the box below it, answers and tables beside it. */
 final class MainView extends BorderPane {
     private static final String PLAN_TAB = "tab-plan";
+    private static final String FISHING_TAB = "tab-fishing";
 
     /** How much of the window is left to the map, with the answers beside it or below it. */
     private static final double BESIDE = 0.71;
@@ -244,6 +247,7 @@ final class MainView extends BorderPane {
                 .setAll(
                         tab("tab-findings", "Found", () -> new FindingsView(desk.findings(), this::show)),
                         tab(PLAN_TAB, "Lines", () -> new PlanView(desk.plan(), this::show, desk.rigs()::ask)),
+                        tab(FISHING_TAB, "Fishing", () -> new FishingView(desk.fishing(), this::show)),
                         tab("tab-readings", "Readings", () -> new ReadingsView(desk.readings(), this::show)),
                         tab(
                                 "tab-visits",
@@ -265,7 +269,7 @@ final class MainView extends BorderPane {
     /** The map shows what the tab in front speaks of. */
     private void showLinesOrSpots() {
         Tab front = tabs.getSelectionModel().getSelectedItem();
-        map.showLines(front != null && PLAN_TAB.equals(front.getId()));
+        map.showLines(front != null && List.of(PLAN_TAB, FISHING_TAB).contains(front.getId()));
     }
 
     /** A tab whose content is made when it is first looked at: the window is there sooner. */

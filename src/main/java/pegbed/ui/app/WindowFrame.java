@@ -350,7 +350,8 @@ public final class WindowFrame extends StackPane {
 
     /** The large-button view. */
     void toBankside() {
-        BanksideView view = new BanksideView(desk.bankside(), desk.plan(), desk.map(), main.map(), this::toMain);
+        BanksideView view =
+                new BanksideView(desk.bankside(), desk.plan(), desk.fishing(), desk.map(), main.map(), this::toMain);
         bankside = Optional.of(view);
         page.setTop(null);
         page.setCenter(view);

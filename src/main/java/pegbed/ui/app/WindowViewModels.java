@@ -14,6 +14,7 @@ import pegbed.ui.document.DocumentViewModel;
 import pegbed.ui.document.WindowPreferences;
 import pegbed.ui.findings.FindingsViewModel;
 import pegbed.ui.findings.TargetViewModel;
+import pegbed.ui.fishing.FishingViewModel;
 import pegbed.ui.map.BackgroundDrawing;
 import pegbed.ui.map.MapViewModel;
 import pegbed.ui.place.PlaceViewModel;
@@ -50,6 +51,7 @@ import pegbed.ui.visits.VisitsViewModel;
  * @param comparison two visits beside each other
  * @param others what other pegs of the water teach
  * @param place banks, marks, hazards, pole
+ * @param fishing the day's log
  * @param bankside the large-button view
  */
 public record WindowViewModels(
@@ -71,6 +73,7 @@ public record WindowViewModels(
         ComparisonViewModel comparison,
         NeighbouringPegsViewModel others,
         PlaceViewModel place,
+        FishingViewModel fishing,
         BanksideViewModel bankside) {
     private static final int AFTER_MILLISECONDS = 120;
 
@@ -128,6 +131,7 @@ public record WindowViewModels(
                 profile.towards(now.angleDegrees());
             }
         });
+        PlanViewModel plan = new PlanViewModel(session, planner, executors.owner());
         return new WindowViewModels(
                 session,
                 new BackgroundDrawing(session, painter),
@@ -137,7 +141,7 @@ public record WindowViewModels(
                 new ReadingsViewModel(session),
                 new TargetViewModel(session),
                 findings,
-                new PlanViewModel(session, planner, executors.owner()),
+                plan,
                 new RigsViewModel(session, new OwnRigs(folder), executors.disk(), executors.owner()),
                 next,
                 profile,
@@ -147,6 +151,7 @@ public record WindowViewModels(
                 new ComparisonViewModel(session, planner, executors.owner()),
                 new NeighbouringPegsViewModel(session),
                 new PlaceViewModel(session),
+                new FishingViewModel(session, plan, clock, planner, executors.owner()),
                 new BanksideViewModel(session, box, next));
     }
 }

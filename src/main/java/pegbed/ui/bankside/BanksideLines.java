@@ -5,14 +5,18 @@ import javafx.collections.ListChangeListener;
 import javafx.collections.ObservableList;
 import javafx.collections.WeakListChangeListener;
 import javafx.geometry.Pos;
+import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
 import pegbed.model.Place;
 import pegbed.ui.controls.Controls;
+import pegbed.ui.fishing.FishingViewModel;
+import pegbed.ui.fishing.FishingViewModel.FishingLine;
+import pegbed.ui.fishing.LineTaps;
 import pegbed.ui.plan.PlanViewModel;
 
-/** The lines to fish in large letters; a tap points at one on the map. */
+/** The lines to fish in large letters: a tap on one points at it on the map, those below it note what happens there. */
 final class BanksideLines extends VBox {
     private final ObservableList<PlanViewModel.LineCard> lines;
     private final Consumer<Place> show;
@@ -20,8 +24,13 @@ final class BanksideLines extends VBox {
     /** Kept here alone, so that the model does not keep the view. */
     private final ListChangeListener<PlanViewModel.LineCard> listener = change -> fill();
 
-    BanksideLines(PlanViewModel plan, Consumer<Place> show) {
+    private final FishingViewModel fishing;
+    private final ListChangeListener<FishingLine> fishingListener = change -> fill();
+
+    BanksideLines(PlanViewModel plan, FishingViewModel fishing, Consumer<Place> show) {
         this.show = show;
+        this.fishing = fishing;
+        fishing.lines().addListener(new WeakListChangeListener<>(fishingListener));
         lines = plan.lines();
         lines.addListener(new WeakListChangeListener<>(listener));
         getStyleClass().add("bankside-lines");
@@ -43,11 +52,32 @@ final class BanksideLines extends VBox {
             button.setMaxWidth(Double.MAX_VALUE);
             button.setAlignment(Pos.CENTER_LEFT);
             getChildren().add(button);
+            fishing.lines().stream()
+                    .filter(fished -> fished.place().equals(line.place()))
+                    .findFirst()
+                    .ifPresent(fished -> addTaps(fished, line.number()));
+        }
+        if (!lines.isEmpty()) {
+            Label said = Controls.wrapped("said");
+            said.setId("bank-fishing-said");
+            said.textProperty().bind(fishing.saidProperty());
+            getChildren().add(said);
         }
         if (lines.isEmpty()) {
             Label none = Controls.wrapped("said");
             none.setText("There are no lines yet; they come with the banks and some readings.");
             getChildren().add(none);
         }
+    }
+
+    private void addTaps(FishingLine line, int number) {
+        Label state = Controls.wrapped("said");
+        state.setText(line.state());
+        LineTaps taps = new LineTaps(fishing, line, "bank-fishing", number);
+        for (Node tap : taps.getChildren()) {
+            tap.getStyleClass().add("large");
+            ((Button) tap).setMinHeight(BanksideView.MIN_POINTS);
+        }
+        getChildren().addAll(state, taps);
     }
 }

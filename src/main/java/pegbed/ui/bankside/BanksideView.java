@@ -27,6 +27,7 @@ import javafx.scene.text.TextAlignment;
 import pegbed.model.Place;
 import pegbed.ui.bankside.BanksideViewModel.Wheel;
 import pegbed.ui.controls.Controls;
+import pegbed.ui.fishing.FishingViewModel;
 import pegbed.ui.map.MapPane;
 import pegbed.ui.map.MapViewModel;
 import pegbed.ui.map.Tool;
@@ -81,11 +82,18 @@ public final class BanksideView extends BorderPane {
     /**
      * @param model the wheels
      * @param plan the lines to fish
+     * @param fishing what happens on them
      * @param pointer what the pointer does on the map
      * @param map the map, borrowed from the usual view
      * @param back goes back to the usual view
      */
-    public BanksideView(BanksideViewModel model, PlanViewModel plan, MapViewModel pointer, MapPane map, Runnable back) {
+    public BanksideView(
+            BanksideViewModel model,
+            PlanViewModel plan,
+            FishingViewModel fishing,
+            MapViewModel pointer,
+            MapPane map,
+            Runnable back) {
         this.model = model;
         this.pointer = pointer;
         this.map = map;
@@ -93,7 +101,7 @@ public final class BanksideView extends BorderPane {
         model.begin();
         map.setHighContrast(true);
         getStyleClass().add("bankside");
-        lines = new BanksideLines(plan, pointer::point);
+        lines = new BanksideLines(plan, fishing, pointer::point);
         wheels.getStyleClass().add("wheels");
         for (int column = 0; column < 5; column++) {
             ColumnConstraints width = new ColumnConstraints();

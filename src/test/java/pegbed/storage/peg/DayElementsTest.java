@@ -50,8 +50,9 @@ class DayElementsTest {
     void anEventHasALineOfItsOwn() {
         assertTrue(
                 PegWriter.text(PEG)
-                        .contains("\n        {\"time\": \"2026-05-02T08:21:00+01:00\", \"event\": \"fish\", \"x_m\": -2.75,"
-                                + " \"y_m\": 10.5, \"what\": \"tench\", \"count\": 2, \"weight_kg\": 1.5},\n"),
+                        .contains(
+                                "\n        {\"time\": \"2026-05-02T08:21:00+01:00\", \"event\": \"fish\", \"x_m\": -2.75,"
+                                        + " \"y_m\": 10.5, \"what\": \"tench\", \"count\": 2, \"weight_kg\": 1.5},\n"),
                 PegWriter.text(PEG));
     }
 

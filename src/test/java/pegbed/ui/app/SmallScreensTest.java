@@ -23,7 +23,7 @@ import pegbed.ui.bankside.BanksideView;
 @Tag("window")
 class SmallScreensTest extends InScenes {
     private static final List<String> TABS =
-            List.of("tab-plan", "tab-readings", "tab-visits", "tab-place", "tab-findings");
+            List.of("tab-plan", "tab-fishing", "tab-readings", "tab-visits", "tab-place", "tab-findings");
     private static final List<Consumer<WindowFrame>> SHEETS = List.of(
             WindowFrame::showCard,
             WindowFrame::showRigs,

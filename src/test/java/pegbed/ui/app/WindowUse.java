@@ -23,7 +23,7 @@ import pegbed.session.Pegs;
  */
 public final class WindowUse {
     private static final List<String> TABS =
-            List.of("tab-plan", "tab-readings", "tab-visits", "tab-place", "tab-findings");
+            List.of("tab-plan", "tab-fishing", "tab-readings", "tab-visits", "tab-place", "tab-findings");
 
     /** Pictures of letters are kept up to so many bytes, by which the heap differs from one moment to another. */
     private static final long LETTERS_BYTES = 16_000_000;

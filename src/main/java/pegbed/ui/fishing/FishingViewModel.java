@@ -1,0 +1,223 @@
+package pegbed.ui.fishing;
+
+import java.time.Clock;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Executor;
+import java.util.function.Predicate;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
+import javafx.collections.FXCollections;
+import javafx.collections.ObservableList;
+import pegbed.day.LineHistories;
+import pegbed.day.LineHistory;
+import pegbed.model.Day;
+import pegbed.model.DayEvent;
+import pegbed.model.InputException;
+import pegbed.model.Peg;
+import pegbed.model.Place;
+import pegbed.model.Visit;
+import pegbed.notation.DayNotation;
+import pegbed.session.BackgroundTask;
+import pegbed.session.DayAnswer;
+import pegbed.session.DayEdits;
+import pegbed.session.Session;
+import pegbed.session.TypedDay;
+import pegbed.ui.plan.PlanViewModel;
+import pegbed.wording.DayLogWords;
+import pegbed.wording.Sentences;
+
+/** What a tap on a line notes, and how the lines of the day stand. */
+public final class FishingViewModel {
+    /**
+     * A line as it is fished.
+     *
+     * @param place where
+     * @param title what it is called and how deep it is
+     * @param state how long it is fished, when it was fed, what it gave
+     * @param fished whether it is being fished
+     */
+    public record FishingLine(Place place, String title, String state, boolean fished) {}
+
+    private final Session session;
+    private final PlanViewModel plan;
+    private final Clock clock;
+    private final BackgroundTask reckoning;
+    private final ObservableList<FishingLine> lines = FXCollections.observableArrayList();
+    private final ReadOnlyStringWrapper said = new ReadOnlyStringWrapper("");
+    private String noted = "";
+    private long notedRevision = -1;
+    private Optional<DayAnswer> answer = Optional.empty();
+
+    /**
+     * @param plan the planned lines
+     * @param clock tells when a tap was made
+     * @param worker reckons the rates
+     * @param owner runs what belongs to the owner's thread
+     */
+    public FishingViewModel(Session session, PlanViewModel plan, Clock clock, Executor worker, Executor owner) {
+        this.session = session;
+        this.plan = plan;
+        this.clock = clock;
+        reckoning = new BackgroundTask("The day's rates could not be worked out", worker, owner, session.log());
+        session.onChange(this::refresh);
+        plan.planProperty().addListener((property, before, now) -> refresh());
+        refresh();
+    }
+
+    /** The lines, the planned ones first. */
+    public ObservableList<FishingLine> lines() {
+        return lines;
+    }
+
+    /** What was noted last, with a tick once it is kept; or why it was not. */
+    public ReadOnlyStringProperty saidProperty() {
+        return said.getReadOnlyProperty();
+    }
+
+    /** Notes what happened on a line. */
+    void note(DayEvent.Kind kind, Place line) {
+        DayEvent event = DayEvent.of(now(), kind, Optional.of(line));
+        note(kind == DayEvent.Kind.FEED ? fedAsBefore(event) : event);
+    }
+
+    /** Nothing is fished from now on. */
+    void stop() {
+        note(DayEvent.of(now(), DayEvent.Kind.STOP, Optional.empty()));
+    }
+
+    /**
+     * Notes a typed event.
+     *
+     * @return whether it was understood and noted
+     */
+    boolean note(String typed) {
+        try {
+            Peg peg = session.peg();
+            note(new TypedDay(peg, Optional.empty(), planned(), now())
+                    .event(DayNotation.of(peg).parse(typed)));
+            return true;
+        } catch (InputException e) {
+            say(e.getMessage());
+            return false;
+        }
+    }
+
+    /** Feed of the same name and amount as the last on that line, or else on any. */
+    private DayEvent fedAsBefore(DayEvent event) {
+        Place line = event.line().orElseThrow();
+        return lastFeed(fed -> fed.line().filter(place -> place.equals(line)).isPresent())
+                .or(() -> lastFeed(fed -> true))
+                .map(fed -> event.named(fed.name(), fed.amount()))
+                .orElse(event);
+    }
+
+    private Optional<DayEvent> lastFeed(Predicate<DayEvent> which) {
+        return session.peg().visits().stream()
+                .flatMap(visit -> visit.day().events().stream())
+                .filter(event -> event.kind() == DayEvent.Kind.FEED)
+                .filter(which)
+                .reduce((first, second) -> second);
+    }
+
+    private void note(DayEvent event) {
+        try {
+            session.edit(DayEdits.add(event));
+            DayLogWords words = DayLogWords.of(session.peg());
+            String line = event.line()
+                    .flatMap(place -> histories().at(place))
+                    .map(history -> words.line(history) + ": ")
+                    .orElse("");
+            noted = DayLogWords.clock(event.time()) + " " + line + words.what(event);
+            notedRevision = session.revision();
+            refresh();
+        } catch (InputException e) {
+            say(e.getMessage());
+        }
+    }
+
+    private void say(String sentence) {
+        noted = "";
+        said.set(sentence);
+    }
+
+    private OffsetDateTime now() {
+        return OffsetDateTime.now(clock).withNano(0);
+    }
+
+    private List<Place> planned() {
+        return plan.lines().stream().map(PlanViewModel.LineCard::place).toList();
+    }
+
+    /** The clock has gone on, or something has changed. */
+    public void refresh() {
+        if (!noted.isEmpty()) {
+            boolean undone = session.revision() != notedRevision;
+            boolean kept = session.keptRevision() >= notedRevision;
+            noted = undone ? "" : noted;
+            said.set(undone ? "" : (kept ? "✓ " : "Noting ") + noted + (kept ? "" : "…"));
+        }
+        Day day = today();
+        answer = answer.filter(known -> known.day().equals(day));
+        show(histories());
+        if (!day.events().isEmpty()) {
+            Peg peg = session.peg();
+            List<Place> planned = planned();
+            reckoning.latest(
+                    monitor -> DayAnswer.of(peg, peg.visits().size() - 1, planned, List.of(), clock.instant()),
+                    new BackgroundTask.Outcome<>(
+                            reckoned -> {
+                                answer = Optional.of(reckoned);
+                                show(reckoned.histories());
+                            },
+                            session::fail));
+        }
+    }
+
+    /** The log of the visit that goes on; nothing where the latest is over. */
+    private Day today() {
+        Visit latest = session.peg().today();
+        return DayEdits.isOver(latest, now()) ? Day.NONE : latest.day();
+    }
+
+    private LineHistories histories() {
+        return LineHistories.of(today(), planned(), clock.instant());
+    }
+
+    private void show(LineHistories histories) {
+        DayLogWords words = DayLogWords.of(session.peg());
+        List<FishingLine> shown = new ArrayList<>();
+        for (int i = 0; i < histories.lines().size(); i++) {
+            LineHistory line = histories.lines().get(i);
+            String title = i < plan.lines().size()
+                    ? line.number().getAsInt() + ". " + plan.lines().get(i).title()
+                    : Sentences.capital(words.line(line));
+            shown.add(new FishingLine(line.place(), title, state(words, line, i), line.fishedNow()));
+        }
+        if (!lines.equals(shown)) {
+            lines.setAll(shown);
+        }
+    }
+
+    private String state(DayLogWords words, LineHistory line, int index) {
+        List<String> parts = new ArrayList<>();
+        if (line.fishedNow()) {
+            parts.add("fished now, " + DayLogWords.minutes(line.fishedMinutes()));
+        } else if (line.minutesSinceFished().isPresent()) {
+            parts.add("rested " + DayLogWords.minutes(line.minutesSinceFished().getAsDouble()));
+        }
+        if (line.minutesSinceFed().isPresent()) {
+            parts.add("fed " + DayLogWords.ago(line.minutesSinceFed()));
+        }
+        if (line.fishedMinutes() > 0) {
+            parts.add(words.given(line));
+        }
+        answer.map(DayAnswer::rates)
+                .filter(rates -> index < rates.size())
+                .flatMap(rates -> words.rate(rates.get(index)))
+                .ifPresent(parts::add);
+        return parts.isEmpty() ? "Not fished or fed yet" : Sentences.capital(String.join("; ", parts));
+    }
+}
