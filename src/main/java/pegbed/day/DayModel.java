@@ -144,17 +144,14 @@ final class DayModel {
      * @param without the line left out, -1 for none
      */
     private GammaDistribution day(int response, int without) {
-        double shape = prior.day().shape();
-        double rate = prior.day().rate();
+        GammaDistribution day = prior.day();
         for (int i = 0; i < lines.size(); i++) {
             if (i != without) {
-                double exposure = hours[response][i] * factors[i];
-                double counts = shapes[i] / (shapes[i] + dayRates[response] * exposure);
-                shape += counts * fish[response][i];
-                rate += counts * exposure;
+                day = day.learning(
+                        fish[response][i], hours[response][i] * factors[i], dayRates[response], shapes[i]);
             }
         }
-        return new GammaDistribution(shape, rate);
+        return day;
     }
 
     /** The base rate of a line under one response, fish an hour, some minutes after now. */

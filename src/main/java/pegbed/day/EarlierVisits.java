@@ -38,8 +38,12 @@ public final class EarlierVisits {
 
     private static final double USUAL_COUNTS = 3;
 
-    /** Of a line's factor, what lasts and what is the day's own: two shapes that make {@link RatePrior#LINE_SHAPE}. */
-    private static final double PART_SHAPE = 2 * RatePrior.LINE_SHAPE;
+    /**
+     * A line's factor is the product of one that lasts from visit to visit and one that is each day's own, each a gamma
+     * variable of this shape k: 2/k + 1/k² = 1/{@link RatePrior#LINE_SHAPE}.
+     */
+    private static final double PART_SHAPE =
+            RatePrior.LINE_SHAPE + Math.sqrt(RatePrior.LINE_SHAPE * (RatePrior.LINE_SHAPE + 1));
 
     private final List<PastVisit> visits;
 
@@ -173,8 +177,7 @@ public final class EarlierVisits {
     }
 
     private RatePrior.AtPlace at(Place place) {
-        double fish = PART_SHAPE;
-        double expected = PART_SHAPE;
+        GammaDistribution factor = new GammaDistribution(PART_SHAPE, PART_SHAPE);
         int count = 0;
         for (PastVisit visit : visits) {
             int caught = 0;
@@ -185,16 +188,12 @@ public final class EarlierVisits {
                     hours += line.hours();
                 }
             }
-            double would = hours * visit.rate();
-            if (would > 0) {
-                double counts = PART_SHAPE / (PART_SHAPE + would);
-                fish += counts * caught;
-                expected += counts * would;
+            if (hours > 0) {
                 count++;
-            } else if (hours > 0) {
-                count++;
+                factor = factor.learning(caught, hours * visit.rate(), 1, PART_SHAPE);
             }
         }
-        return new RatePrior.AtPlace(place, fish / expected, 1 / (1 / fish + 1 / PART_SHAPE), count);
+        GammaDistribution today = factor.timesIndependent(new GammaDistribution(PART_SHAPE, PART_SHAPE));
+        return new RatePrior.AtPlace(place, today.mean(), today.shape(), count);
     }
 }

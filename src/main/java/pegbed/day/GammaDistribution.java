@@ -45,6 +45,21 @@ public record GammaDistribution(double shape, double rate) {
         return ofMean(mean() * other.mean(), own + others + own * others);
     }
 
+    /**
+     * This distribution of a mean rate after a count whose own rate differs from it by a gamma factor of mean 1: the
+     * count and its exposure weigh k/(k + expected count), as in the score of a negative binomial, so that however much
+     * is counted it never tells more than k events would.
+     *
+     * @param count events, 0 or more
+     * @param exposure in which they came, 0 or more
+     * @param about what the mean rate is about
+     * @param k shape of the factor
+     */
+    GammaDistribution learning(double count, double exposure, double about, double k) {
+        double weight = k / (k + about * exposure);
+        return new GammaDistribution(shape + weight * count, rate + weight * exposure);
+    }
+
     /** Probability of being at most a value. */
     public double cumulative(double value) {
         return IncompleteGamma.lower(shape, rate * value);

@@ -34,7 +34,7 @@ public record LineOdds(
     /** With fewer fish in the day, and less fished, nothing is said (our choice). */
     public static final int LEAST_FISH = 3;
 
-    public static final double LEAST_FISHED_MINUTES = 45;
+    public static final double LEAST_FISHED_MINUTES = 20;
 
     /** So long a line is given before another is spoken of, minutes (our choice). */
     public static final double LEAST_STAY_MINUTES = 10;

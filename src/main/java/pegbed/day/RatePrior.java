@@ -15,12 +15,16 @@ import pegbed.model.Place;
 public record RatePrior(GammaDistribution day, List<AtPlace> places, int visits, Weighting weighting) {
     /**
      * How far lines differ within a day: a line's rate is the day's times a gamma variable of this shape and mean 1,
-     * whose standard deviation is 0.71 (our choice).
+     * whose standard deviation is 0.82 (our choice).
      */
-    public static final double LINE_SHAPE = 2;
+    public static final double LINE_SHAPE = 1.5;
 
-    /** Without earlier visits: as if one fish had come in six minutes (our choice, and soon outweighed). */
-    public static final RatePrior VAGUE = new RatePrior(new GammaDistribution(1, 0.1), List.of(), 0, Weighting.NONE);
+    /**
+     * Without earlier visits: the shape is that of Jeffreys' prior of a Poisson rate (Gelman et al. 2013, section 2.8),
+     * and its mean of 10 fish an hour weighs three minutes (our choice, soon outweighed).
+     */
+    public static final RatePrior VAGUE =
+            new RatePrior(new GammaDistribution(0.5, 0.05), List.of(), 0, Weighting.NONE);
 
     /** By what earlier visits are weighted. */
     public enum Weighting {
@@ -37,7 +41,7 @@ public record RatePrior(GammaDistribution day, List<AtPlace> places, int visits,
      *
      * @param place where
      * @param factor its fish an hour over those of the same days, above 0
-     * @param shape how sure that is, as of a gamma variable
+     * @param shape how sure that is: the shape of its gamma distribution
      * @param visits how many visits fished it
      */
     public record AtPlace(Place place, double factor, double shape, int visits) {}

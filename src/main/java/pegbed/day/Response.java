@@ -19,7 +19,7 @@ record Response(double halfLifeMinutes, double tiring, double attraction) {
         List<Response> all = new ArrayList<>();
         for (double tiring : new double[] {0, 0.5, 1}) {
             for (double attraction : new double[] {0, 0.5, 1}) {
-                for (double halfLife : new double[] {30, 90, 270}) {
+                for (double halfLife : new double[] {15, 30, 60}) {
                     all.add(new Response(halfLife, tiring, attraction));
                 }
             }

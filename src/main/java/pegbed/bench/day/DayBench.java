@@ -23,9 +23,12 @@ public final class DayBench {
     private final long first;
     private final int days;
 
-    private DayBench(long first, int days) {
+    private final List<MadeWater> waters;
+
+    private DayBench(long first, int days, List<MadeWater> waters) {
         this.first = first;
         this.days = days;
+        this.waters = waters;
     }
 
     /**
@@ -35,10 +38,15 @@ public final class DayBench {
      * @param days how many days of each world
      */
     public static String table(long first, int days) {
-        return new DayBench(first, days).table();
+        return table(first, days, waters());
     }
 
-    private static List<MadeWater> waters() {
+    /** The tables of some worlds. */
+    static String table(long first, int days, List<MadeWater> waters) {
+        return new DayBench(first, days, waters).table();
+    }
+
+    static List<MadeWater> waters() {
         MadeWater usual = MadeWater.USUAL;
         return List.of(
                 usual,
@@ -97,7 +105,7 @@ public final class DayBench {
     }
 
     private String table() {
-        List<Result> results = waters().stream().map(this::result).toList();
+        List<Result> results = waters.stream().map(this::result).toList();
         StringBuilder out = new StringBuilder();
         out.append(
                 "| world | advised, fish a day | best of the first hour | every 30 min | knows the rates | the same, best horizon"
