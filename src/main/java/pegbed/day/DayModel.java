@@ -147,8 +147,7 @@ final class DayModel {
         GammaDistribution day = prior.day();
         for (int i = 0; i < lines.size(); i++) {
             if (i != without) {
-                day = day.learning(
-                        fish[response][i], hours[response][i] * factors[i], dayRates[response], shapes[i]);
+                day = day.learning(fish[response][i], hours[response][i] * factors[i], dayRates[response], shapes[i]);
             }
         }
         return day;

@@ -7,20 +7,20 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import pegbed.day.LineHistories;
 import pegbed.day.LineHistory;
-import pegbed.day.LineRate;
 import pegbed.model.Conditions;
 import pegbed.model.DayEvent;
 import pegbed.model.Peg;
-import pegbed.model.Place;
 import pegbed.notation.Numbers;
 
 /** A day's log in the person's words and units. */
 public final class DayLogWords {
     private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
 
+    private final Peg peg;
     private final Quantities quantities;
 
     private DayLogWords(Peg peg) {
+        this.peg = peg;
         quantities = Quantities.of(peg);
     }
 
@@ -34,20 +34,9 @@ public final class DayLogWords {
         return CLOCK.format(time);
     }
 
-    /** What a line is called: by its number in the plan, or else by its place. */
-    public String line(LineHistory line) {
-        return line.number().isPresent() ? "line " + line.number().getAsInt() : place(line.place());
-    }
-
-    private String place(Place place) {
-        return Numbers.print(place.distanceMetres(), 1, 1) + " m " + quantities.direction(place.angleDegrees());
-    }
-
     /** What an event's line is called; empty where it belongs to none. */
     public String line(LineHistories lines, DayEvent event) {
-        return event.line()
-                .map(place -> lines.at(place).map(this::line).orElseGet(() -> place(place)))
-                .orElse("");
+        return event.line().flatMap(lines::at).map(DayWords.of(peg)::line).orElse("");
     }
 
     /** What happened, without its time and line: {@code 2 fish, F1, 3 lb}, {@code feed, pellets, pinch}. */
@@ -101,14 +90,5 @@ public final class DayLogWords {
         String fish = line.fish() == 1 ? "1 fish" : line.fish() + " fish";
         return fish + " in " + minutes(line.fishedMinutes())
                 + (line.weighed() > 0 ? ", " + quantities.weight(line.kilograms()) : "");
-    }
-
-    /** Fish an hour with what it lies between nine times in ten; empty while too little is known. */
-    public Optional<String> rate(LineRate rate) {
-        return rate.told()
-                ? Optional.of(Numbers.print(rate.fishAnHour().mean(), 1, 1) + " fish an hour ("
-                        + Numbers.print(rate.fishAnHour().low(), 1, 1) + " to "
-                        + Numbers.print(rate.fishAnHour().high(), 1, 1) + ")")
-                : Optional.empty();
     }
 }

@@ -10,6 +10,7 @@ import pegbed.model.Visit;
 import pegbed.session.DayAnswer;
 import pegbed.wording.Caution;
 import pegbed.wording.DayLogWords;
+import pegbed.wording.DayWords;
 import pegbed.wording.Quantities;
 import pegbed.wording.Sentences;
 
@@ -24,6 +25,7 @@ public final class DayText {
      */
     public static void print(Peg peg, int visit, DayAnswer answer, PrintWriter out) {
         DayLogWords words = DayLogWords.of(peg);
+        DayWords said = DayWords.of(peg);
         Visit looked = peg.visits().get(visit);
         out.println(peg.name().water() + ", peg " + peg.name().number() + ", visit " + (visit + 1)
                 + looked.start().map(start -> ", " + Quantities.day(start)).orElse(""));
@@ -51,13 +53,15 @@ public final class DayText {
         for (int i = 0; i < answer.rates().size(); i++) {
             LineHistory line = answer.rates().get(i).line();
             rows.add(List.of(
-                    Sentences.capital(words.line(line)),
+                    Sentences.capital(said.line(line)),
                     words.given(line),
-                    words.rate(answer.rates().get(i)).orElse(""),
-                    "fed " + DayLogWords.ago(line.minutesSinceFed()),
-                    line.fishedNow() ? "being fished" : "fished " + DayLogWords.ago(line.minutesSinceFished())));
+                    said.rate(answer.rates().get(i)).orElse(""),
+                    said.weight(answer.rates().get(i)).orElse(""),
+                    said.since(line)));
         }
         PlanText.table(rows, out);
+        said.outlook(answer.odds()).forEach(sentence -> out.println("  " + sentence));
+        said.visits(answer.prior().visits()).ifPresent(sentence -> out.println("  " + sentence));
         out.println();
         Caution.day().forEach(out::println);
     }

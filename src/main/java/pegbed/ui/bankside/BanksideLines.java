@@ -1,5 +1,8 @@
 package pegbed.ui.bankside;
 
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.collections.ListChangeListener;
 import javafx.collections.ObservableList;
@@ -25,7 +28,16 @@ final class BanksideLines extends VBox {
     private final ListChangeListener<PlanViewModel.LineCard> listener = change -> fill();
 
     private final FishingViewModel fishing;
-    private final ListChangeListener<FishingLine> fishingListener = change -> fill();
+    private final ListChangeListener<FishingLine> fishingListener = change -> showStates();
+    private final Map<Place, Fished> fished = new HashMap<>();
+
+    /** What stands below a line's button. */
+    private record Fished(Label state, LineTaps taps) {
+        void show(FishingLine line) {
+            state.setText(line.state());
+            taps.show(line);
+        }
+    }
 
     BanksideLines(PlanViewModel plan, FishingViewModel fishing, Consumer<Place> show) {
         this.show = show;
@@ -38,8 +50,21 @@ final class BanksideLines extends VBox {
         fill();
     }
 
+    /** Buttons stay where they are while only the minutes change, so that no tap is lost. */
+    private void showStates() {
+        boolean same = lines.stream().allMatch(line -> fished.containsKey(line.place()));
+        if (!same) {
+            fill();
+            return;
+        }
+        for (FishingLine line : fishing.lines()) {
+            Optional.ofNullable(fished.get(line.place())).ifPresent(below -> below.show(line));
+        }
+    }
+
     private void fill() {
         getChildren().clear();
+        fished.clear();
         for (PlanViewModel.LineCard line : lines) {
             Button button = Controls.button(
                     "bank-line-" + line.number(),
@@ -53,9 +78,9 @@ final class BanksideLines extends VBox {
             button.setAlignment(Pos.CENTER_LEFT);
             getChildren().add(button);
             fishing.lines().stream()
-                    .filter(fished -> fished.place().equals(line.place()))
+                    .filter(known -> known.place().equals(line.place()))
                     .findFirst()
-                    .ifPresent(fished -> addTaps(fished, line.number()));
+                    .ifPresent(known -> addTaps(known, line.number()));
         }
         if (!lines.isEmpty()) {
             Label said = Controls.wrapped("said");
@@ -79,5 +104,6 @@ final class BanksideLines extends VBox {
             ((Button) tap).setMinHeight(BanksideView.MIN_POINTS);
         }
         getChildren().addAll(state, taps);
+        fished.put(line.place(), new Fished(state, taps));
     }
 }

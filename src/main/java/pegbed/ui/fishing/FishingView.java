@@ -1,6 +1,8 @@
 package pegbed.ui.fishing;
 
 import java.lang.ref.WeakReference;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.collections.ListChangeListener;
@@ -32,6 +34,7 @@ public final class FishingView extends ScrollPane {
     private final ObservableList<FishingLine> lines;
     private final VBox list = new VBox();
     private final VBox blocks = new VBox();
+    private final List<Block> shown = new ArrayList<>();
 
     /** Kept here alone, so that the model does not keep the view. */
     private final ListChangeListener<FishingLine> listener = change -> fill();
@@ -49,7 +52,7 @@ public final class FishingView extends ScrollPane {
         lines.addListener(new WeakListChangeListener<>(listener));
         blocks.getStyleClass().add("findings-part");
         list.getStyleClass().add("findings");
-        list.getChildren().addAll(blocks, said(), typed());
+        list.getChildren().addAll(outlook(), blocks, said(), typed());
         setContent(list);
         // The clock outlives the window, and must not keep it.
         WeakReference<FishingViewModel> known = new WeakReference<>(model);
@@ -66,28 +69,62 @@ public final class FishingView extends ScrollPane {
         fill();
     }
 
+    /** Buttons stay where they are while only the minutes change, so that no tap is lost. */
     private void fill() {
-        blocks.getChildren().clear();
-        for (int i = 0; i < lines.size(); i++) {
-            blocks.getChildren().add(block(lines.get(i), i + 1));
+        if (!sameLines()) {
+            shown.clear();
+            for (FishingLine line : lines) {
+                shown.add(new Block(line, shown.size() + 1));
+            }
+            blocks.getChildren().setAll(shown);
+            if (lines.isEmpty()) {
+                Label none = Controls.wrapped("quiet");
+                none.setText("The lines of the day will stand here; they come with the banks and some readings.");
+                blocks.getChildren().add(none);
+            }
         }
-        if (lines.isEmpty()) {
-            Label none = Controls.wrapped("quiet");
-            none.setText("The lines of the day will stand here; they come with the banks and some readings.");
-            blocks.getChildren().add(none);
+        for (int i = 0; i < shown.size(); i++) {
+            shown.get(i).show(lines.get(i));
         }
     }
 
-    private VBox block(FishingLine line, int number) {
-        Label title = Controls.wrapped("card-title");
-        title.setText(line.title() + (line.fished() ? " ●" : ""));
-        title.setOnMouseClicked(event -> show.accept(line.place()));
-        Label state = Controls.wrapped("quiet");
-        state.setId("fishing-state-" + number);
-        state.setText(line.state());
-        VBox block = new VBox(title, state, new LineTaps(model, line, "fishing", number));
-        block.getStyleClass().add("card");
-        return block;
+    private boolean sameLines() {
+        boolean same = shown.size() == lines.size() && !lines.isEmpty();
+        for (int i = 0; i < lines.size() && same; i++) {
+            same = shown.get(i).isOf(lines.get(i));
+        }
+        return same;
+    }
+
+    /** One line with its buttons. */
+    private final class Block extends VBox {
+        private final FishingLine line;
+        private final Label title = Controls.wrapped("card-title");
+        private final Label state = Controls.wrapped("quiet");
+        private final LineTaps taps;
+
+        Block(FishingLine line, int number) {
+            this.line = line;
+            title.setOnMouseClicked(event -> show.accept(line.place()));
+            state.setId("fishing-state-" + number);
+            taps = new LineTaps(model, line, "fishing", number);
+            getChildren().addAll(title, state, taps);
+            getStyleClass().add("card");
+        }
+
+        boolean isOf(FishingLine other) {
+            return line.place().equals(other.place()) && line.title().equals(other.title());
+        }
+
+        void show(FishingLine now) {
+            title.setText(now.title() + (now.fished() ? " ●" : ""));
+            state.setText(now.state());
+            taps.show(now);
+        }
+    }
+
+    private Label outlook() {
+        return Controls.message("fishing-outlook", "said", model.outlookProperty());
     }
 
     private Label said() {

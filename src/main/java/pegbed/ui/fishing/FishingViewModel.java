@@ -27,6 +27,7 @@ import pegbed.session.Session;
 import pegbed.session.TypedDay;
 import pegbed.ui.plan.PlanViewModel;
 import pegbed.wording.DayLogWords;
+import pegbed.wording.DayWords;
 import pegbed.wording.Sentences;
 
 /** What a tap on a line notes, and how the lines of the day stand. */
@@ -47,6 +48,7 @@ public final class FishingViewModel {
     private final BackgroundTask reckoning;
     private final ObservableList<FishingLine> lines = FXCollections.observableArrayList();
     private final ReadOnlyStringWrapper said = new ReadOnlyStringWrapper("");
+    private final ReadOnlyStringWrapper outlook = new ReadOnlyStringWrapper("");
     private String noted = "";
     private long notedRevision = -1;
     private Optional<DayAnswer> answer = Optional.empty();
@@ -75,6 +77,11 @@ public final class FishingViewModel {
     /** What was noted last, with a tick once it is kept; or why it was not. */
     public ReadOnlyStringProperty saidProperty() {
         return said.getReadOnlyProperty();
+    }
+
+    /** What is likely of the other lines, in words; empty while there is too little to say. */
+    ReadOnlyStringProperty outlookProperty() {
+        return outlook.getReadOnlyProperty();
     }
 
     /** Notes what happened on a line. */
@@ -128,7 +135,7 @@ public final class FishingViewModel {
             DayLogWords words = DayLogWords.of(session.peg());
             String line = event.line()
                     .flatMap(place -> histories().at(place))
-                    .map(history -> words.line(history) + ": ")
+                    .map(history -> DayWords.of(session.peg()).line(history) + ": ")
                     .orElse("");
             noted = DayLogWords.clock(event.time()) + " " + line + words.what(event);
             notedRevision = session.revision();
@@ -187,13 +194,16 @@ public final class FishingViewModel {
     }
 
     private void show(LineHistories histories) {
+        outlook.set(answer.map(
+                        known -> String.join(" ", DayWords.of(session.peg()).outlook(known.odds())))
+                .orElse(""));
         DayLogWords words = DayLogWords.of(session.peg());
         List<FishingLine> shown = new ArrayList<>();
         for (int i = 0; i < histories.lines().size(); i++) {
             LineHistory line = histories.lines().get(i);
             String title = i < plan.lines().size()
                     ? line.number().getAsInt() + ". " + plan.lines().get(i).title()
-                    : Sentences.capital(words.line(line));
+                    : Sentences.capital(DayWords.of(session.peg()).line(line));
             shown.add(new FishingLine(line.place(), title, state(words, line, i), line.fishedNow()));
         }
         if (!lines.equals(shown)) {
@@ -216,7 +226,7 @@ public final class FishingViewModel {
         }
         answer.map(DayAnswer::rates)
                 .filter(rates -> index < rates.size())
-                .flatMap(rates -> words.rate(rates.get(index)))
+                .flatMap(rates -> DayWords.of(session.peg()).rate(rates.get(index)))
                 .ifPresent(parts::add);
         return parts.isEmpty() ? "Not fished or fed yet" : Sentences.capital(String.join("; ", parts));
     }

@@ -25,10 +25,15 @@ public final class LineTaps extends HBox {
                     id + "-" + kind.word() + "-" + number, words(kind), () -> model.note(kind, line.place()));
             tap.setAccessibleText(words(kind) + ", " + line.title());
             tap.setMaxWidth(Double.MAX_VALUE);
-            tap.setDisable(kind == DayEvent.Kind.START && line.fished());
             HBox.setHgrow(tap, Priority.ALWAYS);
             getChildren().add(tap);
         }
+        show(line);
+    }
+
+    /** The line has gone on: what is fished already can't be begun. */
+    public void show(FishingLine line) {
+        getChildren().get(TAPS.indexOf(DayEvent.Kind.START)).setDisable(line.fished());
     }
 
     private static String words(DayEvent.Kind kind) {
