@@ -65,6 +65,9 @@ final class Writers {
                 if (oneProcessEach) {
                     end(all);
                 }
+                if ((round + 1) % 100 == 0) {
+                    System.out.println(round + 1 + " times " + writers + " kept");
+                }
             }
         } finally {
             end(all);
