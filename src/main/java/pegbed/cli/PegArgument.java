@@ -113,7 +113,6 @@ record PegArgument(Path path, Peg peg, Fingerprint fingerprint) {
     }
 
     private static void warnOfMisplaced(Peg peg, PrintWriter err) throws InputException {
-        Doubts.sentences(Doubts.misplaced(peg, PegWater.of(peg)))
-                .forEach(odd -> err.println("Warning: " + odd));
+        Doubts.sentences(Doubts.misplaced(peg, PegWater.of(peg))).forEach(odd -> err.println("Warning: " + odd));
     }
 }

@@ -18,9 +18,10 @@ import pegbed.session.Pegs;
  * Hours of use of one window: readings added and undone, the tabs one after the other, both themes, visits begun and
  * undone, the target moved, the large buttons, the sheets, the card above all, opened and closed. What grows with it?
  *
- * <p>{@code mvn -P run test-compile exec:exec -Drun.main=pegbed.ui.app.WindowUse "-Drun.args=20000 10" "-Drun.jvm=-Xmx1g
- * -XX:SoftRefLRUPolicyMSPerMB=0"}; without the last option the heap is told and not judged. The second word is how many
- * readings are typed, as quickly as the window takes them, for each step of what else is done; 1 if left out.
+ * <p>{@code mvn -P run test-compile exec:exec -Drun.main=pegbed.ui.app.WindowUse "-Drun.args=20000 10"
+ * "-Drun.jvm=-Xmx1g -XX:SoftRefLRUPolicyMSPerMB=0"}; without the last option the heap is told and not judged. The
+ * second word is how many readings are typed, as quickly as the window takes them, for each step of what else is done;
+ * 1 if left out.
  */
 public final class WindowUse {
     private static final List<String> TABS =
