@@ -60,16 +60,23 @@ record PegArgument(Path path, Peg peg, Fingerprint fingerprint) {
      */
     static <A> Changed<A> change(Path path, PrintWriter err, Change<A> change) throws InputException {
         PegArgument tried = change(path);
-        Changed<A> first = change.of(tried.peg());
+        Changed<A> first = checked(change.of(tried.peg()));
+        Changed<A> changed;
         Closeable alone = PegFile.lock(path);
         try {
             PegArgument now = change(path);
-            Changed<A> changed = now.fingerprint().equals(tried.fingerprint()) ? first : change.of(now.peg());
-            save(path, changed.peg(), to -> PegFile.save(to, changed.peg(), Optional.of(now.fingerprint())), err);
-            return changed;
+            changed = now.fingerprint().equals(tried.fingerprint()) ? first : checked(change.of(now.peg()));
+            PegFile.save(path, changed.peg(), Optional.of(now.fingerprint()));
         } finally {
             release(alone);
         }
+        warnOfMisplaced(changed.peg(), err);
+        return changed;
+    }
+
+    private static <A> Changed<A> checked(Changed<A> changed) throws InputException {
+        check(changed.peg());
+        return changed;
     }
 
     private static void release(Closeable lock) {
@@ -87,25 +94,25 @@ record PegArgument(Path path, Peg peg, Fingerprint fingerprint) {
      * @throws InputException if the banks can't be used, readings contradict each other, or it can't be saved
      */
     static void make(Path path, Peg peg, boolean replace, PrintWriter err) throws InputException {
+        check(peg);
         if (replace) {
-            save(path, peg, to -> PegFile.save(to, peg, Optional.empty()), err);
+            PegFile.save(path, peg, Optional.empty());
         } else {
-            save(path, peg, to -> PegFile.create(to, peg), err);
+            PegFile.create(path, peg);
         }
+        warnOfMisplaced(peg, err);
     }
 
-    private interface Saving {
-        void to(Path path) throws InputException;
-    }
-
-    /** Looks a peg over, saves it, and warns of misplaced readings. */
-    private static void save(Path path, Peg peg, Saving saving, PrintWriter err) throws InputException {
-        PegWater water = PegWater.of(peg);
+    /** Refuses banks that can't be used, and readings that contradict each other. */
+    private static void check(Peg peg) throws InputException {
+        PegWater.of(peg);
         Optional<String> contradiction = Doubts.contradiction(peg);
         if (contradiction.isPresent()) {
             throw new InputException(contradiction.get());
         }
-        saving.to(path);
-        Doubts.sentences(Doubts.misplaced(peg, water)).forEach(odd -> err.println("Warning: " + odd));
+    }
+
+    private static void warnOfMisplaced(Peg peg, PrintWriter err) throws InputException {
+        Doubts.sentences(Doubts.misplaced(peg, PegWater.of(peg))).forEach(odd -> err.println("Warning: " + odd));
     }
 }

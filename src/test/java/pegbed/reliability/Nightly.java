@@ -12,10 +12,11 @@ import pegbed.model.InputException;
 import pegbed.session.LongUse;
 
 /**
- * The long runs whose short forms are in the tests: {@code kills}, {@code faults}, {@code races}, {@code full} (on a
- * small disk), {@code fuzz}, {@code words}, {@code large}, {@code long}, each with how often and the seed of the first;
- * {@code all} does them all but {@code full}, as often as {@code docs/reliability.md} states. Prints a line for each;
- * ends with an error at the first thing lost.
+ * The long runs whose short forms are in the tests: {@code kills}, {@code faults}, {@code races}, {@code writers}
+ * (twenty processes), {@code commands} (twenty with a process for each command), {@code full} (on a small disk),
+ * {@code fuzz}, {@code words}, {@code large}, {@code long}, each with how often and the seed of the first; {@code all}
+ * does them all but {@code full}, as often as {@code docs/reliability.md} states. Prints a line for each; ends with an
+ * error at the first thing lost.
  */
 public final class Nightly {
     private Nightly() {}
@@ -34,6 +35,8 @@ public final class Nightly {
             run("kills", folder, 1_000 * times, seed);
             run("faults", folder, 300 * times, seed);
             run("races", folder, 1_000 * times, seed);
+            run("writers", folder, 1_000 * times, seed);
+            run("commands", folder, 20 * times, seed);
             run("fuzz", folder, 1_000_000 * times, seed);
             run("words", folder, 20_000 * times, seed);
             run("large", folder, times, seed);
@@ -50,6 +53,8 @@ public final class Nightly {
             case "kills" -> System.out.println(Kills.run(folder, times, seed));
             case "faults" -> faults(folder, times, seed);
             case "races" -> System.out.println("confirmed by two processes: " + Races.run(folder, times));
+            case "writers" -> System.out.println("kept: " + Writers.run(folder, times, 20, false));
+            case "commands" -> System.out.println("kept: " + Writers.run(folder, times, 20, true));
             case "full" -> System.out.println(SmallDisk.run(folder, times, seed));
             case "fuzz" -> System.out.println(Fuzz.run(times, seed, 10_000_000));
             case "words" -> System.out.println(CommandLineFuzz.run(folder, times, seed));

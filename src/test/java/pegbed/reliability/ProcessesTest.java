@@ -26,4 +26,9 @@ class ProcessesTest {
     void twoProcessesThatAddToOneFileLoseNothing() throws IOException, InterruptedException, InputException {
         assertEquals(80, Races.run(folder, 40));
     }
+
+    @Test
+    void eightCommandsAtOnceAreAllKept() throws IOException, InterruptedException, InputException {
+        assertEquals(80, Writers.run(folder, 10, 8, false));
+    }
 }

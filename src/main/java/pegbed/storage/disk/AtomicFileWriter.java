@@ -108,7 +108,8 @@ public final class AtomicFileWriter {
      * Keeps everybody else from saving a file until this is closed, so that what was read of it is still so when it is
      * saved. The thread that holds it may save the file.
      *
-     * @throws InputException if another program holds it for longer than five seconds, or there is no such file
+     * @throws InputException if another program holds it for longer than five seconds, others hold it one after the
+     *     other for longer than a minute, or there is no such file
      */
     public Closeable lock(Path path) throws InputException {
         try {

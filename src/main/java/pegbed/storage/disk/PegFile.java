@@ -76,7 +76,8 @@ public final class PegFile {
     /**
      * Keeps everybody else from saving a peg file until this is closed, as {@link AtomicFileWriter#lock} tells.
      *
-     * @throws InputException if another program holds it for longer than five seconds, or there is no such file
+     * @throws InputException if another program holds it for longer than five seconds, others hold it one after the
+     *     other for longer than a minute, or there is no such file
      */
     public static Closeable lock(Path path) throws InputException {
         return new AtomicFileWriter(FileOps.DISK).lock(path);

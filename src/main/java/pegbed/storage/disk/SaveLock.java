@@ -2,11 +2,13 @@ package pegbed.storage.disk;
 
 import java.io.Closeable;
 import java.io.IOException;
+import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.FileTime;
 import java.time.Duration;
 import java.util.HashMap;
 import java.util.Map;
@@ -19,6 +21,12 @@ import java.util.concurrent.locks.ReentrantLock;
 final class SaveLock implements Closeable {
     /** A save takes some hundredths of a second; who holds the lock for longer than this hangs. */
     private static final Duration PATIENCE = Duration.ofSeconds(5);
+
+    /** How long to wait behind others who all go on, on a busy machine. */
+    private static final Duration LONGEST = Duration.ofMinutes(1);
+
+    /** What each who takes the lock writes into its file, so that those who wait see that it goes on. */
+    private static final byte[] TURN = {'\n'};
 
     private static final int PAUSE_MILLISECONDS = 5;
 
@@ -43,7 +51,7 @@ final class SaveLock implements Closeable {
         boolean taken = false;
         try {
             file = HELD.containsKey(path) ? null : opened(path);
-            if (file != null && !locked(file)) {
+            if (file != null && !locked(path, file)) {
                 throw new FileSystemException(path.toString(), null, "another program is changing it; try again");
             }
             taken = true;
@@ -65,11 +73,20 @@ final class SaveLock implements Closeable {
         }
     }
 
-    private static boolean locked(FileChannel file) {
+    /** Waits behind others for as long as the lock goes from one to the next within {@link #PATIENCE}. */
+    private static boolean locked(Path path, FileChannel file) {
         try {
             long begun = System.nanoTime();
+            long turnBegun = begun;
+            FileTime turn = Files.getLastModifiedTime(path);
             while (file.tryLock() == null) {
-                if (System.nanoTime() - begun > PATIENCE.toNanos()) {
+                long now = System.nanoTime();
+                FileTime latest = Files.getLastModifiedTime(path);
+                if (!latest.equals(turn)) {
+                    turn = latest;
+                    turnBegun = now;
+                }
+                if (now - turnBegun > PATIENCE.toNanos() || now - begun > LONGEST.toNanos()) {
                     return false;
                 }
                 Thread.sleep(PAUSE_MILLISECONDS);
@@ -80,7 +97,16 @@ final class SaveLock implements Closeable {
             Thread.currentThread().interrupt();
             return false;
         }
+        tellTurn(file);
         return true;
+    }
+
+    private static void tellTurn(FileChannel file) {
+        try {
+            file.write(ByteBuffer.wrap(TURN), 0);
+        } catch (IOException e) {
+            // On a full disk those who wait don't see it; what can't be saved has its own sentence.
+        }
     }
 
     @Override

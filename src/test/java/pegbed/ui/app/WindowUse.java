@@ -18,8 +18,10 @@ import pegbed.session.Pegs;
  * Hours of use of one window: readings added and undone, the tabs one after the other, both themes, visits begun and
  * undone, the target moved, the large buttons, the sheets, the card above all, opened and closed. What grows with it?
  *
- * <p>{@code mvn -P run test-compile exec:exec -Drun.main=pegbed.ui.app.WindowUse -Drun.args=20000 "-Drun.jvm=-Xmx1g
- * -XX:SoftRefLRUPolicyMSPerMB=0"}; without the last option the heap is told and not judged.
+ * <p>{@code mvn -P run test-compile exec:exec -Drun.main=pegbed.ui.app.WindowUse "-Drun.args=20000 10"
+ * "-Drun.jvm=-Xmx1g -XX:SoftRefLRUPolicyMSPerMB=0"}; without the last option the heap is told and not judged. The
+ * second word is how many readings are typed, as quickly as the window takes them, for each step of what else is done;
+ * 1 if left out.
  */
 public final class WindowUse {
     private static final List<String> TABS =
@@ -28,15 +30,17 @@ public final class WindowUse {
     /** Pictures of letters are kept up to so many bytes, by which the heap differs from one moment to another. */
     private static final long LETTERS_BYTES = 16_000_000;
 
-    /** Readings after which every kind of use has come once. */
+    /** Steps after which every kind of use has come once. */
     private static final int ROUND = 20;
 
     private final Scenes scenes;
     private final Peg peg;
+    private final int readingsPerStep;
 
-    private WindowUse(Scenes scenes, Peg peg) {
+    private WindowUse(Scenes scenes, Peg peg, int readingsPerStep) {
         this.scenes = scenes;
         this.peg = peg;
+        this.readingsPerStep = readingsPerStep;
     }
 
     /**
@@ -99,9 +103,8 @@ public final class WindowUse {
         Scenes.startToolkit();
         Path folder = Files.createTempDirectory("pegbed-use");
         Scenes scenes = new Scenes(folder.resolve("own"));
-        Result result = run(scenes, folder, readings);
+        Result result = run(scenes, folder, readings, args.length > 1 ? Integer.parseInt(args[1]) : 1);
         scenes.close();
-        System.out.println(result);
         System.out.println(result.grown().isEmpty() ? "nothing grows" : "grown: " + result.grown());
         System.exit(result.grown().isEmpty() ? 0 : 1);
     }
@@ -110,26 +113,54 @@ public final class WindowUse {
      * Uses a window, which it opens.
      *
      * @param folder for the card's files
-     * @param readings how many are added and undone; at least twice {@value #ROUND}
+     * @param readings how many are added and undone; at least twice {@value #ROUND} steps
+     * @param readingsPerStep how many of them belong to a step; of {@value #ROUND} steps each does something else too
      */
-    static Result run(Scenes scenes, Path folder, int readings) throws IOException {
+    static Result run(Scenes scenes, Path folder, int readings, int readingsPerStep) throws IOException {
         Files.createDirectories(folder);
         Peg peg = Pegs.plumbed(12);
         scenes.open(peg);
-        WindowUse use = new WindowUse(scenes, peg);
-        int early = Math.max(ROUND, readings / 5 / ROUND * ROUND);
+        WindowUse use = new WindowUse(scenes, peg, readingsPerStep);
+        int round = ROUND * readingsPerStep;
+        int stretch = Math.max(round, readings / 10 / round * round);
+        Held early = null;
         Held held = null;
         for (int i = 1; i <= readings; i++) {
-            use.step(i);
-            if (i == early) {
+            use.reading(i);
+            if (i % stretch == 0 || i == readings) {
                 held = use.held();
+                early = i <= 2 * stretch ? held : early;
+                System.out.println(i + " readings: " + held);
             }
         }
-        return new Result(readings, held, use.held());
+        return new Result(readings, early, held);
+    }
+
+    /** One reading in ten steps stays until its answer is there; the others are undone while it is worked out. */
+    private void reading(int i) {
+        add((4 + i % 7) + " " + i % 20 + "R 1." + (10 + i % 40) + "m");
+        boolean endsStep = i % readingsPerStep == 0;
+        if (endsStep && i / readingsPerStep % 10 == 0) {
+            scenes.waitForAnswers();
+        }
+        undo();
+        if (endsStep) {
+            step(i / readingsPerStep);
+        }
+    }
+
+    private void add(String line) {
+        scenes.on(() -> {
+            scenes.desk().box().textProperty().set(line);
+            scenes.desk().box().enter();
+        });
+        if (scenes.peg().equals(peg)) {
+            throw new AssertionError(line + " was not taken: "
+                    + scenes.desk().box().textProperty().get());
+        }
     }
 
     private void step(int i) {
-        reading(i);
         if (i % 5 == 0) {
             scenes.tab(TABS.get(i / 5 % TABS.size()));
         }
@@ -141,23 +172,6 @@ public final class WindowUse {
             case 18 -> sheets();
             default -> {}
         }
-    }
-
-    /** One reading in ten stays until its answer is there; the others are undone while it is worked out. */
-    private void reading(int i) {
-        String line = (4 + i % 7) + " " + i % 20 + "R 1." + (10 + i % 40) + "m";
-        scenes.on(() -> {
-            scenes.desk().box().textProperty().set(line);
-            scenes.desk().box().enter();
-        });
-        if (scenes.peg().equals(peg)) {
-            throw new AssertionError(line + " was not taken: "
-                    + scenes.desk().box().textProperty().get());
-        }
-        if (i % 10 == 0) {
-            scenes.waitForAnswers();
-        }
-        undo();
     }
 
     private void undo() {

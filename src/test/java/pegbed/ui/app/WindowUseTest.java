@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Test;
 class WindowUseTest extends InScenes {
     @Test
     void nothingGrowsWithUse() throws IOException {
-        WindowUse.Result result = WindowUse.run(scenes, folder, 60);
+        WindowUse.Result result = WindowUse.run(scenes, folder, 60, 1);
         assertEquals("", result.grown(), result::toString);
     }
 }
