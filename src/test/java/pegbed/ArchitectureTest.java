@@ -63,6 +63,8 @@ class ArchitectureTest {
             .definedBy("pegbed.notation..")
             .layer("geometry")
             .definedBy("pegbed.geometry..")
+            .layer("geodesy")
+            .definedBy("pegbed.geodesy..")
             .whereLayer("start")
             .mayNotBeAccessedByAnyLayer()
             .whereLayer("ui")
@@ -112,6 +114,8 @@ class ArchitectureTest {
             .whereLayer("notation")
             .mayOnlyBeAccessedByLayers(
                     "findings", "plan", "guidance", "visits", "wording", "report", "session", "ui", "cli")
+            .whereLayer("geodesy")
+            .mayOnlyBeAccessedByLayers("ui", "cli")
             .whereLayer("geometry")
             .mayOnlyBeAccessedByLayers(
                     "notation",
@@ -147,6 +151,14 @@ class ArchitectureTest {
             .should()
             .dependOnClassesThat()
             .resideInAnyPackage("javafx..");
+
+    @ArchTest
+    static final ArchRule projectionsOnlyInGeodesy = noClasses()
+            .that()
+            .resideOutsideOfPackage("pegbed.geodesy..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("org.apache.sis..", "org.opengis..");
 
     /** What is printed and stored does not hang on the person's language: digits, decimal points, capitals. */
     @ArchTest
