@@ -59,6 +59,7 @@ public final class Cli {
         COMMANDS.put("check", CheckCommand::new);
         COMMANDS.put("map", MapCommand::new);
         COMMANDS.put("card", CardCommand::new);
+        COMMANDS.put("export", ExportCommand::new);
         COMMANDS.put("position", PositionCommand::new);
         COMMANDS.put("bench", BenchCommand::new);
     }
