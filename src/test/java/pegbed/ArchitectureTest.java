@@ -115,7 +115,7 @@ class ArchitectureTest {
             .mayOnlyBeAccessedByLayers("exchange", "disk", "shelf", "table", "session", "ui", "cli", "bench")
             .whereLayer("notation")
             .mayOnlyBeAccessedByLayers(
-                    "exchange", "findings", "plan", "guidance", "visits", "wording", "report", "session", "ui", "cli")
+                    "geodesy", "exchange", "findings", "plan", "guidance", "visits", "wording", "report", "session", "ui", "cli")
             .whereLayer("exchange")
             .mayOnlyBeAccessedByLayers("ui", "cli")
             .whereLayer("geodesy")

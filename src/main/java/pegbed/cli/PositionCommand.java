@@ -16,7 +16,6 @@ import pegbed.geodesy.LocalFrame;
 import pegbed.geodesy.Resection;
 import pegbed.geodesy.SightedMark;
 import pegbed.model.InputException;
-import pegbed.model.Mark;
 import pegbed.model.Peg;
 import pegbed.model.Position;
 import pegbed.notation.LatitudeLongitude;
@@ -162,18 +161,7 @@ final class PositionCommand implements Callable<Integer> {
     private List<SightedMark> sighted(Peg peg) throws InputException {
         List<SightedMark> sighted = new ArrayList<>();
         for (Map.Entry<String, String> each : marks.entrySet()) {
-            Optional<Mark> mark = peg.marks().stream()
-                    .filter(own -> own.name().equalsIgnoreCase(each.getKey().strip()))
-                    .findFirst();
-            if (mark.isEmpty()) {
-                String names =
-                        String.join(", ", peg.marks().stream().map(Mark::name).toList());
-                throw new InputException("The peg has no mark '" + each.getKey() + "'; "
-                        + (names.isEmpty() ? "it has none at all." : "it has " + names + "."));
-            }
-            LatitudeLongitude where = LatitudeLongitude.parse(each.getValue());
-            sighted.add(new SightedMark(
-                    mark.get().name(), mark.get().place(), where.latitudeDegrees(), where.longitudeDegrees()));
+            sighted.add(SightedMark.of(peg, each.getKey(), each.getValue()));
         }
         return sighted;
     }
