@@ -94,7 +94,8 @@ class ArchitectureTest {
             .mayOnlyBeAccessedByLayers("exchange", "cli")
             .whereLayer("surface")
             .mayOnlyBeAccessedByLayers(
-                    "exchange", "lake",
+                    "exchange",
+                    "lake",
                     "findings",
                     "plan",
                     "guidance",
@@ -115,14 +116,25 @@ class ArchitectureTest {
             .mayOnlyBeAccessedByLayers("exchange", "disk", "shelf", "table", "session", "ui", "cli", "bench")
             .whereLayer("notation")
             .mayOnlyBeAccessedByLayers(
-                    "geodesy", "exchange", "findings", "plan", "guidance", "visits", "wording", "report", "session", "ui", "cli")
+                    "geodesy",
+                    "exchange",
+                    "findings",
+                    "plan",
+                    "guidance",
+                    "visits",
+                    "wording",
+                    "report",
+                    "session",
+                    "ui",
+                    "cli")
             .whereLayer("exchange")
             .mayOnlyBeAccessedByLayers("ui", "cli")
             .whereLayer("geodesy")
             .mayOnlyBeAccessedByLayers("exchange", "ui", "cli")
             .whereLayer("geometry")
             .mayOnlyBeAccessedByLayers(
-                    "exchange", "notation",
+                    "exchange",
+                    "notation",
                     "surface",
                     "lake",
                     "findings",

@@ -30,11 +30,13 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "export",
         mixinStandardHelpOptions = true,
-        description = "Writes readings, contours, flats, lines, banks and hazards (.geojson, .gpkg), depth, doubt and slope"
-                + " (.tif), or a table (.csv) for other programs; of a folder, all its pegs in one .gpkg.")
+        description =
+                "Writes readings, contours, flats, lines, banks and hazards (.geojson, .gpkg), depth, doubt and slope"
+                        + " (.tif), or a table (.csv) for other programs; of a folder, all its pegs in one .gpkg.")
 final class ExportCommand implements Callable<Integer> {
-    private static final String LOCAL = "The peg has no position, so that the file has the coordinates of its own plane,"
-            + " in metres from the seat; pegbed position gives it one.";
+    private static final String LOCAL =
+            "The peg has no position, so that the file has the coordinates of its own plane,"
+                    + " in metres from the seat; pegbed position gives it one.";
 
     /** The tables that a CSV file may have. */
     enum Table {
@@ -81,7 +83,8 @@ final class ExportCommand implements Callable<Integer> {
         }
         Export.Kind kind = Export.Kind.of(file);
         if (table != null && kind != Export.Kind.CSV) {
-            throw new InputException("--table says what a .csv file has; give it with --out FILE.csv, or leave it out.");
+            throw new InputException(
+                    "--table says what a .csv file has; give it with --out FILE.csv, or leave it out.");
         }
         return Files.isDirectory(path) ? folder(kind) : peg(kind);
     }
@@ -122,7 +125,8 @@ final class ExportCommand implements Callable<Integer> {
 
     private int folder(Export.Kind kind) throws InputException, IOException {
         if (kind != Export.Kind.GEOPACKAGE) {
-            throw new InputException("All pegs of a folder go into a GeoPackage; give --out a name that ends in .gpkg.");
+            throw new InputException(
+                    "All pegs of a folder go into a GeoPackage; give --out a name that ends in .gpkg.");
         }
         List<ShelfPeg> found = Shelf.of(path).find(find == null ? "" : find);
         if (found.isEmpty()) {

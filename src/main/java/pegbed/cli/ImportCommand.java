@@ -33,8 +33,9 @@ final class ImportCommand implements Callable<Integer> {
     @Parameters(
             index = "1",
             paramLabel = "FILE",
-            description = "A .csv file with columns such as \"Distance (m)\", \"Direction\" and \"Depth (ft)\", or x and y,"
-                    + " or latitude and longitude; or a .geojson or .gpkg file of points with a depth.")
+            description =
+                    "A .csv file with columns such as \"Distance (m)\", \"Direction\" and \"Depth (ft)\", or x and y,"
+                            + " or latitude and longitude; or a .geojson or .gpkg file of points with a depth.")
     private Path file;
 
     @Option(names = "--layer", paramLabel = "NAME", description = "Which layer of a GeoPackage.")
@@ -85,10 +86,6 @@ final class ImportCommand implements Callable<Integer> {
         }
         ImportWords.lines(peg, read.readings(), read.recognised(), read.ignored(), read.passedOver())
                 .forEach(output.out()::println);
-        output.out()
-                .println(
-                        take
-                                ? "Taken into the latest visit."
-                                : "Nothing was taken; say --take if this is right.");
+        output.out().println(take ? "Taken into the latest visit." : "Nothing was taken; say --take if this is right.");
     }
 }

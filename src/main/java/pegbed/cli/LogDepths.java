@@ -46,8 +46,12 @@ final class LogDepths {
             description = "Answer on a grid of so many metres over all that was sounded.")
     private Double grid;
 
-    @Option(names = "--out", paramLabel = "FILE", description = "The file for the grid, a table, or a GeoTIFF where its name ends in .tif; standard output if not"
-                    + " given.")
+    @Option(
+            names = "--out",
+            paramLabel = "FILE",
+            description =
+                    "The file for the grid, a table, or a GeoTIFF where its name ends in .tif; standard output if not"
+                            + " given.")
     private Path out;
 
     @Option(

@@ -51,8 +51,7 @@ public final class Export {
                     return kind;
                 }
             }
-            throw new InputException(
-                    AtomicFileWriter.name(file) + " must end in .geojson, .gpkg, .tif or .csv.");
+            throw new InputException(AtomicFileWriter.name(file) + " must end in .geojson, .gpkg, .tif or .csv.");
         }
     }
 

@@ -23,8 +23,8 @@ import pegbed.geodesy.UtmZone;
 
 /**
  * Layers of one peg or many as a GeoPackage (OGC 12-128r17, version 1.3): a table for each layer, and its style as
- * Styled Layer Descriptor (OGC 05-078r4) in a table {@code layer_styles}. Pegs without a position lie in tables of their
- * own, whose names end in {@code _local}, in the undefined plane that the standard has for such places.
+ * Styled Layer Descriptor (OGC 05-078r4) in a table {@code layer_styles}. Pegs without a position lie in tables of
+ * their own, whose names end in {@code _local}, in the undefined plane that the standard has for such places.
  */
 final class GeoPackageFile implements AutoCloseable {
     /** {@code GPKG}, by which a database says that it is a GeoPackage. */
@@ -95,11 +95,12 @@ final class GeoPackageFile implements AutoCloseable {
                 + " (strftime('%Y-%m-%dT%H:%M:%fZ','now')), min_x DOUBLE, min_y DOUBLE, max_x DOUBLE, max_y DOUBLE,"
                 + " srs_id INTEGER, CONSTRAINT fk_gc_r_srs_id FOREIGN KEY (srs_id) REFERENCES"
                 + " gpkg_spatial_ref_sys(srs_id))");
-        run("CREATE TABLE gpkg_geometry_columns (table_name TEXT NOT NULL, column_name TEXT NOT NULL, geometry_type_name"
-                + " TEXT NOT NULL, srs_id INTEGER NOT NULL, z TINYINT NOT NULL, m TINYINT NOT NULL, CONSTRAINT"
-                + " pk_geom_cols PRIMARY KEY (table_name, column_name), CONSTRAINT uk_gc_table_name UNIQUE (table_name),"
-                + " CONSTRAINT fk_gc_tn FOREIGN KEY (table_name) REFERENCES gpkg_contents(table_name), CONSTRAINT"
-                + " fk_gc_srs FOREIGN KEY (srs_id) REFERENCES gpkg_spatial_ref_sys (srs_id))");
+        run(
+                "CREATE TABLE gpkg_geometry_columns (table_name TEXT NOT NULL, column_name TEXT NOT NULL, geometry_type_name"
+                        + " TEXT NOT NULL, srs_id INTEGER NOT NULL, z TINYINT NOT NULL, m TINYINT NOT NULL, CONSTRAINT"
+                        + " pk_geom_cols PRIMARY KEY (table_name, column_name), CONSTRAINT uk_gc_table_name UNIQUE (table_name),"
+                        + " CONSTRAINT fk_gc_tn FOREIGN KEY (table_name) REFERENCES gpkg_contents(table_name), CONSTRAINT"
+                        + " fk_gc_srs FOREIGN KEY (srs_id) REFERENCES gpkg_spatial_ref_sys (srs_id))");
         reference("WGS 84", WGS84, "EPSG", WGS84, WGS84_TEXT, "longitude and latitude in degrees");
         reference("Undefined Cartesian SRS", -1, "NONE", -1, "undefined", Georeference.LOCAL);
         reference("Undefined geographic SRS", 0, "NONE", 0, "undefined", "undefined geographic coordinates");
@@ -107,10 +108,11 @@ final class GeoPackageFile implements AutoCloseable {
             UtmZone utm = zone.get();
             reference(utm.name(), utm.epsgCode(), "EPSG", utm.epsgCode(), utm.wellKnownText(), "metres");
         }
-        run("CREATE TABLE layer_styles (id INTEGER PRIMARY KEY AUTOINCREMENT, f_table_catalog TEXT, f_table_schema TEXT,"
-                + " f_table_name TEXT, f_geometry_column TEXT, styleName TEXT, styleQML TEXT, styleSLD TEXT,"
-                + " useAsDefault BOOLEAN, description TEXT, owner TEXT, ui TEXT, update_time DATETIME DEFAULT"
-                + " (strftime('%Y-%m-%dT%H:%M:%fZ','now')))");
+        run(
+                "CREATE TABLE layer_styles (id INTEGER PRIMARY KEY AUTOINCREMENT, f_table_catalog TEXT, f_table_schema TEXT,"
+                        + " f_table_name TEXT, f_geometry_column TEXT, styleName TEXT, styleQML TEXT, styleSLD TEXT,"
+                        + " useAsDefault BOOLEAN, description TEXT, owner TEXT, ui TEXT, update_time DATETIME DEFAULT"
+                        + " (strftime('%Y-%m-%dT%H:%M:%fZ','now')))");
         run("INSERT INTO gpkg_contents (table_name, data_type, identifier, description) VALUES ('layer_styles',"
                 + " 'attributes', 'layer_styles', 'How the layers are drawn, as Styled Layer Descriptor')");
     }
@@ -171,7 +173,11 @@ final class GeoPackageFile implements AutoCloseable {
         byte[] wkb = new WKBWriter(2, ByteOrderValues.LITTLE_ENDIAN).write(geometry);
         ByteBuffer out = ByteBuffer.allocate(8 + 32 + wkb.length).order(ByteOrder.LITTLE_ENDIAN);
         Envelope box = geometry.getEnvelopeInternal();
-        out.put((byte) 'G').put((byte) 'P').put((byte) 0).put((byte) 0b0000_0011).putInt(reference);
+        out.put((byte) 'G')
+                .put((byte) 'P')
+                .put((byte) 0)
+                .put((byte) 0b0000_0011)
+                .putInt(reference);
         out.putDouble(box.getMinX()).putDouble(box.getMaxX());
         out.putDouble(box.getMinY()).putDouble(box.getMaxY());
         return out.put(wkb).array();
@@ -184,8 +190,8 @@ final class GeoPackageFile implements AutoCloseable {
             return known;
         }
         int srs = local ? UNDEFINED_PLANE : zone.map(UtmZone::epsgCode).orElse(WGS84);
-        StringBuilder create = new StringBuilder("CREATE TABLE \"" + name
-                + "\" (fid INTEGER PRIMARY KEY AUTOINCREMENT NOT NULL, geom " + layer.shape());
+        StringBuilder create = new StringBuilder(
+                "CREATE TABLE \"" + name + "\" (fid INTEGER PRIMARY KEY AUTOINCREMENT NOT NULL, geom " + layer.shape());
         StringBuilder into = new StringBuilder("INSERT INTO \"" + name + "\" (geom");
         StringBuilder marks = new StringBuilder("?");
         for (Layer.Column column : layer.columns()) {
@@ -201,7 +207,11 @@ final class GeoPackageFile implements AutoCloseable {
                 name,
                 local ? Georeference.LOCAL : "",
                 srs);
-        insert("INSERT INTO gpkg_geometry_columns VALUES (?, 'geom', ?, ?, 0, 0)", name, layer.shape().name(), srs);
+        insert(
+                "INSERT INTO gpkg_geometry_columns VALUES (?, 'geom', ?, ?, 0, 0)",
+                name,
+                layer.shape().name(),
+                srs);
         insert(
                 "INSERT INTO layer_styles (f_table_catalog, f_table_schema, f_table_name, f_geometry_column, styleName,"
                         + " styleSLD, useAsDefault, description) VALUES ('', '', ?, 'geom', 'Pegbed', ?, 1, ?)",
@@ -209,7 +219,9 @@ final class GeoPackageFile implements AutoCloseable {
                 LayerStyle.of(layer).text(name),
                 "As Pegbed draws it");
         Table made = new Table(
-                connection.prepareStatement(into.append(") VALUES (").append(marks).append(')').toString()), srs);
+                connection.prepareStatement(
+                        into.append(") VALUES (").append(marks).append(')').toString()),
+                srs);
         tables.put(name, made);
         return made;
     }

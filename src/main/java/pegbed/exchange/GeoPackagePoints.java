@@ -39,12 +39,13 @@ final class GeoPackagePoints {
     private record Found(String table, String column, int reference, String referenceName, String definition) {}
 
     static ReadingsImport.Points read(Path file, String name, Optional<String> layer) throws InputException {
-        try (Connection base = DriverManager.getConnection("jdbc:sqlite:file:"
-                + file.toAbsolutePath().toUri().getRawPath() + "?mode=ro")) {
+        try (Connection base = DriverManager.getConnection(
+                "jdbc:sqlite:file:" + file.toAbsolutePath().toUri().getRawPath() + "?mode=ro")) {
             Found found = chosen(base, name, layer);
             boolean local = found.reference() == UNDEFINED_PLANE;
-            Optional<OtherReference> reference =
-                    local ? Optional.empty() : Optional.of(OtherReference.of(found.referenceName(), found.definition()));
+            Optional<OtherReference> reference = local
+                    ? Optional.empty()
+                    : Optional.of(OtherReference.of(found.referenceName(), found.definition()));
             ReadingsImport.Points points = new ReadingsImport.Points(name + ", layer " + found.table(), local);
             String sql = "SELECT * FROM \"" + found.table().replace("\"", "\"\"") + "\"";
             try (PreparedStatement statement = base.prepareStatement(sql);

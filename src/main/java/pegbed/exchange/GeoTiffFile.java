@@ -17,8 +17,8 @@ import pegbed.model.Monitor;
  * 19-008r4 (GeoTIFF 1.1), and the layout of OGC 21-026: all directories at the beginning, overviews of half, a quarter
  * ... of the size, whose tiles stand before those of the full size. Where there is no value stands {@link #NO_DATA}.
  *
- * <p>It is written here because no library does all of it: that of Apache SIS 1.6 writes one band without overviews, that
- * of the JDK puts directories where their pixels end (decision 0017).
+ * <p>It is written here because no library does all of it: that of Apache SIS 1.6 writes one band without overviews,
+ * that of the JDK puts directories where their pixels end (decision 0017).
  */
 final class GeoTiffFile {
     /** Stands where there is no value. */
@@ -27,12 +27,13 @@ final class GeoTiffFile {
     private static final int TILE = 256;
 
     /**
-     * The convention of GDAL's COG driver by which a reader knows that directories come first, tiles stand row by row, and
-     * each has its length before it and its last four bytes once more behind it. The blank at the end is where a program
-     * that breaks this leaves its mark.
+     * The convention of GDAL's COG driver by which a reader knows that directories come first, tiles stand row by row,
+     * and each has its length before it and its last four bytes once more behind it. The blank at the end is where a
+     * program that breaks this leaves its mark.
      */
-    private static final String STRUCTURE = "LAYOUT=IFDS_BEFORE_DATA\nBLOCK_ORDER=ROW_MAJOR\nBLOCK_LEADER=SIZE_AS_UINT4\n"
-            + "BLOCK_TRAILER=LAST_4_BYTES_REPEATED\nKNOWN_INCOMPATIBLE_EDITION=NO\n ";
+    private static final String STRUCTURE =
+            "LAYOUT=IFDS_BEFORE_DATA\nBLOCK_ORDER=ROW_MAJOR\nBLOCK_LEADER=SIZE_AS_UINT4\n"
+                    + "BLOCK_TRAILER=LAST_4_BYTES_REPEATED\nKNOWN_INCOMPATIBLE_EDITION=NO\n ";
 
     /** Bytes before and behind each tile. */
     private static final int LEADER = 4;
@@ -125,7 +126,8 @@ final class GeoTiffFile {
 
     private static byte[] deflated(Raster raster, int column, int row) {
         int bands = raster.bands().length;
-        ByteBuffer pixels = ByteBuffer.allocate(TILE * TILE * bands * Float.BYTES).order(ByteOrder.LITTLE_ENDIAN);
+        ByteBuffer pixels =
+                ByteBuffer.allocate(TILE * TILE * bands * Float.BYTES).order(ByteOrder.LITTLE_ENDIAN);
         for (int r = row * TILE; r < (row + 1) * TILE; r++) {
             for (int c = column * TILE; c < (column + 1) * TILE; c++) {
                 boolean within = r < raster.height() && c < raster.width();
@@ -168,7 +170,9 @@ final class GeoTiffFile {
         int behind = fixed;
         for (Map.Entry<Integer, Entry> each : entries.entrySet()) {
             Entry entry = each.getValue();
-            out.putShort(each.getKey().shortValue()).putShort((short) entry.type()).putInt(entry.count());
+            out.putShort(each.getKey().shortValue())
+                    .putShort((short) entry.type())
+                    .putInt(entry.count());
             if (entry.value().length > 4) {
                 out.putInt(at + behind);
                 ByteBuffer place = out.duplicate();
@@ -231,19 +235,53 @@ final class GeoTiffFile {
                 doubles(a[0], a[1], 0, a[2], a[3], a[4], 0, a[5], 0, 0, 0, 0, 0, 0, 0, 1)); // ModelTransformation
         String citation = place.citation() + "|";
         if (place.epsgCode() > 0) {
-            entries.put(34735, shorts(
-                    1, 1, 1, 5,
-                    1024, 0, 1, 1, // GTModelType: projected
-                    1025, 0, 1, 1, // GTRasterType: pixel is area
-                    1026, 34737, citation.length(), 0, // GTCitation
-                    3072, 0, 1, place.epsgCode(), // ProjectedCRS
-                    3076, 0, 1, 9001)); // ProjLinearUnits: metre
+            entries.put(
+                    34735,
+                    shorts(
+                            1,
+                            1,
+                            1,
+                            5,
+                            1024,
+                            0,
+                            1,
+                            1, // GTModelType: projected
+                            1025,
+                            0,
+                            1,
+                            1, // GTRasterType: pixel is area
+                            1026,
+                            34737,
+                            citation.length(),
+                            0, // GTCitation
+                            3072,
+                            0,
+                            1,
+                            place.epsgCode(), // ProjectedCRS
+                            3076,
+                            0,
+                            1,
+                            9001)); // ProjLinearUnits: metre
         } else {
-            entries.put(34735, shorts(
-                    1, 1, 1, 3,
-                    1024, 0, 1, 32767, // GTModelType: user-defined
-                    1025, 0, 1, 1,
-                    1026, 34737, citation.length(), 0));
+            entries.put(
+                    34735,
+                    shorts(
+                            1,
+                            1,
+                            1,
+                            3,
+                            1024,
+                            0,
+                            1,
+                            32767, // GTModelType: user-defined
+                            1025,
+                            0,
+                            1,
+                            1,
+                            1026,
+                            34737,
+                            citation.length(),
+                            0));
         }
         entries.put(34737, ascii(citation));
     }

@@ -15,8 +15,9 @@ import pegbed.model.Position;
  */
 final class Georeference {
     /** What a file says that has the coordinates of the peg's plane. */
-    static final String LOCAL = "Local frame, no place on the earth: metres from the seat, x to the right along the bank,"
-            + " y straight out across the water. This peg has no position.";
+    static final String LOCAL =
+            "Local frame, no place on the earth: metres from the seat, x to the right along the bank,"
+                    + " y straight out across the water. This peg has no position.";
 
     private final Optional<LocalFrame> frame;
 
@@ -30,8 +31,7 @@ final class Georeference {
      * @throws InputException if the position lies at a pole
      */
     static Georeference of(Optional<Position> position) throws InputException {
-        return new Georeference(
-                position.isPresent() ? Optional.of(LocalFrame.of(position.get())) : Optional.empty());
+        return new Georeference(position.isPresent() ? Optional.of(LocalFrame.of(position.get())) : Optional.empty());
     }
 
     /** Whether there is no position, and coordinates are those of the plane. */

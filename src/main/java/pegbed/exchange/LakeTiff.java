@@ -73,8 +73,7 @@ public record LakeTiff(byte[] file, int known, int unknown) {
             }
         }
         RasterPlace place = PegRaster.place(frame, reference, zone);
-        Raster raster =
-                new Raster(frame.columns(), frame.rows(), bands, PegRaster.NAMES, PegRaster.UNITS);
+        Raster raster = new Raster(frame.columns(), frame.rows(), bands, PegRaster.NAMES, PegRaster.UNITS);
         String said = PegRaster.description("A whole water", place.citation());
         return new LakeTiff(GeoTiffFile.bytes(raster, place, said, Monitor.NONE), counts[0], counts[1]);
     }

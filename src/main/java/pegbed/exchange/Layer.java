@@ -52,8 +52,8 @@ record Layer(String name, Shape shape, List<Column> columns, List<Feature> featu
         features = List.copyOf(features);
         for (Feature feature : features) {
             if (feature.values().size() != columns.size()) {
-                throw new IllegalArgumentException("A thing of layer " + name + " has " + feature.values().size()
-                        + " values for " + columns.size() + " columns.");
+                throw new IllegalArgumentException("A thing of layer " + name + " has "
+                        + feature.values().size() + " values for " + columns.size() + " columns.");
             }
         }
     }

@@ -40,8 +40,7 @@ import pegbed.wording.FindingWords;
 
 /** What is known of a peg, as layers; each thing says of which peg it is. */
 final class PegLayers {
-    private static final List<Column> OF_WHICH_PEG =
-            List.of(text("venue"), text("water"), text("peg"));
+    private static final List<Column> OF_WHICH_PEG = List.of(text("venue"), text("water"), text("peg"));
 
     private final Plan plan;
     private final PegMap map;
@@ -149,11 +148,7 @@ final class PegLayers {
 
     private void water() {
         Geometry water = map.water().water();
-        add(
-                "water",
-                Shape.MULTIPOLYGON,
-                List.of(real("area_m2")),
-                List.of(Feature.of(areas(water), water.getArea())));
+        add("water", Shape.MULTIPOLYGON, List.of(real("area_m2")), List.of(Feature.of(areas(water), water.getArea())));
     }
 
     private void ground() {

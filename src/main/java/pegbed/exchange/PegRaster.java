@@ -27,8 +27,8 @@ final class PegRaster {
      * @param fine nodes for each of the 25 cm grid, along each side: 5 for 5 cm, 1 for 25 cm
      * @return bands of {@link #NAMES}: depth in metres below today's water, its standard deviation in metres, and the
      *     slope by Horn's method over three by three nodes of 25 cm (Horn, B. K. P. (1981), "Hill shading and the
-     *     reflectance map", Proceedings of the IEEE 69, 14–47), rise over run; row 0 farthest out, NaN where there is no
-     *     water or nothing is known
+     *     reflectance map", Proceedings of the IEEE 69, 14–47), rise over run; row 0 farthest out, NaN where there is
+     *     no water or nothing is known
      */
     static Raster of(PegMap map, int fine) {
         Field depth = CubicUpsampling.catmullRom(map.grid().depth(), fine);
@@ -112,8 +112,7 @@ final class PegRaster {
                 if (count[row] == crossings[row].length) {
                     crossings[row] = Arrays.copyOf(crossings[row], 2 * count[row]);
                 }
-                crossings[row][count[row]++] =
-                        low.x + (frame.y(row) - low.y) / (high.y - low.y) * (high.x - low.x);
+                crossings[row][count[row]++] = low.x + (frame.y(row) - low.y) / (high.y - low.y) * (high.x - low.x);
             }
         }
     }

@@ -22,8 +22,8 @@ import pegbed.storage.peg.NumberText;
 import pegbed.storage.table.SpreadsheetReadings;
 
 /**
- * Readings of a file of another program: CSV of a spreadsheet, or the points of a GeoJSON or GeoPackage file with a depth
- * each. Nothing is taken by reading them: a person looks at {@link #recognised} first.
+ * Readings of a file of another program: CSV of a spreadsheet, or the points of a GeoJSON or GeoPackage file with a
+ * depth each. Nothing is taken by reading them: a person looks at {@link #recognised} first.
  *
  * @param readings in the file's order, in the peg's plane
  * @param recognised how each column was understood, a few words each
@@ -81,9 +81,10 @@ public record ReadingsImport(List<Reading> readings, List<String> recognised, Li
             public Place place(double latitudeDegrees, double longitudeDegrees) throws InputException {
                 if (frame == null) {
                     frame = LocalFrame.of(peg.position()
-                            .orElseThrow(() -> new InputException("These readings lie at places on the earth, and the peg"
-                                    + " has no position; give it one first, such as --at 52.1234,-1.2345 --bearing 312"
-                                    + " with pegbed position.")));
+                            .orElseThrow(
+                                    () -> new InputException("These readings lie at places on the earth, and the peg"
+                                            + " has no position; give it one first, such as --at 52.1234,-1.2345 --bearing 312"
+                                            + " with pegbed position.")));
                 }
                 return frame.place(latitudeDegrees, longitudeDegrees);
             }
@@ -132,8 +133,8 @@ public record ReadingsImport(List<Reading> readings, List<String> recognised, Li
 
         ReadingsImport readings(Peg peg) throws InputException {
             if (places.isEmpty()) {
-                throw new InputException(name + " has no points with a depth; each point needs a property such as depth_m"
-                        + " or depth_ft.");
+                throw new InputException(name
+                        + " has no points with a depth; each point needs a property such as depth_m" + " or depth_ft.");
             }
             // Where they lie is said by the points themselves.
             List<String> own = titles.stream().filter(Points::isOfUse).toList();
@@ -151,8 +152,10 @@ public record ReadingsImport(List<Reading> readings, List<String> recognised, Li
             }
             SpreadsheetReadings table = SpreadsheetReadings.of(name, header, cells, earth(peg));
             List<String> recognised = new ArrayList<>(table.recognised());
-            recognised.removeIf(words -> words.startsWith("x_m:") || words.startsWith("y_m:")
-                    || words.startsWith("latitude_deg:") || words.startsWith("longitude_deg:"));
+            recognised.removeIf(words -> words.startsWith("x_m:")
+                    || words.startsWith("y_m:")
+                    || words.startsWith("latitude_deg:")
+                    || words.startsWith("longitude_deg:"));
             recognised.add(local ? "points: x and y in metres from the seat" : "points: places on the earth");
             List<String> ignored = new ArrayList<>(titles);
             ignored.removeAll(own);
@@ -185,8 +188,9 @@ public record ReadingsImport(List<Reading> readings, List<String> recognised, Li
         switch (root.path("type").asText()) {
             case "FeatureCollection" -> root.path("features").forEach(features::add);
             case "Feature" -> features.add(root);
-            default -> throw new InputException(name + " is no GeoJSON of features (RFC 7946); its type must be"
-                    + " FeatureCollection.");
+            default ->
+                throw new InputException(
+                        name + " is no GeoJSON of features (RFC 7946); its type must be" + " FeatureCollection.");
         }
         refuseOtherReference(root.path("crs"), name);
         boolean local = root.path("coordinate_system").asText().startsWith("Local frame");
@@ -199,14 +203,20 @@ public record ReadingsImport(List<Reading> readings, List<String> recognised, Li
                     && at.path(0).isNumber()
                     && at.path(1).isNumber();
             if (!point
-                    || (layered && !feature.path("properties").path("layer").asText().equals("readings"))) {
+                    || (layered
+                            && !feature.path("properties")
+                                    .path("layer")
+                                    .asText()
+                                    .equals("readings"))) {
                 points.passOver();
                 continue;
             }
             java.util.Map<String, String> said = new java.util.LinkedHashMap<>();
             feature.path("properties").fields().forEachRemaining(each -> {
                 if (!each.getKey().equals("layer") && each.getValue().isValueNode()) {
-                    said.put(each.getKey(), each.getValue().isNull() ? "" : each.getValue().asText());
+                    said.put(
+                            each.getKey(),
+                            each.getValue().isNull() ? "" : each.getValue().asText());
                 }
             });
             points.add(new double[] {at.get(0).asDouble(), at.get(1).asDouble()}, said);
@@ -218,8 +228,9 @@ public record ReadingsImport(List<Reading> readings, List<String> recognised, Li
     private static void refuseOtherReference(JsonNode crs, String name) throws InputException {
         String reference = crs.path("properties").path("name").asText();
         if (!crs.isMissingNode() && !crs.isNull() && !reference.matches(".*(CRS84|EPSG:(:[\\d.]*:)?:?4326)")) {
-            throw new InputException(name + " has coordinates in \"" + (reference.isEmpty() ? "a reference of its own" : reference)
-                    + "\"; GeoJSON has WGS 84 (RFC 7946), so export it anew in that, or as a GeoPackage.");
+            throw new InputException(
+                    name + " has coordinates in \"" + (reference.isEmpty() ? "a reference of its own" : reference)
+                            + "\"; GeoJSON has WGS 84 (RFC 7946), so export it anew in that, or as a GeoPackage.");
         }
     }
 

@@ -29,8 +29,8 @@ public final class OtherReference {
     public static OtherReference of(String name, String wellKnownText) throws InputException {
         Projections.ready();
         try {
-            CoordinateReferenceSystem crs = AbstractCRS.castOrCopy(CRS.fromWKT(wellKnownText))
-                    .forConvention(AxesConvention.DISPLAY_ORIENTED);
+            CoordinateReferenceSystem crs =
+                    AbstractCRS.castOrCopy(CRS.fromWKT(wellKnownText)).forConvention(AxesConvention.DISPLAY_ORIENTED);
             MathTransform transform = CRS.findOperation(crs, CommonCRS.WGS84.normalizedGeographic(), null)
                     .getMathTransform();
             if (transform.getSourceDimensions() != 2 || transform.getTargetDimensions() != 2) {
@@ -44,7 +44,8 @@ public final class OtherReference {
 
     private static InputException refused(String name, Exception cause) {
         return new InputException(
-                "The coordinates are in \"" + name + "\", which can't be turned into WGS 84 here; reproject the layer to"
+                "The coordinates are in \"" + name
+                        + "\", which can't be turned into WGS 84 here; reproject the layer to"
                         + " WGS 84 (EPSG:4326) or UTM first.",
                 cause);
     }

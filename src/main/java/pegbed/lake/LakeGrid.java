@@ -67,11 +67,8 @@ public final class LakeGrid {
         long columns = (long) Math.floor(box.getMaxX() / step) - firstColumn + 1;
         long rows = (long) Math.floor(box.getMaxY() / step) - firstRow + 1;
         return new GridFrame(
-                node(firstColumn),
-                node(firstRow),
-                step,
-                (int) Math.min(Integer.MAX_VALUE, Math.max(2, columns)),
-                (int) Math.min(Integer.MAX_VALUE, Math.max(2, rows)));
+                node(firstColumn), node(firstRow), step, (int) Math.min(Integer.MAX_VALUE, Math.max(2, columns)), (int)
+                        Math.min(Integer.MAX_VALUE, Math.max(2, rows)));
     }
 
     /** Is given the nodes of some rows. */

@@ -28,9 +28,10 @@ public final class ImportWords {
         lines.add("The first as you would type " + (readings.size() == 1 ? "it:" : "them:"));
         readings.stream()
                 .limit(SHOWN)
-                .forEach(reading -> lines.add("  " + form.printDistance(reading.place().distanceMetres()) + " "
-                        + form.printDirection(reading.place().angleDegrees()) + " "
-                        + form.printDepth(reading.depthMetres())));
+                .forEach(reading ->
+                        lines.add("  " + form.printDistance(reading.place().distanceMetres()) + " "
+                                + form.printDirection(reading.place().angleDegrees()) + " "
+                                + form.printDepth(reading.depthMetres())));
         return lines;
     }
 }

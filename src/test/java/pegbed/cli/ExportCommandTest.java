@@ -46,8 +46,7 @@ class ExportCommandTest {
         Path out = folder.resolve("peg.tif");
         Ran ran = Ran.pegbed("export", peg, "--by-itself", "--out", out, "--json");
         assertEquals(0, ran.status(), ran.err());
-        assertEquals(
-                32734, new ObjectMapper().readTree(ran.out()).path("epsg").asInt());
+        assertEquals(32734, new ObjectMapper().readTree(ran.out()).path("epsg").asInt());
         assertEquals("II", Files.readString(out, StandardCharsets.ISO_8859_1).substring(0, 2));
     }
 
@@ -68,8 +67,9 @@ class ExportCommandTest {
         try (Connection base = DriverManager.getConnection("jdbc:sqlite:" + out)) {
             assertEquals("14 9", list(base, "SELECT DISTINCT peg FROM readings ORDER BY peg"));
             assertEquals("3", list(base, "SELECT DISTINCT peg FROM readings_local"));
-            assertEquals("32630 32630", list(base, "SELECT srs_id FROM gpkg_contents WHERE table_name IN"
-                    + " ('readings', 'contours')"));
+            assertEquals(
+                    "32630 32630",
+                    list(base, "SELECT srs_id FROM gpkg_contents WHERE table_name IN" + " ('readings', 'contours')"));
             assertEquals("ok", list(base, "PRAGMA integrity_check"));
         }
         Ran some = Ran.pegbed("export", folder, "--out", out, "--find", "tansy 9", "--json");

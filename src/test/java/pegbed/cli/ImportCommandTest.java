@@ -21,7 +21,8 @@ class ImportCommandTest {
         Path peg = folder.resolve("14.peg.json");
         Files.copy(Path.of("sample-pegs/tansy-cut-14.peg.json"), peg);
         byte[] before = Files.readAllBytes(peg);
-        Path table = Files.writeString(folder.resolve("t.csv"), "Dist (m);Direction;Depth (ft);Bites\n10,0;-20;4,5;1\n");
+        Path table =
+                Files.writeString(folder.resolve("t.csv"), "Dist (m);Direction;Depth (ft);Bites\n10,0;-20;4,5;1\n");
         Ran shown = Ran.pegbed("import", peg, table);
         assertEquals(0, shown.status(), shown.err());
         assertTrue(shown.out().contains("depth_ft: depth in feet"), shown.out());
@@ -33,13 +34,11 @@ class ImportCommandTest {
         Ran taken = Ran.pegbed("import", peg, table, "--take", "--json");
         JsonNode json = new ObjectMapper().readTree(taken.out());
         assertTrue(json.path("taken").asBoolean(), taken.err());
-        assertEquals(
-                readings + 1, PegFile.read(peg).peg().today().readings().size());
+        assertEquals(readings + 1, PegFile.read(peg).peg().today().readings().size());
         Files.writeString(table, "Dist (m);Direction;Depth (ft)\n80;-20;4,5\n");
         Ran far = Ran.pegbed("import", peg, table, "--take");
         assertEquals(2, far.status());
         assertEquals(1, far.err().strip().lines().count(), far.err());
-        assertEquals(
-                readings + 1, PegFile.read(peg).peg().today().readings().size());
+        assertEquals(readings + 1, PegFile.read(peg).peg().today().readings().size());
     }
 }

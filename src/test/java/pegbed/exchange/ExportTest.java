@@ -114,12 +114,11 @@ class ExportTest {
                 seen++;
             } else if (properties.path("layer").asText().equals("contours")) {
                 JsonNode middle = at.get(at.size() / 2);
-                Place place = frame.place(middle.get(1).asDouble(), middle.get(0).asDouble());
+                Place place =
+                        frame.place(middle.get(1).asDouble(), middle.get(0).asDouble());
                 // On 5 cm, as the map draws it; a line may lie 6 mm off, on ground no steeper than 2 in 1.
                 assertEquals(
-                        properties.path("depth_m").asDouble(),
-                        depth.sample(place.xMetres(), place.yMetres()),
-                        0.015);
+                        properties.path("depth_m").asDouble(), depth.sample(place.xMetres(), place.yMetres()), 0.015);
                 assertTrue(properties.path("sd_m").asDouble() > 0);
                 points++;
             }
@@ -147,9 +146,7 @@ class ExportTest {
         assertTrue(tiff.contains("Local frame, no place on the earth"));
         Path file = ExportedPeg.file(folder, ExportedPeg.withoutPosition(), Export.Kind.GEOPACKAGE, false);
         try (Connection base = DriverManager.getConnection("jdbc:sqlite:" + file)) {
-            assertEquals(
-                    "-1",
-                    one(base, "SELECT srs_id FROM gpkg_contents WHERE table_name = 'readings_local'"));
+            assertEquals("-1", one(base, "SELECT srs_id FROM gpkg_contents WHERE table_name = 'readings_local'"));
             assertTrue(one(base, "SELECT description FROM gpkg_contents WHERE table_name = 'readings_local'")
                     .startsWith("Local frame"));
         }
@@ -172,10 +169,11 @@ class ExportTest {
         assertEquals(10300, head.getInt(60)); // 2: user version
         try (Connection base = DriverManager.getConnection("jdbc:sqlite:" + file)) {
             assertEquals("ok", one(base, "PRAGMA integrity_check")); // 6
-            assertFalse(base.createStatement().executeQuery("PRAGMA foreign_key_check").next()); // 7
+            assertFalse(base.createStatement()
+                    .executeQuery("PRAGMA foreign_key_check")
+                    .next()); // 7
             assertEquals(
-                    "3",
-                    one(base, "SELECT COUNT(*) FROM gpkg_spatial_ref_sys WHERE srs_id IN (-1, 0, 4326)")); // 11
+                    "3", one(base, "SELECT COUNT(*) FROM gpkg_spatial_ref_sys WHERE srs_id IN (-1, 0, 4326)")); // 11
             // 13, 14, 22, 23: contents name tables that are there, in reference systems that are there.
             List<String> tables = new ArrayList<>();
             try (ResultSet rows = base.createStatement()
@@ -195,8 +193,7 @@ class ExportTest {
                 String type = one(
                         base,
                         "SELECT geometry_type_name FROM gpkg_geometry_columns WHERE table_name = '" + table + "'");
-                assertEquals(
-                        "1", one(base, "SELECT COUNT(*) FROM pragma_table_info('" + table + "') WHERE pk = 1"));
+                assertEquals("1", one(base, "SELECT COUNT(*) FROM pragma_table_info('" + table + "') WHERE pk = 1"));
                 try (ResultSet rows = base.createStatement().executeQuery("SELECT geom FROM " + table)) {
                     while (rows.next()) {
                         ByteBuffer blob = ByteBuffer.wrap(rows.getBytes(1)).order(ByteOrder.LITTLE_ENDIAN);
@@ -221,8 +218,7 @@ class ExportTest {
 
     @Test
     void aTableOfReadingsIsTakenInAgain() throws Exception {
-        String csv = new String(
-                ExportedPeg.bytes(ExportedPeg.PLAN, Export.Kind.CSV, false), StandardCharsets.UTF_8);
+        String csv = new String(ExportedPeg.bytes(ExportedPeg.PLAN, Export.Kind.CSV, false), StandardCharsets.UTF_8);
         List<Reading> read = ReadingsTable.read(new StringReader(csv), "csv").readings();
         List<Reading> own = ExportedPeg.map().peg().readings();
         assertEquals(own.size(), read.size());
@@ -314,8 +310,8 @@ class ExportTest {
     void aPegAtAPoleIsRefused() {
         var peg = ExportedPeg.map().peg().withPosition(Optional.of(new Position(89.9, 0, 0)));
         for (Export.Kind kind : Export.Kind.values()) {
-            InputException refused = assertThrows(InputException.class, () -> Export.of(peg, kind, false)
-                    .bytes(ExportedPeg.PLAN, Monitor.NONE));
+            InputException refused = assertThrows(
+                    InputException.class, () -> Export.of(peg, kind, false).bytes(ExportedPeg.PLAN, Monitor.NONE));
             assertTrue(refused.getMessage().contains("too near a pole"), refused.getMessage());
         }
     }

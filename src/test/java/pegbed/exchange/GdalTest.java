@@ -38,7 +38,8 @@ class GdalTest {
 
     @BeforeAll
     static void programs() {
-        boolean there = Files.isExecutable(Path.of("/usr/bin/gdalinfo")) && Files.isExecutable(Path.of("/usr/bin/tiffinfo"));
+        boolean there =
+                Files.isExecutable(Path.of("/usr/bin/gdalinfo")) && Files.isExecutable(Path.of("/usr/bin/tiffinfo"));
         if ("true".equals(System.getenv("CI"))) {
             assertTrue(there, "gdal-bin and libtiff-tools are missing; .ci/run installs them");
         }
@@ -56,8 +57,10 @@ class GdalTest {
         return Files.readString(out, StandardCharsets.UTF_8);
     }
 
-    /** A hundred nodes of the 25 cm grid: the depth is that of the model itself, the doubt the map's, to a tenth of a
-     * millimetre. */
+    /**
+     * A hundred nodes of the 25 cm grid: the depth is that of the model itself, the doubt the map's, to a tenth of a
+     * millimetre.
+     */
     @Test
     void depthsOfTheGeoTiffAreTheModels() throws Exception {
         Path tiff = ExportedPeg.file(folder, ExportedPeg.PLAN, Export.Kind.GEOTIFF, false);
@@ -99,7 +102,8 @@ class GdalTest {
         double[][] d = new double[3][3];
         for (int i = 0; i < 3; i++) {
             for (int j = 0; j < 3; j++) {
-                d[i][j] = map.bottom().at(x + 0.25 * (i - 1), y + 0.25 * (j - 1)).depthMetres();
+                d[i][j] =
+                        map.bottom().at(x + 0.25 * (i - 1), y + 0.25 * (j - 1)).depthMetres();
             }
         }
         double gx = (d[2][0] + 2 * d[2][1] + d[2][2] - d[0][0] - 2 * d[0][1] - d[0][2]) / 2;
@@ -135,10 +139,28 @@ class GdalTest {
         Path json = ExportedPeg.file(folder, ExportedPeg.PLAN, Export.Kind.GEOJSON, false);
         List<Reading> readings = ExportedPeg.map().peg().readings();
         Georeference reference = Georeference.of(ExportedPeg.map().peg().position());
-        String zone = said("", "ogr2ogr", "-f", "CSV", "/vsistdout/", gpkg.toString(), "-sql",
-                "SELECT geom, reading, depth_m FROM readings ORDER BY reading", "-lco", "GEOMETRY=AS_XY");
-        String earth = said("", "ogr2ogr", "-f", "CSV", "/vsistdout/", json.toString(), "-sql",
-                "SELECT reading, depth_m FROM peg WHERE layer = 'readings' ORDER BY reading", "-lco", "GEOMETRY=AS_XY");
+        String zone = said(
+                "",
+                "ogr2ogr",
+                "-f",
+                "CSV",
+                "/vsistdout/",
+                gpkg.toString(),
+                "-sql",
+                "SELECT geom, reading, depth_m FROM readings ORDER BY reading",
+                "-lco",
+                "GEOMETRY=AS_XY");
+        String earth = said(
+                "",
+                "ogr2ogr",
+                "-f",
+                "CSV",
+                "/vsistdout/",
+                json.toString(),
+                "-sql",
+                "SELECT reading, depth_m FROM peg WHERE layer = 'readings' ORDER BY reading",
+                "-lco",
+                "GEOMETRY=AS_XY");
         assertEquals(readings.size(), zone.lines().count() - 1);
         assertEquals(readings.size(), earth.lines().count() - 1);
         for (int i = 0; i < readings.size(); i++) {
@@ -159,8 +181,14 @@ class GdalTest {
         }
         // UTM by PROJ from the longitudes in the GeoJSON file.
         String first = earth.lines().skip(1).findFirst().orElseThrow();
-        String proj = said(first.split(",")[0] + " " + first.split(",")[1], "gdaltransform", "-s_srs", "OGC:CRS84",
-                "-t_srs", "EPSG:32630", "-output_xy");
+        String proj = said(
+                first.split(",")[0] + " " + first.split(",")[1],
+                "gdaltransform",
+                "-s_srs",
+                "OGC:CRS84",
+                "-t_srs",
+                "EPSG:32630",
+                "-output_xy");
         String[] utm = zone.lines().toList().get(1).split(",");
         assertEquals(Double.parseDouble(utm[0]), Double.parseDouble(proj.split(" ")[0]), 0.001);
         assertEquals(Double.parseDouble(utm[1]), Double.parseDouble(proj.split(" ")[1].strip()), 0.001);
@@ -171,20 +199,29 @@ class GdalTest {
         Path gpkg = ExportedPeg.file(folder, ExportedPeg.PLAN, Export.Kind.GEOPACKAGE, false);
         String info = said("", "ogrinfo", "-so", "-al", gpkg.toString());
         for (Layer layer : PegLayers.of(ExportedPeg.PLAN)) {
-            assertTrue(info.matches("(?s).*Layer name: " + layer.name() + "\\R.*?Feature Count: "
-                    + layer.features().size() + "\\R.*"), layer.name());
+            assertTrue(
+                    info.matches("(?s).*Layer name: " + layer.name() + "\\R.*?Feature Count: "
+                            + layer.features().size() + "\\R.*"),
+                    layer.name());
         }
         assertTrue(info.contains("ID[\"EPSG\",32630]"), info);
         assertEquals("", Files.readString(folder.resolve("err")));
     }
 
-    /** A water of 60 by 60 m, 4 m deep and falling 1 in 20 to the north-east, from its log with an origin on the earth. */
+    /**
+     * A water of 60 by 60 m, 4 m deep and falling 1 in 20 to the north-east, from its log with an origin on the earth.
+     */
     @Test
     void aLogsGridIsReadWhereItLies() throws Exception {
         StringBuilder log = new StringBuilder("x_m,y_m,depth_m\n");
         for (int x = -30; x <= 30; x += 3) {
             for (int y = -30; y <= 30; y += 3) {
-                log.append(x).append(',').append(y).append(',').append(depth(x, y)).append('\n');
+                log.append(x)
+                        .append(',')
+                        .append(y)
+                        .append(',')
+                        .append(depth(x, y))
+                        .append('\n');
             }
         }
         Path soundings = Files.writeString(folder.resolve("log.csv"), log.toString());
@@ -199,8 +236,11 @@ class GdalTest {
         List<String> found = said(at[0] + " " + at[1], "gdallocationinfo", "-valonly", "-geoloc", tiff.toString())
                 .lines()
                 .toList();
-        assertEquals(bottom.depths(new double[] {10}, new double[] {-5}, Monitor.NONE).depthMetres()[0],
-                Double.parseDouble(found.get(0)), 0.001);
+        assertEquals(
+                bottom.depths(new double[] {10}, new double[] {-5}, Monitor.NONE)
+                        .depthMetres()[0],
+                Double.parseDouble(found.get(0)),
+                0.001);
         assertEquals(0.05 * Math.sqrt(2), Double.parseDouble(found.get(2)), 0.01);
     }
 

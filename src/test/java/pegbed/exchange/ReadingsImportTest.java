@@ -58,8 +58,11 @@ class ReadingsImportTest {
     @Test
     void aSpreadsheetWithDecimalCommasAndFeetIsUnderstood() throws Exception {
         ReadingsImport read = read(
-                "s.csv", "\uFEFFDist (m);Direction;Water depth (ft);Bed;Bites\n11,5;-20;4,5;silt;2\n4;60;2;;\n", Peg.EMPTY);
-        assertEquals(List.of(
+                "s.csv",
+                "\uFEFFDist (m);Direction;Water depth (ft);Bed;Bites\n11,5;-20;4,5;silt;2\n4;60;2;;\n",
+                Peg.EMPTY);
+        assertEquals(
+                List.of(
                         "dist_m: distance in metres",
                         "direction: angle in degrees",
                         "water_depth_ft: depth in feet",
@@ -78,8 +81,7 @@ class ReadingsImportTest {
         assertEquals(0, plane.readings().get(0).place().distanceTo(new Place(-3.048, 9.5)), 1e-9);
         double[] at = {-3.048, 9.5};
         Georeference.of(Optional.of(ExportedPeg.POSITION)).toEarth(at);
-        ReadingsImport earth =
-                read("s.csv", "lat,lon,depth_m\n" + at[1] + "," + at[0] + ",1.68\n", placed());
+        ReadingsImport earth = read("s.csv", "lat,lon,depth_m\n" + at[1] + "," + at[0] + ",1.68\n", placed());
         assertEquals(0, earth.readings().get(0).place().distanceTo(new Place(-3.048, 9.5)), 0.001);
     }
 
@@ -109,18 +111,24 @@ class ReadingsImportTest {
         // The same metres, but said to be those of the next zone: the places move 6 degrees to the east.
         try (var base = java.sql.DriverManager.getConnection("jdbc:sqlite:" + file)) {
             base.createStatement()
-                    .execute("UPDATE gpkg_spatial_ref_sys SET definition = replace(definition, '\"central_meridian\", -3',"
-                            + " '\"central_meridian\", 3') WHERE srs_id = 32630");
+                    .execute(
+                            "UPDATE gpkg_spatial_ref_sys SET definition = replace(definition, '\"central_meridian\", -3',"
+                                    + " '\"central_meridian\", 3') WHERE srs_id = 32630");
         }
-        Peg east = ExportedPeg.map().peg().withPosition(Optional.of(new pegbed.model.Position(
-                ExportedPeg.POSITION.latitudeDegrees(),
-                ExportedPeg.POSITION.longitudeDegrees() + 6,
-                ExportedPeg.POSITION.bearingDegrees())));
+        Peg east = ExportedPeg.map()
+                .peg()
+                .withPosition(Optional.of(new pegbed.model.Position(
+                        ExportedPeg.POSITION.latitudeDegrees(),
+                        ExportedPeg.POSITION.longitudeDegrees() + 6,
+                        ExportedPeg.POSITION.bearingDegrees())));
         ReadingsImport read = ReadingsImport.of(file, east, Optional.of("readings"));
         for (int i = 0; i < read.readings().size(); i++) {
             assertEquals(
                     0,
-                    read.readings().get(i).place().distanceTo(east.readings().get(i).place()),
+                    read.readings()
+                            .get(i)
+                            .place()
+                            .distanceTo(east.readings().get(i).place()),
                     0.001);
         }
         assertRefused("has no points with a depth", () -> ReadingsImport.of(file, placed(), Optional.of("marks")));
@@ -129,10 +137,11 @@ class ReadingsImportTest {
                     .execute("UPDATE gpkg_spatial_ref_sys SET srs_name = 'Old town grid', definition ="
                             + " 'LOCAL_CS[\"Old town grid\"]' WHERE srs_id = 32630");
         }
-        assertRefused("The coordinates are in \"Old town grid\", which can't be turned into WGS 84",
+        assertRefused(
+                "The coordinates are in \"Old town grid\", which can't be turned into WGS 84",
                 () -> ReadingsImport.of(file, east, Optional.of("readings")));
-        assertRefused("has no layer of points 'depths'; it has",
-                () -> ReadingsImport.of(file, east, Optional.of("depths")));
+        assertRefused(
+                "has no layer of points 'depths'; it has", () -> ReadingsImport.of(file, east, Optional.of("depths")));
     }
 
     @ParameterizedTest
@@ -159,7 +168,8 @@ class ReadingsImportTest {
 
     @Test
     void aMissingFileIsNamed() {
-        assertRefused("There is no file", () -> ReadingsImport.of(folder.resolve("no.gpkg"), Peg.EMPTY, Optional.empty()));
+        assertRefused(
+                "There is no file", () -> ReadingsImport.of(folder.resolve("no.gpkg"), Peg.EMPTY, Optional.empty()));
         assertRefused(
                 "Only a GeoPackage (.gpkg) has layers",
                 () -> ReadingsImport.of(folder.resolve("a.csv"), Peg.EMPTY, Optional.of("x")));

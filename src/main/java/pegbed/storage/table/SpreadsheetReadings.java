@@ -20,9 +20,9 @@ import pegbed.model.Typed;
 import pegbed.storage.peg.NumberText;
 
 /**
- * Readings of a table of somebody else's, its columns recognised by their names: a place as distance and direction, as x
- * and y, or as latitude and longitude, and a depth with its unit; bottom and note where there are any. All or nothing:
- * one bad cell refuses the table.
+ * Readings of a table of somebody else's, its columns recognised by their names: a place as distance and direction, as
+ * x and y, or as latitude and longitude, and a depth with its unit; bottom and note where there are any. All or
+ * nothing: one bad cell refuses the table.
  *
  * @param readings in the table's order
  * @param recognised how each column was understood, such as {@code Dist (m): distance in metres}
@@ -73,8 +73,8 @@ public record SpreadsheetReadings(List<Reading> readings, List<String> recognise
     }
 
     /**
-     * The name by which a column is known here, such as {@code depth_ft} for {@code Water depth (feet)}; the name itself
-     * where it is not recognised.
+     * The name by which a column is known here, such as {@code depth_ft} for {@code Water depth (feet)}; the name
+     * itself where it is not recognised.
      */
     public static String known(String title) {
         String plain = Table.columnName(title);

@@ -267,11 +267,10 @@ public final class WindowFrame extends StackPane {
                 .planProperty()
                 .get()
                 .ifPresentOrElse(
-                        plan -> files.toExport(
-                                        ExportViewModel.suggestedName(desk.session().peg()))
+                        plan -> files.toExport(ExportViewModel.suggestedName(
+                                        desk.session().peg()))
                                 .ifPresent(path -> exporting.export(plan, path)),
-                        () -> desk.document()
-                                .refuse("There is no map yet to export; add banks and readings first."));
+                        () -> desk.document().refuse("There is no map yet to export; add banks and readings first."));
     }
 
     /** Shows how the readings of a file were understood; taken, they are one edit of today's visit. */
@@ -303,8 +302,7 @@ public final class WindowFrame extends StackPane {
     void bringIn() {
         files.toBringIn().ifPresent(path -> {
             try {
-                ReadingsImport read =
-                        ReadingsImport.of(path, desk.session().peg(), Optional.empty());
+                ReadingsImport read = ReadingsImport.of(path, desk.session().peg(), Optional.empty());
                 Doubts.refuseBeyondPole(
                         desk.session().peg(),
                         read.readings(),

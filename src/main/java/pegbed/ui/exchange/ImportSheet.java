@@ -25,8 +25,7 @@ public final class ImportSheet {
         Label words = Controls.wrapped("plain");
         words.setId("import-understood");
         words.setText(String.join(
-                "\n",
-                ImportWords.lines(peg, read.readings(), read.recognised(), read.ignored(), read.passedOver())));
+                "\n", ImportWords.lines(peg, read.readings(), read.recognised(), read.ignored(), read.passedOver())));
         return new VBox(8, words);
     }
 

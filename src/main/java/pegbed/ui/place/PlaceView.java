@@ -65,7 +65,9 @@ public final class PlaceView extends VBox {
         Runnable position = () -> model.setPosition(seat.getText(), bearing.getText());
         // The one that is typed first is not refused before the other can be.
         commit(seat, () -> {
-            if (seat.getText().isBlank() || !bearing.getText().isBlank() || seat.getText().contains("=")) {
+            if (seat.getText().isBlank()
+                    || !bearing.getText().isBlank()
+                    || seat.getText().contains("=")) {
                 position.run();
             }
         });

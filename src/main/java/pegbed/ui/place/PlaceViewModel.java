@@ -117,21 +117,17 @@ public final class PlaceViewModel {
 
     /** The true bearing of straight out, degrees; empty if it is not known. */
     String bearing() {
-        return session.peg()
-                .position()
-                .map(at -> plain(at.bearingDegrees()))
-                .orElse("");
+        return session.peg().position().map(at -> plain(at.bearingDegrees())).orElse("");
     }
 
     /** How well the position is known, in a few words, or how well marks agreed on it; empty where that is not told. */
     String accuracy() {
-        if (byMarks.isPresent() && session.peg().position().equals(Optional.of(byMarks.get().position()))) {
+        if (byMarks.isPresent()
+                && session.peg().position().equals(Optional.of(byMarks.get().position()))) {
             return "marks agree within " + Texts.number(byMarks.get().rmsMetres(), 1) + " m";
         }
-        OptionalDouble metres = session.peg()
-                .position()
-                .map(Position::accuracyMetres)
-                .orElse(OptionalDouble.empty());
+        OptionalDouble metres =
+                session.peg().position().map(Position::accuracyMetres).orElse(OptionalDouble.empty());
         return metres.isPresent() ? "± " + plain(metres.getAsDouble()) + " m" : "";
     }
 
@@ -152,8 +148,9 @@ public final class PlaceViewModel {
             return Optional.empty();
         }
         if (seat.isEmpty()) {
-            throw new InputException("A bearing alone says nothing without a position; type latitude and longitude of the"
-                    + " seat as well, such as 52.1234,-1.2345.");
+            throw new InputException(
+                    "A bearing alone says nothing without a position; type latitude and longitude of the"
+                            + " seat as well, such as 52.1234,-1.2345.");
         }
         if (seat.contains("=")) {
             List<SightedMark> marks = new ArrayList<>();

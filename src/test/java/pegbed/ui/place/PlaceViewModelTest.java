@@ -92,14 +92,18 @@ class PlaceViewModelTest {
         assertTrue(peg().position().isEmpty());
     }
 
-    /** A bearing typed anew leaves latitude, longitude and the accuracy of their fix as they were, to the last digit. */
+    /**
+     * A bearing typed anew leaves latitude, longitude and the accuracy of their fix as they were, to the last digit.
+     */
     @Test
     void theAccuracyOfAFixIsKeptWithItsSeat() throws Exception {
         Position fix = new Position(52.123456789, -1.987654321, 312.5, OptionalDouble.of(4));
         desk.session().edit(PlaceEdits.position(Optional.of(fix)));
         assertEquals("± 4 m", place.accuracy());
         assertTrue(place.setPosition(place.seat(), "10"));
-        assertEquals(new Position(52.123456789, -1.987654321, 10, OptionalDouble.of(4)), peg().position().orElseThrow());
+        assertEquals(
+                new Position(52.123456789, -1.987654321, 10, OptionalDouble.of(4)),
+                peg().position().orElseThrow());
         assertTrue(place.setPosition("52,-1", "10"));
         assertEquals("", place.accuracy());
     }
@@ -111,9 +115,15 @@ class PlaceViewModelTest {
         for (Mark mark : peg().marks()) {
             double[] at = {mark.place().xMetres(), mark.place().yMetres()};
             LocalFrame.of(seat).toEarth(at);
-            typed.append(typed.length() == 0 ? "" : "; ").append(mark.name()).append('=').append(at[1]).append(',').append(at[0]);
+            typed.append(typed.length() == 0 ? "" : "; ")
+                    .append(mark.name())
+                    .append('=')
+                    .append(at[1])
+                    .append(',')
+                    .append(at[0]);
         }
-        assertTrue(place.setPosition(typed.toString(), ""), place.errorProperty().get());
+        assertTrue(
+                place.setPosition(typed.toString(), ""), place.errorProperty().get());
         assertEquals(75, peg().position().orElseThrow().bearingDegrees(), 0.01);
         assertEquals("marks agree within 0.0 m", place.accuracy());
         assertFalse(place.setPosition("oak=52,-1; gate=52,-1", ""));
