@@ -138,6 +138,11 @@ public final class Cli {
         return BAD_INPUT;
     }
 
+    /** All commands, for what describes them. */
+    static CommandLine everything(Path ownFolder) {
+        return lineFor(new String[0], ownFolder);
+    }
+
     /**
      * Knows the command that is asked for alone, which is much quicker than all of them; or all, to list or to refuse.
      */

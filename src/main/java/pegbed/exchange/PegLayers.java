@@ -16,7 +16,6 @@ import org.locationtech.jts.geom.Polygon;
 import pegbed.exchange.Layer.Column;
 import pegbed.exchange.Layer.Feature;
 import pegbed.exchange.Layer.Shape;
-import pegbed.exchange.Layer.Type;
 import pegbed.findings.FlatSpot;
 import pegbed.findings.PegMap;
 import pegbed.findings.Spot;
@@ -69,15 +68,15 @@ final class PegLayers {
     }
 
     private static Column text(String name) {
-        return new Column(name, Type.TEXT);
+        return new Column(name, Layer.Type.TEXT);
     }
 
     private static Column real(String name) {
-        return new Column(name, Type.REAL);
+        return new Column(name, Layer.Type.REAL);
     }
 
     private static Column whole(String name) {
-        return new Column(name, Type.INTEGER);
+        return new Column(name, Layer.Type.INTEGER);
     }
 
     private void add(String name, Shape shape, List<Column> columns, List<Feature> features) {
@@ -169,7 +168,7 @@ final class PegLayers {
         add(
                 "contours",
                 Shape.LINESTRING,
-                List.of(real("depth_m"), real("sd_m"), new Column("guess", Type.BOOLEAN)),
+                List.of(real("depth_m"), real("sd_m"), new Column("guess", Layer.Type.BOOLEAN)),
                 contours);
         add(
                 "guess",

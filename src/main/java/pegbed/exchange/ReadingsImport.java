@@ -165,7 +165,7 @@ public record ReadingsImport(List<Reading> readings, List<String> recognised, Li
 
         private static boolean isOfUse(String title) {
             String known = SpreadsheetReadings.known(title);
-            return known.startsWith("depth_") && !title.equalsIgnoreCase("depth_today_m")
+            return (known.startsWith("depth_") && !title.equalsIgnoreCase("depth_today_m"))
                     || known.equals("depth")
                     || known.equals("bottom")
                     || known.equals("note");
@@ -212,7 +212,7 @@ public record ReadingsImport(List<Reading> readings, List<String> recognised, Li
                 continue;
             }
             java.util.Map<String, String> said = new java.util.LinkedHashMap<>();
-            feature.path("properties").fields().forEachRemaining(each -> {
+            feature.path("properties").properties().forEach(each -> {
                 if (!each.getKey().equals("layer") && each.getValue().isValueNode()) {
                     said.put(
                             each.getKey(),

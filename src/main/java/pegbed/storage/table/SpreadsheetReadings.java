@@ -48,7 +48,11 @@ public record SpreadsheetReadings(List<Reading> readings, List<String> recognise
 
     /** Brings a place on the earth, degrees, into the peg's plane. */
     public interface EarthPlaces {
-        /** @throws InputException if the peg has no position */
+        /**
+         * The place of a latitude and longitude.
+         *
+         * @throws InputException if the peg has no position
+         */
         Place place(double latitudeDegrees, double longitudeDegrees) throws InputException;
     }
 
