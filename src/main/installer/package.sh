@@ -33,9 +33,10 @@ echo "Packaging with $("$jdk/bin/java" -version 2>&1 | head -n 1) of $jdk"
 rm -rf "$out"
 mkdir -p "$out/input" "$out/files"
 
-# A Java with what the program uses and no more.
-compress=zip-9
-[ "$("$jdk/bin/jlink" --version | cut -d. -f1)" -lt 21 ] && compress=2
+# A Java with what the program uses and no more; not compressed, for the package does that better and starts are quicker.
+compress=zip-0
+release=$("$jdk/bin/jlink" --version | cut -d. -f1)
+[ "$release" -lt 21 ] && compress=0
 "$jdk/bin/jlink" --output "$out/runtime" --strip-debug --no-header-files --no-man-pages --compress "$compress" \
     --add-modules java.base,java.desktop,java.logging,java.management,java.naming,java.prefs,java.rmi,java.scripting,java.sql,java.xml,jdk.unsupported
 
@@ -45,6 +46,10 @@ touch -d "@$epoch" "$out/input/pegbed.jar" "$out/input/LICENSE"
 "$jdk/bin/java" -cp "$classes" pegbed.cli.CommandFiles "$out/files" "$version" "${timestamp%%T*}"
 printf 'extension=peg.json\nmime-type=application/vnd.pegbed+json\ndescription=Peg file\n' >"$out/files/peg.properties"
 
+# JavaFX and SQLite load native parts, of which Java 24 and later warn otherwise.
+access=()
+[ "$release" -ge 22 ] && access=(--java-options --enable-native-access=ALL-UNNAMED)
+
 # One sitting is short: see the start script. Java's own words go to standard error.
 "$jdk/bin/jpackage" --type app-image --dest "$out" --name pegbed --app-version "$version" \
     --description "Maps the bottom of a fishing peg from plumbed readings" --vendor Pegbed --icon "$out/files/pegbed.png" \
@@ -52,7 +57,7 @@ printf 'extension=peg.json\nmime-type=application/vnd.pegbed+json\ndescription=P
     --java-options "-XX:SharedArchiveFile=\$APPDIR/pegbed.jsa" --java-options -Xshare:auto \
     --java-options -XX:+UseSerialGC --java-options -XX:TieredStopAtLevel=1 \
     --java-options -XX:Tier0BackedgeNotifyFreqLog=8 --java-options -XX:Tier3BackEdgeThreshold=2000 \
-    --java-options -Xlog:disable --java-options "-Xlog:all=error,cds=off:stderr"
+    "${access[@]}" --java-options -Xlog:disable --java-options "-Xlog:all=error,cds=off:stderr"
 
 # The archive of classes belongs to a Java and a jar; from Java 19 on it also holds elsewhere than where it was made.
 archive() {
@@ -83,7 +88,7 @@ if command -v dpkg-deb >/dev/null && command -v fakeroot >/dev/null; then
     rm -f "$root/opt/pegbed/lib/app/pegbed.jsa"
     archive "$root/opt/pegbed"
     find "$root" -newermt "@$epoch" -print0 | xargs -0 touch -h -d "@$epoch"
-    dpkg-deb -Zxz --root-owner-group -b "$root" "$deb" >/dev/null
+    dpkg-deb -Zxz -z4 --root-owner-group -b "$root" "$deb" >/dev/null
     rm -rf "$root"
 fi
 rm -rf "$out/input"
