@@ -30,14 +30,20 @@ public final class CommandFiles {
 
     static String manual(CommandLine all, String version, String day) {
         StringBuilder page = new StringBuilder();
-        page.append(".TH PEGBED 1 \"").append(day).append("\" \"pegbed ").append(version).append("\" \"User commands\"\n");
+        page.append(".TH PEGBED 1 \"")
+                .append(day)
+                .append("\" \"pegbed ")
+                .append(version)
+                .append("\" \"User commands\"\n");
         page.append(".SH NAME\npegbed \\- maps the bottom of a fishing peg from plumbed readings\n");
-        page.append(".SH SYNOPSIS\n.B pegbed\n[\\fIPEG.peg.json\\fR]\n.br\n.B pegbed\n\\fICOMMAND\\fR [\\fIOPTION\\fR]...\n");
+        page.append(
+                ".SH SYNOPSIS\n.B pegbed\n[\\fIPEG.peg.json\\fR]\n.br\n.B pegbed\n\\fICOMMAND\\fR [\\fIOPTION\\fR]...\n");
         page.append(".SH DESCRIPTION\nWithout a command, or with a peg file alone, it opens the window.\n");
         page.append(".SH COMMANDS\n");
         all.getSubcommands().forEach((name, command) -> {
             page.append(".SS ").append(roff(name)).append('\n');
-            page.append(roff(String.join(" ", command.getCommandSpec().usageMessage().description())))
+            page.append(roff(String.join(
+                            " ", command.getCommandSpec().usageMessage().description())))
                     .append('\n');
             for (PositionalParamSpec word : command.getCommandSpec().positionalParameters()) {
                 entry(page, "\\fI" + roff(word.paramLabel()) + "\\fR", word);
@@ -47,24 +53,28 @@ public final class CommandFiles {
                 entry(page, "\\fB" + roff(String.join(", ", option.names())) + "\\fR" + label, option);
             }
         });
-        page.append(".SH EXIT STATUS\n0 done, 1 the answer is no, 2 bad input or an error of the program's own, 141 where the"
-                + " reader of standard output has ended.\n");
+        page.append(
+                ".SH EXIT STATUS\n0 done, 1 the answer is no, 2 bad input or an error of the program's own, 141 where the"
+                        + " reader of standard output has ended.\n");
         page.append(".SH CAUTIONS\n")
-                .append(roff(String.join(
-                        " ", all.getCommandSpec().usageMessage().footer())))
+                .append(roff(
+                        String.join(" ", all.getCommandSpec().usageMessage().footer())))
                 .append('\n');
         return page.toString();
     }
 
     private static void entry(StringBuilder page, String title, ArgSpec spec) {
         page.append(".TP\n").append(title).append('\n');
-        page.append(roff(String.join(" ", spec.description())))
-                .append('\n');
+        page.append(roff(String.join(" ", spec.description()))).append('\n');
     }
 
     /** A text in which nothing is a request or an escape of roff. */
     private static String roff(String text) {
-        String plain = text.replace("\\", "\\e").replace("-", "\\-").replace("%n", " ").replace("%%", "%").strip();
+        String plain = text.replace("\\", "\\e")
+                .replace("-", "\\-")
+                .replace("%n", " ")
+                .replace("%%", "%")
+                .strip();
         return plain.startsWith(".") || plain.startsWith("'") ? "\\&" + plain : plain;
     }
 }
