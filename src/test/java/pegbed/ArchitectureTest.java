@@ -63,6 +63,10 @@ class ArchitectureTest {
             .definedBy("pegbed.notation..")
             .layer("geometry")
             .definedBy("pegbed.geometry..")
+            .layer("exchange")
+            .definedBy("pegbed.exchange..")
+            .layer("geodesy")
+            .definedBy("pegbed.geodesy..")
             .whereLayer("start")
             .mayNotBeAccessedByAnyLayer()
             .whereLayer("ui")
@@ -74,22 +78,23 @@ class ArchitectureTest {
             .whereLayer("session")
             .mayOnlyBeAccessedByLayers("ui", "cli")
             .whereLayer("report")
-            .mayOnlyBeAccessedByLayers("session", "ui", "cli")
+            .mayOnlyBeAccessedByLayers("exchange", "session", "ui", "cli")
             .whereLayer("wording")
-            .mayOnlyBeAccessedByLayers("report", "session", "ui", "cli")
+            .mayOnlyBeAccessedByLayers("exchange", "report", "session", "ui", "cli")
             .whereLayer("plan")
-            .mayOnlyBeAccessedByLayers("wording", "report", "session", "ui", "cli", "bench")
+            .mayOnlyBeAccessedByLayers("exchange", "wording", "report", "session", "ui", "cli", "bench")
             .whereLayer("guidance")
             .mayOnlyBeAccessedByLayers("wording", "report", "session", "ui", "cli", "bench")
             .whereLayer("visits")
             .mayOnlyBeAccessedByLayers("guidance", "wording", "report", "session", "ui", "cli", "bench")
             .whereLayer("findings")
             .mayOnlyBeAccessedByLayers(
-                    "plan", "guidance", "visits", "wording", "report", "session", "ui", "cli", "bench")
+                    "exchange", "plan", "guidance", "visits", "wording", "report", "session", "ui", "cli", "bench")
             .whereLayer("lake")
-            .mayOnlyBeAccessedByLayers("cli")
+            .mayOnlyBeAccessedByLayers("exchange", "cli")
             .whereLayer("surface")
             .mayOnlyBeAccessedByLayers(
+                    "exchange",
                     "lake",
                     "findings",
                     "plan",
@@ -102,18 +107,33 @@ class ArchitectureTest {
                     "cli",
                     "bench")
             .whereLayer("shelf")
-            .mayOnlyBeAccessedByLayers("session", "ui", "cli")
+            .mayOnlyBeAccessedByLayers("exchange", "session", "ui", "cli")
             .whereLayer("table")
-            .mayOnlyBeAccessedByLayers("session", "ui", "cli", "bench")
+            .mayOnlyBeAccessedByLayers("exchange", "session", "ui", "cli", "bench")
             .whereLayer("disk")
-            .mayOnlyBeAccessedByLayers("shelf", "table", "session", "ui", "cli", "bench", "start")
+            .mayOnlyBeAccessedByLayers("exchange", "shelf", "table", "session", "ui", "cli", "bench", "start")
             .whereLayer("peg file")
-            .mayOnlyBeAccessedByLayers("disk", "shelf", "table", "session", "ui", "cli", "bench")
+            .mayOnlyBeAccessedByLayers("exchange", "disk", "shelf", "table", "session", "ui", "cli", "bench")
             .whereLayer("notation")
             .mayOnlyBeAccessedByLayers(
-                    "findings", "plan", "guidance", "visits", "wording", "report", "session", "ui", "cli")
+                    "geodesy",
+                    "exchange",
+                    "findings",
+                    "plan",
+                    "guidance",
+                    "visits",
+                    "wording",
+                    "report",
+                    "session",
+                    "ui",
+                    "cli")
+            .whereLayer("exchange")
+            .mayOnlyBeAccessedByLayers("ui", "cli")
+            .whereLayer("geodesy")
+            .mayOnlyBeAccessedByLayers("exchange", "ui", "cli")
             .whereLayer("geometry")
             .mayOnlyBeAccessedByLayers(
+                    "exchange",
                     "notation",
                     "surface",
                     "lake",
@@ -147,6 +167,14 @@ class ArchitectureTest {
             .should()
             .dependOnClassesThat()
             .resideInAnyPackage("javafx..");
+
+    @ArchTest
+    static final ArchRule projectionsOnlyInGeodesy = noClasses()
+            .that()
+            .resideOutsideOfPackage("pegbed.geodesy..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("org.apache.sis..", "org.opengis..");
 
     /** What is printed and stored does not hang on the person's language: digits, decimal points, capitals. */
     @ArchTest

@@ -60,6 +60,9 @@ public final class Cli {
         COMMANDS.put("day", DayCommand::new);
         COMMANDS.put("map", MapCommand::new);
         COMMANDS.put("card", CardCommand::new);
+        COMMANDS.put("export", ExportCommand::new);
+        COMMANDS.put("import", ImportCommand::new);
+        COMMANDS.put("position", PositionCommand::new);
         COMMANDS.put("bench", BenchCommand::new);
     }
 
@@ -134,6 +137,11 @@ public final class Cli {
         err.println(new ProgramLog(ownFolder).report(FAILURE, e));
         err.flush();
         return BAD_INPUT;
+    }
+
+    /** All commands, for what describes them. */
+    static CommandLine everything(Path ownFolder) {
+        return lineFor(new String[0], ownFolder);
     }
 
     /**

@@ -7,15 +7,20 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import pegbed.cli.output.Output;
 import pegbed.cli.output.Progress;
+import pegbed.exchange.LakeTiff;
+import pegbed.geodesy.LocalFrame;
 import pegbed.lake.LakeBottom;
 import pegbed.lake.LakeDepths;
 import pegbed.lake.LakeGrid;
 import pegbed.lake.LakeModel;
 import pegbed.model.InputException;
 import pegbed.model.Place;
+import pegbed.model.Position;
 import pegbed.model.SoundingLog;
+import pegbed.notation.LatitudeLongitude;
 import pegbed.storage.disk.WholeFile;
 import pegbed.storage.table.LogTable;
 import pegbed.storage.table.PointsTable;
@@ -41,7 +46,12 @@ final class LogDepths {
             description = "Answer on a grid of so many metres over all that was sounded.")
     private Double grid;
 
-    @Option(names = "--out", paramLabel = "FILE", description = "The file for the grid; standard output if not given.")
+    @Option(
+            names = "--out",
+            paramLabel = "FILE",
+            description =
+                    "The file for the grid, a table, or a GeoTIFF where its name ends in .tif; standard output if not"
+                            + " given.")
     private Path out;
 
     @Option(
@@ -51,6 +61,18 @@ final class LogDepths {
                     "How well x and y are known each way, one standard deviation in metres; 2.5 if not given, as a "
                             + "boat's satellite fix.")
     private Double placeSd;
+
+    @Option(
+            names = "--at",
+            paramLabel = "LAT,LON",
+            description = "For a .tif file: where on the earth the log's x and y are 0, such as 52.1234,-1.2345.")
+    private String at;
+
+    @Option(
+            names = "--bearing",
+            paramLabel = "DEG",
+            description = "For a .tif file: the true bearing in which the log's y grows; 0 if not given.")
+    private Double bearing;
 
     int answer(Path points, Output output) throws InputException, IOException {
         look(points, output);
@@ -90,6 +112,15 @@ final class LogDepths {
         if (out != null && Files.exists(out) && Files.exists(soundings) && Files.isSameFile(out, soundings)) {
             throw new InputException("--out is the log itself, which it would write over; give another file.");
         }
+        if ((at != null || bearing != null) && !isTiff()) {
+            throw new InputException(
+                    "--at and --bearing say where a GeoTIFF lies; give them with --grid and --out FILE.tif.");
+        }
+        if (bearing != null && (at == null || !(bearing >= 0 && bearing <= 360))) {
+            throw new InputException("--bearing is a true bearing between 0 and 360 degrees, beside a position such as"
+                    + " --at 52.1234,-1.2345.");
+        }
+        position();
         if (placeSd != null && !(placeSd >= 0 && placeSd <= 100)) {
             throw new InputException(
                     "--place-sd is how well places are known in metres, between 0 and 100, such as 2.5; not " + placeSd
@@ -141,7 +172,12 @@ final class LogDepths {
                 }
             });
         };
-        if (out == null) {
+        if (isTiff()) {
+            LakeTiff tiff = LakeTiff.of(bottom, nodes, position(), progress.of("Filling the grid"));
+            WholeFile.write(out, tiff.file());
+            counts.known = tiff.known();
+            counts.unknown = tiff.unknown();
+        } else if (out == null) {
             text.to(output.out());
         } else {
             WholeFile.write(out, text);
@@ -166,6 +202,22 @@ final class LogDepths {
                             + " nodes between the soundings are too unsure or above the water and were left" + " out.");
         }
         standsOut(bottom, output);
+    }
+
+    private boolean isTiff() {
+        String name = out == null ? "" : out.toString().toLowerCase(Locale.ROOT);
+        return name.endsWith(".tif") || name.endsWith(".tiff");
+    }
+
+    /** Where the log lies on the earth, if that was said. */
+    private Optional<Position> position() throws InputException {
+        if (at == null) {
+            return Optional.empty();
+        }
+        LatitudeLongitude origin = LatitudeLongitude.parse(at);
+        LocalFrame.refuseNearPole(origin.latitudeDegrees());
+        return Optional.of(
+                new Position(origin.latitudeDegrees(), origin.longitudeDegrees(), bearing == null ? 0 : bearing));
     }
 
     private static final class Counts {

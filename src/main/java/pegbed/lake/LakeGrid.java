@@ -9,6 +9,7 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Location;
 import pegbed.model.InputException;
 import pegbed.model.Monitor;
+import pegbed.surface.grid.GridFrame;
 
 /**
  * A grid over all that was sounded: the nodes, at whole multiples of its step, that lie within half a step of the
@@ -57,6 +58,17 @@ public final class LakeGrid {
                     Math.ceil(10 * stepMetres * Math.sqrt(nodes / MOST_NODES)) / 10));
         }
         return grid;
+    }
+
+    /** The smallest frame that has all nodes. */
+    public GridFrame frame() {
+        long firstColumn = (long) Math.ceil(box.getMinX() / step);
+        long firstRow = (long) Math.ceil(box.getMinY() / step);
+        long columns = (long) Math.floor(box.getMaxX() / step) - firstColumn + 1;
+        long rows = (long) Math.floor(box.getMaxY() / step) - firstRow + 1;
+        return new GridFrame(
+                node(firstColumn), node(firstRow), step, (int) Math.min(Integer.MAX_VALUE, Math.max(2, columns)), (int)
+                        Math.min(Integer.MAX_VALUE, Math.max(2, rows)));
     }
 
     /** Is given the nodes of some rows. */

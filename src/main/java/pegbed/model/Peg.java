@@ -76,6 +76,10 @@ public record Peg(
         return new Peg(other, position, units, pole, banks, limits, marks, hazards, wishes, visits, extras);
     }
 
+    public Peg withPosition(Optional<Position> other) {
+        return new Peg(name, other, units, pole, banks, limits, marks, hazards, wishes, visits, extras);
+    }
+
     public Peg withUnits(Units other) {
         return new Peg(name, position, other, pole, banks, limits, marks, hazards, wishes, visits, extras);
     }

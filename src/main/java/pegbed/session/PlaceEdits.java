@@ -2,6 +2,7 @@ package pegbed.session;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 import pegbed.geometry.Shoreline;
 import pegbed.model.BankPoint;
@@ -13,6 +14,7 @@ import pegbed.model.Peg;
 import pegbed.model.PegName;
 import pegbed.model.Place;
 import pegbed.model.Pole;
+import pegbed.model.Position;
 import pegbed.model.Typed;
 import pegbed.model.Units;
 
@@ -170,6 +172,11 @@ public final class PlaceEdits {
 
     public static Edit units(Units units) {
         return Edit.of("Change units", peg -> peg.withUnits(units));
+    }
+
+    /** Where on the earth the seat is; empty where it is no longer wanted. */
+    public static Edit position(Optional<Position> position) {
+        return Edit.of("Change position", peg -> peg.withPosition(position));
     }
 
     public static Edit name(PegName name) {

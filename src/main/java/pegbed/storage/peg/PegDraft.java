@@ -157,10 +157,11 @@ final class PegDraft {
             return Optional.empty();
         }
         try {
+            double latitude = top.needed("latitude_deg", -90, 90);
+            double longitude = top.needed("longitude_deg", -180, 180);
+            double bearing = top.needed("bearing_deg", 0, 360);
             return Optional.of(new Position(
-                    top.needed("latitude_deg", -90, 90),
-                    top.needed("longitude_deg", -180, 180),
-                    top.needed("bearing_deg", 0, 360)));
+                    latitude, longitude, bearing, top.number("position_accuracy_m", 0, Position.WORST_METRES)));
         } catch (IllegalArgumentException e) {
             top.drop("latitude_deg", "longitude_deg", "bearing_deg");
             top.trouble("the position is lost: " + e.getMessage());

@@ -41,7 +41,8 @@ public final class PegWriter {
         peg.position()
                 .ifPresent(at -> members.number("latitude_deg", at.latitudeDegrees())
                         .number("longitude_deg", at.longitudeDegrees())
-                        .number("bearing_deg", at.bearingDegrees()));
+                        .number("bearing_deg", at.bearingDegrees())
+                        .number("position_accuracy_m", at.accuracyMetres()));
         members.text("depth_unit", word(peg.units().depth()))
                 .text("distance_unit", word(peg.units().distance()))
                 .numbers("pole_joints_m", peg.pole().jointMetres().stream().mapToDouble(Double::doubleValue))

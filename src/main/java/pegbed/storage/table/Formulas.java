@@ -8,18 +8,20 @@ import java.util.regex.Pattern;
  * when they are read again. Words that begin with such an apostrophe of their own get another, so that all come back
  * the same.
  */
-final class Formulas {
+public final class Formulas {
     private static final Pattern FORMULA = Pattern.compile("'*[=+\\-@\t\r\n].*", Pattern.DOTALL);
 
     private static final Pattern MARKED = Pattern.compile("'+[=+\\-@\t\r\n].*", Pattern.DOTALL);
 
     private Formulas() {}
 
-    static String asText(String words) {
+    /** Words as a cell that no spreadsheet takes for a formula. */
+    public static String asText(String words) {
         return FORMULA.matcher(words).matches() ? "'" + words : words;
     }
 
-    static String asTyped(String cell) {
+    /** The words of a cell that was written so. */
+    public static String asTyped(String cell) {
         return MARKED.matcher(cell).matches() ? cell.substring(1) : cell;
     }
 }

@@ -84,7 +84,7 @@ public record ReadingsTable(List<Reading> readings, List<String> ignoredColumns)
         return new ReadingsTable(readings, table.ignoredColumns());
     }
 
-    private static Bottom bottom(Column column, Table.Row row) throws InputException {
+    static Bottom bottom(Column column, Table.Row row) throws InputException {
         String word = column.words(row).strip().toLowerCase(Locale.ROOT);
         if (word.isEmpty()) {
             return Bottom.UNKNOWN;

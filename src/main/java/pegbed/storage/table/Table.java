@@ -15,6 +15,7 @@ import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.apache.commons.csv.CSVFormat;
@@ -160,6 +161,39 @@ final class Table {
         return new Table(name, example, header, rows);
     }
 
+    /** A table of rows that are there already. */
+    static Table of(String name, List<String> titles, List<List<String>> rows, String example) throws InputException {
+        List<Row> numbered = new ArrayList<>();
+        for (int i = 0; i < rows.size(); i++) {
+            numbered.add(new Row(i + 1L, rows.get(i)));
+        }
+        return new Table(name, example, header(name, titles, example), numbered);
+    }
+
+    /**
+     * This table with other names for its columns.
+     *
+     * @throws InputException if two columns come to have the same name
+     */
+    Table renamed(Map<String, String> names) throws InputException {
+        List<String> renamed = new ArrayList<>();
+        for (String title : header) {
+            String other = names.getOrDefault(title, title);
+            if (!other.isEmpty() && renamed.contains(other)) {
+                throw new InputException(name + " has two columns for " + other + ", "
+                        + Fields.shortened(header.get(renamed.indexOf(other)), LONGEST_TITLE) + " and "
+                        + Fields.shortened(title, LONGEST_TITLE) + "; leave one of them out.");
+            }
+            renamed.add(other);
+        }
+        return new Table(name, example, List.copyOf(renamed), rows);
+    }
+
+    /** The columns' names, in their order. */
+    List<String> header() {
+        return header;
+    }
+
     /** A table of no rows, from its header line. */
     static Table of(String name, List<String> cells, String example) throws InputException {
         return new Table(name, example, header(name, cells, example), List.of());
@@ -218,7 +252,7 @@ final class Table {
     }
 
     /** {@code Depth (ft)} and {@code depth_ft} are the same column. */
-    private static String columnName(String cell) {
+    static String columnName(String cell) {
         return cell.strip()
                 .toLowerCase(Locale.ROOT)
                 .replaceAll("[^\\p{L}\\p{N}]+", "_")

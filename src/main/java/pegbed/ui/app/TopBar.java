@@ -85,10 +85,11 @@ final class TopBar extends HBox {
                         new SeparatorMenuItem(),
                         item("Save", Keys.SAVE, frame::save),
                         item("Save as", Keys.SAVE_AS, frame::saveAs),
-                        item("Bring in readings from a table", frame::bringIn),
+                        item("Bring in readings from a file", frame::bringIn),
                         new SeparatorMenuItem(),
                         item("Rigs", Keys.RIGS, frame::showRigs),
-                        item("Card", Keys.CARD, frame::showCard));
+                        item("Card", Keys.CARD, frame::showCard),
+                        item("Export…", frame::export));
         if (!desk.document().recent().isEmpty()) {
             menu.getItems().add(new SeparatorMenuItem());
             for (Path path : desk.document().recent()) {

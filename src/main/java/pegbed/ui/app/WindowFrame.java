@@ -18,17 +18,18 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
+import pegbed.exchange.ReadingsImport;
 import pegbed.geometry.Doubts;
 import pegbed.model.InputException;
-import pegbed.model.Reading;
 import pegbed.session.ReadingEdits;
-import pegbed.storage.table.ReadingsTable;
 import pegbed.ui.bankside.BanksideView;
 import pegbed.ui.card.CardSheet;
 import pegbed.ui.card.CardViewModel;
 import pegbed.ui.controls.Controls;
 import pegbed.ui.controls.FileChoice;
 import pegbed.ui.controls.Keys;
+import pegbed.ui.exchange.ExportViewModel;
+import pegbed.ui.exchange.ImportSheet;
 import pegbed.ui.place.NewPegSheet;
 import pegbed.ui.plan.RigsSheet;
 import pegbed.ui.shelf.ShelfSheet;
@@ -45,6 +46,7 @@ public final class WindowFrame extends StackPane {
     private final ShelfViewModel shelf;
     private Optional<ShelfSheet> shelfSheet = Optional.empty();
     private final CardViewModel.Helpers cardHelpers;
+    private final ExportViewModel exporting;
     private final BorderPane page = new BorderPane();
     private final VBox top = new VBox();
     private final TopBar bar;
@@ -68,6 +70,11 @@ public final class WindowFrame extends StackPane {
                 Platform::runLater,
                 CardViewModel.Printers::find,
                 desk.session().log());
+        exporting = new ExportViewModel(
+                WindowViewModels.thread("export"),
+                Platform::runLater,
+                desk.session().log(),
+                desk.document()::refuse);
         main = new MainView(desk);
         main.darkProperty().bind(dark);
         bar = new TopBar(this, desk, main.map());
@@ -254,18 +261,55 @@ public final class WindowFrame extends StackPane {
         }));
     }
 
-    /** Adds the readings of a CSV table to today's; one edit. */
+    /** Exports the peg with its lines as they stand. */
+    void export() {
+        desk.plan()
+                .planProperty()
+                .get()
+                .ifPresentOrElse(
+                        plan -> files.toExport(ExportViewModel.suggestedName(
+                                        desk.session().peg()))
+                                .ifPresent(path -> exporting.export(plan, path)),
+                        () -> desk.document().refuse("There is no map yet to export; add banks and readings first."));
+    }
+
+    /** Shows how the readings of a file were understood; taken, they are one edit of today's visit. */
+    private void ask(Path path, ReadingsImport read) {
+        sheets.open(() -> {
+            ImportSheet sheet = new ImportSheet(desk.session().peg(), read);
+            return Sheet.of(
+                    "import",
+                    "Readings from " + path.getFileName(),
+                    sheet.content(),
+                    sheet.buttons(
+                            () -> {
+                                sheets.close();
+                                take(read);
+                            },
+                            sheets::close));
+        });
+    }
+
+    private void take(ReadingsImport read) {
+        try {
+            desk.session().edit(ReadingEdits.bringIn(read.readings()));
+        } catch (InputException e) {
+            desk.document().refuse(e.getMessage());
+        }
+    }
+
+    /** Looks at the readings of a table or of points; the person then takes or leaves them. */
     void bringIn() {
         files.toBringIn().ifPresent(path -> {
             try {
-                List<Reading> readings = ReadingsTable.read(path).readings();
+                ReadingsImport read = ReadingsImport.of(path, desk.session().peg(), Optional.empty());
                 Doubts.refuseBeyondPole(
                         desk.session().peg(),
-                        readings,
+                        read.readings(),
                         path.getFileName().toString(),
                         "give the peg a longer pole under Place first");
-                desk.session().edit(ReadingEdits.bringIn(readings));
                 desk.document().forgetRefusal();
+                ask(path, read);
             } catch (InputException e) {
                 desk.document().refuse(e.getMessage());
             }

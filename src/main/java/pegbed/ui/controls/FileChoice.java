@@ -35,6 +35,13 @@ public interface FileChoice {
      */
     Optional<Path> toFolder(String title);
 
-    /** A table of readings. */
+    /**
+     * A file for other programs, as GeoPackage, GeoJSON, GeoTIFF or CSV.
+     *
+     * @param suggested a name to begin with
+     */
+    Optional<Path> toExport(String suggested);
+
+    /** A table of readings, or points. */
     Optional<Path> toBringIn();
 }

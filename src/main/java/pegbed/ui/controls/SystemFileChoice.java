@@ -12,8 +12,10 @@ import javafx.stage.Window;
 /** The system's own file dialogs. */
 public final class SystemFileChoice implements FileChoice {
     private static final FileChooser.ExtensionFilter PEGS = new FileChooser.ExtensionFilter("Peg files", "*.peg.json");
-    private static final FileChooser.ExtensionFilter TABLES =
-            new FileChooser.ExtensionFilter("Tables", "*.csv", "*.txt");
+    private static final FileChooser.ExtensionFilter TABLES = new FileChooser.ExtensionFilter(
+            "Tables and points", "*.csv", "*.txt", "*.tsv", "*.geojson", "*.json", "*.gpkg");
+    private static final FileChooser.ExtensionFilter EXPORTS =
+            new FileChooser.ExtensionFilter("For other programs", "*.gpkg", "*.geojson", "*.tif", "*.csv");
     private static final FileChooser.ExtensionFilter CARDS =
             new FileChooser.ExtensionFilter("Cards", "*.pdf", "*.png", "*.svg", "*.html");
     private static final FileChooser.ExtensionFilter ALL = new FileChooser.ExtensionFilter("All files", "*");
@@ -39,6 +41,13 @@ public final class SystemFileChoice implements FileChoice {
     @Override
     public Optional<Path> toSaveCard(String suggested, Optional<Path> folder) {
         FileChooser chooser = chooser("Save the card", CARDS, folder);
+        chooser.setInitialFileName(suggested);
+        return chosen(chooser.showSaveDialog(owner.get()));
+    }
+
+    @Override
+    public Optional<Path> toExport(String suggested) {
+        FileChooser chooser = chooser("Export the peg", EXPORTS);
         chooser.setInitialFileName(suggested);
         return chosen(chooser.showSaveDialog(owner.get()));
     }

@@ -55,6 +55,27 @@ public final class PlaceView extends VBox {
         TextField left = Controls.field("left-limit", "Own water to the left, metres", 4);
         TextField right = Controls.field("right-limit", "Own water to the right, metres", 4);
         Runnable limits = () -> model.setLimits(left.getText(), right.getText());
+        TextField seat = Controls.field("seat", "Latitude and longitude of the seat, or marks with theirs", 12);
+        seat.setPromptText("52.1234,-1.2345");
+        TextField bearing = Controls.field("bearing", "True bearing of straight out, degrees", 4);
+        bearing.setPromptText("312");
+        Label accuracy = new Label();
+        accuracy.setId("accuracy");
+        accuracy.getStyleClass().add("quiet");
+        Runnable position = () -> model.setPosition(seat.getText(), bearing.getText());
+        // The one that is typed first is not refused before the other can be.
+        commit(seat, () -> {
+            if (seat.getText().isBlank()
+                    || !bearing.getText().isBlank()
+                    || seat.getText().contains("=")) {
+                position.run();
+            }
+        });
+        commit(bearing, () -> {
+            if (bearing.getText().isBlank() || !seat.getText().isBlank()) {
+                position.run();
+            }
+        });
         commit(venue, name);
         commit(water, name);
         commit(number, name);
@@ -70,6 +91,9 @@ public final class PlaceView extends VBox {
             show(water, model.name().water());
             show(number, model.name().number());
             show(joints, model.joints());
+            show(seat, model.seat());
+            show(bearing, model.bearing());
+            accuracy.setText(model.accuracy());
             show(left, model.leftLimit());
             show(right, model.rightLimit());
             depth.setValue(model.units().depth());
@@ -91,6 +115,13 @@ public final class PlaceView extends VBox {
         own.getStyleClass().add("row");
         grid.add(Controls.named("Own water", left), 0, 3);
         grid.add(own, 1, 3, 3, 1);
+        HBox earth = new HBox(
+                seat, Controls.named("looking", bearing), bearing, Controls.named("° true", bearing), accuracy);
+        HBox.setHgrow(seat, Priority.ALWAYS);
+        earth.setAlignment(Pos.CENTER_LEFT);
+        earth.getStyleClass().add("row");
+        grid.add(Controls.named("Seat at", seat), 0, 5);
+        grid.add(earth, 1, 5, 3, 1);
         grid.add(Controls.named("Distances", distance), 0, 4);
         grid.add(distance, 1, 4);
         return grid;

@@ -10,6 +10,9 @@ import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
+import pegbed.geodesy.LocalFrame;
+import pegbed.geodesy.Resection;
+import pegbed.geodesy.SightedMark;
 import pegbed.model.BankPoint;
 import pegbed.model.Extras;
 import pegbed.model.Hazard;
@@ -20,8 +23,10 @@ import pegbed.model.Peg;
 import pegbed.model.PegName;
 import pegbed.model.Place;
 import pegbed.model.Pole;
+import pegbed.model.Position;
 import pegbed.model.Typed;
 import pegbed.model.Units;
+import pegbed.notation.LatitudeLongitude;
 import pegbed.notation.Line;
 import pegbed.notation.LineBounds;
 import pegbed.notation.Notation;
@@ -67,6 +72,9 @@ public final class PlaceViewModel {
     private final ReadOnlyStringWrapper error = new ReadOnlyStringWrapper("");
     private final List<Runnable> listeners = new ArrayList<>();
 
+    /** The position that marks gave last. */
+    private Optional<Resection> byMarks = Optional.empty();
+
     private Peg shownPeg;
 
     public PlaceViewModel(Session session) {
@@ -97,6 +105,91 @@ public final class PlaceViewModel {
 
     Units units() {
         return session.peg().units();
+    }
+
+    /** Latitude and longitude of the seat as they are typed; empty if they are not known. */
+    String seat() {
+        return session.peg()
+                .position()
+                .map(at -> new LatitudeLongitude(at.latitudeDegrees(), at.longitudeDegrees()).text())
+                .orElse("");
+    }
+
+    /** The true bearing of straight out, degrees; empty if it is not known. */
+    String bearing() {
+        return session.peg().position().map(at -> plain(at.bearingDegrees())).orElse("");
+    }
+
+    /** How well the position is known, in a few words, or how well marks agreed on it; empty where that is not told. */
+    String accuracy() {
+        if (byMarks.isPresent()
+                && session.peg().position().equals(Optional.of(byMarks.get().position()))) {
+            return "marks agree within " + Texts.number(byMarks.get().rmsMetres(), 1) + " m";
+        }
+        OptionalDouble metres =
+                session.peg().position().map(Position::accuracyMetres).orElse(OptionalDouble.empty());
+        return metres.isPresent() ? "± " + plain(metres.getAsDouble()) + " m" : "";
+    }
+
+    /**
+     * Where on the earth the seat is, and which way it looks; both empty takes the position away. Instead of latitude
+     * and longitude marks may be typed with theirs, {@code gate=52.1,-1.2; split ash=52.1,-1.3}, which give both.
+     */
+    boolean setPosition(String seat, String bearing) {
+        if (seat.strip().equals(seat()) && bearing.strip().equals(bearing())) {
+            error.set("");
+            return true;
+        }
+        return tried(() -> PlaceEdits.position(position(seat.strip(), bearing.strip())));
+    }
+
+    private Optional<Position> position(String seat, String bearing) throws InputException {
+        if (seat.isEmpty() && bearing.isEmpty()) {
+            return Optional.empty();
+        }
+        if (seat.isEmpty()) {
+            throw new InputException(
+                    "A bearing alone says nothing without a position; type latitude and longitude of the"
+                            + " seat as well, such as 52.1234,-1.2345.");
+        }
+        if (seat.contains("=")) {
+            List<SightedMark> marks = new ArrayList<>();
+            for (String each : seat.split(";", -1)) {
+                String[] parts = each.split("=", 2);
+                marks.add(SightedMark.of(session.peg(), parts[0], parts.length == 2 ? parts[1] : ""));
+            }
+            Resection fit = Resection.of(marks, OptionalDouble.empty());
+            byMarks = Optional.of(fit);
+            return Optional.of(fit.position());
+        }
+        LatitudeLongitude at = LatitudeLongitude.parse(seat);
+        LocalFrame.refuseNearPole(at.latitudeDegrees());
+        if (bearing.isEmpty()) {
+            throw new InputException("A position alone does not say which way the peg looks; type the true bearing of"
+                    + " straight out as well, such as 312.");
+        }
+        double degrees = degrees(bearing);
+        // What is only shown with fewer digits is not changed by being left as it is.
+        Optional<Position> before = session.peg().position();
+        boolean sameSeat = seat.equals(seat());
+        boolean sameBearing = bearing.equals(bearing());
+        return Optional.of(new Position(
+                sameSeat ? before.orElseThrow().latitudeDegrees() : at.latitudeDegrees(),
+                sameSeat ? before.orElseThrow().longitudeDegrees() : at.longitudeDegrees(),
+                sameBearing ? before.orElseThrow().bearingDegrees() : degrees,
+                sameSeat ? before.orElseThrow().accuracyMetres() : OptionalDouble.empty()));
+    }
+
+    private static double degrees(String typed) throws InputException {
+        try {
+            double degrees = Double.parseDouble(typed.replace(',', '.').replaceAll("\\s*°$", ""));
+            if (degrees >= 0 && degrees <= 360) {
+                return degrees;
+            }
+        } catch (NumberFormatException notANumber) {
+            // Said below.
+        }
+        throw new InputException("The bearing is true degrees clockwise from north, 0 to 360, such as 312.");
     }
 
     /** The pole's joints in metres as they are typed. */

@@ -143,6 +143,7 @@ class PegRecoveryTest {
             "note": "dry week"   | "note": "dry week", "note": "wet" | 11 | Visit 1: note stands twice; the first was taken.
             "venue": "Mallowfield Pools" | "venue": []   | 11 | The peg: venue must be a text in quotes, not [].
             "latitude_deg": 52.123456 | "latitude_deg": 91 | 11 | The peg: the position is lost: latitude_deg must be
+            "position_accuracy_m": 4 | "position_accuracy_m": -4 | 11 | The peg: position_accuracy_m must be between 0 and 1000000, not -4.
             "depth_unit": "centimetres" | "depth_unit": "ells" | 11 | The peg: depth_unit must be one of feet, centimetres, metres, not "ells".
             [2.6, 4, 5.5         | [2.6, 5.6, 5.5        | 11 | The peg: the pole is lost, and the usual one taken: The sections of a pole must get longer
             [2.6, 4, 5.5         | [2.6, [4], 5.5        | 11 | The peg: the pole is lost, and the usual one taken: pole_joints_m holds [4]

@@ -104,7 +104,7 @@ public class RandomPegs extends DomainContextBase {
             }
             return new Peg(
                     new PegName(words(), words(), words()),
-                    maybe(() -> new Position(number(-90, 90), number(-180, 180), number(0, 360))),
+                    maybe(() -> new Position(number(-90, 90), number(-180, 180), number(0, 360), maybeNumber(0, 1000))),
                     new Units(any(Units.Depth.values()), any(Units.Distance.values())),
                     pole(),
                     new Banks(bank(), bank(), list(this::bank)),

@@ -40,7 +40,7 @@ public final class SamplePeg {
     public static Peg peg() {
         return new Peg(
                 new PegName("Mallowfield Pools", "Tansy Cut", "9"),
-                Optional.of(new Position(52.123456, -1.987654, 312.5)),
+                Optional.of(new Position(52.123456, -1.987654, 312.5, OptionalDouble.of(4))),
                 new Units(Units.Depth.CENTIMETRES, Units.Distance.METRES),
                 new Pole(List.of(2.6, 4.0, 5.5, 7.0, 8.5, 10.0, 11.5, 13.0)),
                 banks(),

@@ -125,6 +125,9 @@ class PanelsTest extends InScenes {
         int before = scenes.peg().readings().size();
         scenes.chosen = Optional.of(good);
         scenes.on(scenes.frame()::bringIn);
+        assertTrue(scenes.<Label>find("#import-understood").getText().contains("depth_m: depth in metres"));
+        assertEquals(before, scenes.peg().readings().size(), "nothing is taken before it was looked at");
+        scenes.click("#import-take");
         assertEquals(before + 1, scenes.peg().readings().size());
         assertEquals("", scenes.<Label>find("#news").getText());
     }

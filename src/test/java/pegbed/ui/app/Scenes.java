@@ -468,6 +468,11 @@ public final class Scenes implements FileChoice {
     }
 
     @Override
+    public Optional<Path> toExport(String suggested) {
+        return chosen;
+    }
+
+    @Override
     public Optional<Path> toBringIn() {
         return chosen;
     }

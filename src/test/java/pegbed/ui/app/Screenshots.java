@@ -261,6 +261,11 @@ public final class Screenshots {
         }
 
         @Override
+        public Optional<Path> toExport(String suggested) {
+            return Optional.empty();
+        }
+
+        @Override
         public Optional<Path> toBringIn() {
             return Optional.empty();
         }

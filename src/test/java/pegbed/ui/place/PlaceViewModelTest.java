@@ -5,16 +5,21 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import pegbed.geodesy.LocalFrame;
 import pegbed.model.Hazard;
 import pegbed.model.Limits;
+import pegbed.model.Mark;
 import pegbed.model.Peg;
 import pegbed.model.PegName;
+import pegbed.model.Position;
 import pegbed.model.Units;
 import pegbed.session.Pegs;
+import pegbed.session.PlaceEdits;
 import pegbed.ui.app.Desks;
 import pegbed.ui.app.WindowViewModels;
 
@@ -69,6 +74,59 @@ class PlaceViewModelTest {
         place.add(PlaceViewModel.Kind.HAZARD, "snag", "9 0 0.5");
         assertTrue(place.change(row(PlaceViewModel.Kind.HAZARD, 0), "8 0 1"));
         assertEquals(1, peg().hazards().get(0).radiusMetres());
+    }
+
+    @Test
+    void whereThePegIsOnTheEarthIsTyped() {
+        assertFalse(place.setPosition("", "312"));
+        assertTrue(place.errorProperty().get().startsWith("A bearing alone says nothing without a position"));
+        assertFalse(place.setPosition("90,0", "312"));
+        assertFalse(place.setPosition("52.1234,-1.2345", ""));
+        assertFalse(place.setPosition("52.1234,-1.2345", "north"));
+        assertTrue(peg().position().isEmpty());
+        assertTrue(place.setPosition("52.1234,-1.2345", "312.5"));
+        assertEquals("", place.errorProperty().get());
+        assertEquals(new Position(52.1234, -1.2345, 312.5), peg().position().orElseThrow());
+        assertEquals("52.1234,-1.2345", place.seat());
+        assertTrue(place.setPosition("", ""));
+        assertTrue(peg().position().isEmpty());
+    }
+
+    /**
+     * A bearing typed anew leaves latitude, longitude and the accuracy of their fix as they were, to the last digit.
+     */
+    @Test
+    void theAccuracyOfAFixIsKeptWithItsSeat() throws Exception {
+        Position fix = new Position(52.123456789, -1.987654321, 312.5, OptionalDouble.of(4));
+        desk.session().edit(PlaceEdits.position(Optional.of(fix)));
+        assertEquals("± 4 m", place.accuracy());
+        assertTrue(place.setPosition(place.seat(), "10"));
+        assertEquals(
+                new Position(52.123456789, -1.987654321, 10, OptionalDouble.of(4)),
+                peg().position().orElseThrow());
+        assertTrue(place.setPosition("52,-1", "10"));
+        assertEquals("", place.accuracy());
+    }
+
+    @Test
+    void twoMarksWithPositionsGiveSeatAndBearing() throws Exception {
+        Position seat = new Position(52.1234, -1.2345, 75);
+        StringBuilder typed = new StringBuilder();
+        for (Mark mark : peg().marks()) {
+            double[] at = {mark.place().xMetres(), mark.place().yMetres()};
+            LocalFrame.of(seat).toEarth(at);
+            typed.append(typed.length() == 0 ? "" : "; ")
+                    .append(mark.name())
+                    .append('=')
+                    .append(at[1])
+                    .append(',')
+                    .append(at[0]);
+        }
+        assertTrue(
+                place.setPosition(typed.toString(), ""), place.errorProperty().get());
+        assertEquals(75, peg().position().orElseThrow().bearingDegrees(), 0.01);
+        assertEquals("marks agree within 0.0 m", place.accuracy());
+        assertFalse(place.setPosition("oak=52,-1; gate=52,-1", ""));
     }
 
     @Test
