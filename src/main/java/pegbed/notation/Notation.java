@@ -32,7 +32,7 @@ public final class Notation {
     private static final Pattern BOTTOM = Pattern.compile("(\\p{L}+)(?:[.:,]+" + Text.END + "|" + Text.END + ")");
     private static final Pattern NUMBER_ALONE = Pattern.compile("(" + Numbers.FRACTIONAL + ")" + Text.END);
     private static final Pattern NUMBER_AHEAD = Pattern.compile("[+-]?[.,]?[\\d½¼¾⅛⅜⅝⅞]");
-    private static final Pattern LINE_BREAK = Pattern.compile("\\R");
+    private static final Pattern LINE_BREAK = Pattern.compile(Text.LINE_BREAK);
 
     private final Units units;
     private final Pole pole;

@@ -36,6 +36,15 @@ public final class PegReader {
      * @throws InputException if this is not a peg file, or one of a later version
      */
     public static Opened read(String name, byte[] bytes) throws InputException {
+        return read(name, bytes, Fingerprint.of(bytes));
+    }
+
+    /**
+     * As {@link #read(String, byte[])}, where what tells that the file has changed is known or does not matter.
+     *
+     * @throws InputException if this is not a peg file, or one of a later version
+     */
+    public static Opened read(String name, byte[] bytes, Fingerprint fingerprint) throws InputException {
         refuseOtherEncodings(name, bytes);
         boolean marked =
                 bytes.length >= 3 && bytes[0] == (byte) 0xEF && bytes[1] == (byte) 0xBB && bytes[2] == (byte) 0xBF;
@@ -50,7 +59,7 @@ public final class PegReader {
             out.put('\uFFFD');
             in.position(in.position() + result.length());
         }
-        return new PegReader(name, out.flip().toString()).read(Fingerprint.of(bytes), badLetter);
+        return new PegReader(name, out.flip().toString()).read(fingerprint, badLetter);
     }
 
     private static void refuseOtherEncodings(String name, byte[] bytes) throws InputException {
