@@ -19,7 +19,8 @@ public final class Parallel {
      * @param count indexes are 0 to count − 1
      */
     public static void each(int count, IntConsumer work) {
-        IntStream.range(0, count).parallel().forEach(work);
+        // Boxed: the library of the compiler for a page has no parallel stream of int.
+        IntStream.range(0, count).boxed().parallel().forEach(work::accept);
     }
 
     /** What a function makes of each item, in the items' order. */

@@ -5,6 +5,7 @@ import java.nio.CharBuffer;
 import java.nio.charset.CharsetDecoder;
 import java.nio.charset.CoderResult;
 import java.nio.charset.StandardCharsets;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import pegbed.model.InputException;
 import pegbed.model.Peg;
@@ -116,7 +117,11 @@ public final class PegReader {
 
     /** How many readings the text begins: they alone have a distance and then a depth. */
     private int begun() {
-        return (int) READING.matcher(text).results().count();
+        int begun = 0;
+        for (Matcher reading = READING.matcher(text); reading.find(); ) {
+            begun++;
+        }
+        return begun;
     }
 
     private InputException notAPeg() {
