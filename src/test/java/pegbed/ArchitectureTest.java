@@ -14,9 +14,19 @@ import java.io.PrintWriter;
 import java.text.DecimalFormat;
 import java.text.NumberFormat;
 import java.time.format.DateTimeFormatter;
+import java.util.Collection;
 import java.util.Formatter;
+import java.util.List;
 import java.util.Locale;
 import java.util.Scanner;
+import java.util.StringJoiner;
+import java.util.concurrent.ForkJoinPool;
+import java.util.concurrent.atomic.AtomicReferenceArray;
+import java.util.regex.Matcher;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import pegbed.model.Parallel;
+import pegbed.storage.peg.Fingerprint;
 
 /** The allowed arrows between packages; the map of them is in DEVELOPERS.md. */
 @AnalyzeClasses(packages = "pegbed", importOptions = ImportOption.DoNotIncludeTests.class)
@@ -33,6 +43,8 @@ class ArchitectureTest {
             .definedBy("pegbed.cli..")
             .layer("bench")
             .definedBy("pegbed.bench..")
+            .layer("phone")
+            .definedBy("pegbed.phone..")
             .layer("session")
             .definedBy("pegbed.session..")
             .layer("report")
@@ -71,21 +83,23 @@ class ArchitectureTest {
             .mayOnlyBeAccessedByLayers("start")
             .whereLayer("bench")
             .mayOnlyBeAccessedByLayers("cli")
+            .whereLayer("phone")
+            .mayNotBeAccessedByAnyLayer()
             .whereLayer("session")
             .mayOnlyBeAccessedByLayers("ui", "cli")
             .whereLayer("report")
             .mayOnlyBeAccessedByLayers("session", "ui", "cli")
             .whereLayer("wording")
-            .mayOnlyBeAccessedByLayers("report", "session", "ui", "cli")
+            .mayOnlyBeAccessedByLayers("report", "session", "phone", "ui", "cli")
             .whereLayer("plan")
-            .mayOnlyBeAccessedByLayers("wording", "report", "session", "ui", "cli", "bench")
+            .mayOnlyBeAccessedByLayers("wording", "report", "session", "phone", "ui", "cli", "bench")
             .whereLayer("guidance")
-            .mayOnlyBeAccessedByLayers("wording", "report", "session", "ui", "cli", "bench")
+            .mayOnlyBeAccessedByLayers("wording", "report", "session", "phone", "ui", "cli", "bench")
             .whereLayer("visits")
             .mayOnlyBeAccessedByLayers("guidance", "wording", "report", "session", "ui", "cli", "bench")
             .whereLayer("findings")
             .mayOnlyBeAccessedByLayers(
-                    "plan", "guidance", "visits", "wording", "report", "session", "ui", "cli", "bench")
+                    "plan", "guidance", "visits", "wording", "report", "session", "phone", "ui", "cli", "bench")
             .whereLayer("lake")
             .mayOnlyBeAccessedByLayers("cli")
             .whereLayer("surface")
@@ -98,6 +112,7 @@ class ArchitectureTest {
                     "wording",
                     "report",
                     "session",
+                    "phone",
                     "ui",
                     "cli",
                     "bench")
@@ -108,10 +123,10 @@ class ArchitectureTest {
             .whereLayer("disk")
             .mayOnlyBeAccessedByLayers("shelf", "table", "session", "ui", "cli", "bench", "start")
             .whereLayer("peg file")
-            .mayOnlyBeAccessedByLayers("disk", "shelf", "table", "session", "ui", "cli", "bench")
+            .mayOnlyBeAccessedByLayers("disk", "shelf", "table", "session", "phone", "ui", "cli", "bench")
             .whereLayer("notation")
             .mayOnlyBeAccessedByLayers(
-                    "findings", "plan", "guidance", "visits", "wording", "report", "session", "ui", "cli")
+                    "findings", "plan", "guidance", "visits", "wording", "report", "session", "phone", "ui", "cli")
             .whereLayer("geometry")
             .mayOnlyBeAccessedByLayers(
                     "notation",
@@ -185,6 +200,78 @@ class ArchitectureTest {
             .callConstructor(DecimalFormat.class, String.class)
             .orShould()
             .callMethod(Locale.class, "getDefault");
+
+    /** What is compiled for a page too, where there is no disk, no toolkit and one thread. */
+    private static final String[] CORE = {
+        "pegbed.model..",
+        "pegbed.geometry..",
+        "pegbed.notation..",
+        "pegbed.surface..",
+        "pegbed.findings..",
+        "pegbed.guidance..",
+        "pegbed.visits..",
+        "pegbed.plan..",
+        "pegbed.wording..",
+        "pegbed.report.drawing..",
+        "pegbed.report.map..",
+        "pegbed.storage.peg..",
+        "pegbed.phone"
+    };
+
+    @ArchTest
+    static final ArchRule coreNeedsNoPlatform = noClasses()
+            .that()
+            .resideInAnyPackage(CORE)
+            .and()
+            .doNotBelongToAnyOf(Fingerprint.class)
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage(
+                    "java.nio.file..",
+                    "java.util.concurrent",
+                    "java.util.concurrent.locks..",
+                    "java.awt..",
+                    "javax..",
+                    "java.text..",
+                    "java.security..",
+                    "com.fasterxml.jackson.databind..")
+            .orShould()
+            .dependOnClassesThat()
+            .belongToAnyOf(StringJoiner.class, Formatter.class, AtomicReferenceArray.class);
+
+    @ArchTest
+    static final ArchRule coreCallsNothingThatAPageLacks = noClasses()
+            .that()
+            .resideInAnyPackage(CORE)
+            .should()
+            .callMethod(String.class, "format", Locale.class, String.class, Object[].class)
+            .orShould()
+            .callMethod(Matcher.class, "results")
+            .orShould()
+            .callMethod(IntStream.class, "parallel")
+            .orShould()
+            .callMethod(Collection.class, "parallelStream")
+            .orShould()
+            .callMethod(List.class, "parallelStream");
+
+    /** Several cores are used through one class alone. */
+    @ArchTest
+    static final ArchRule oneClassUsesSeveralCores = noClasses()
+            .that()
+            .resideOutsideOfPackages("pegbed.bench..")
+            .and()
+            .doNotBelongToAnyOf(Parallel.class)
+            .should()
+            .callMethod(Stream.class, "parallel")
+            .orShould()
+            .callMethod(IntStream.class, "parallel")
+            .orShould()
+            .callMethod(Collection.class, "parallelStream")
+            .orShould()
+            .callMethod(List.class, "parallelStream")
+            .orShould()
+            .dependOnClassesThat()
+            .belongToAnyOf(ForkJoinPool.class);
 
     @ArchTest
     static final ArchRule streamsOnlyInCli = noClasses()

@@ -91,7 +91,8 @@ public record InscribedCircle(double xMetres, double yMetres, double radiusMetre
         }
 
         Square square(Coordinate at, double half) {
-            double distance = rim.distance(area.getFactory().createPoint(at));
+            Coordinate[] nearest = rim.nearestPoints(area.getFactory().createPoint(at));
+            double distance = nearest[0].distance(nearest[1]);
             boolean outside = locator.locate(at) == Location.EXTERIOR;
             return new Square(at, half, outside ? -distance : distance, at.distance(centroid));
         }
