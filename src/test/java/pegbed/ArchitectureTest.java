@@ -14,9 +14,19 @@ import java.io.PrintWriter;
 import java.text.DecimalFormat;
 import java.text.NumberFormat;
 import java.time.format.DateTimeFormatter;
+import java.util.Collection;
 import java.util.Formatter;
+import java.util.List;
 import java.util.Locale;
 import java.util.Scanner;
+import java.util.StringJoiner;
+import java.util.concurrent.ForkJoinPool;
+import java.util.concurrent.atomic.AtomicReferenceArray;
+import java.util.regex.Matcher;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import pegbed.model.Parallel;
+import pegbed.storage.peg.Fingerprint;
 
 /** The allowed arrows between packages; the map of them is in DEVELOPERS.md. */
 @AnalyzeClasses(packages = "pegbed", importOptions = ImportOption.DoNotIncludeTests.class)
@@ -33,6 +43,8 @@ class ArchitectureTest {
             .definedBy("pegbed.cli..")
             .layer("bench")
             .definedBy("pegbed.bench..")
+            .layer("phone")
+            .definedBy("pegbed.phone..")
             .layer("session")
             .definedBy("pegbed.session..")
             .layer("report")
@@ -75,21 +87,23 @@ class ArchitectureTest {
             .mayOnlyBeAccessedByLayers("start")
             .whereLayer("bench")
             .mayOnlyBeAccessedByLayers("cli")
+            .whereLayer("phone")
+            .mayNotBeAccessedByAnyLayer()
             .whereLayer("session")
             .mayOnlyBeAccessedByLayers("ui", "cli")
             .whereLayer("report")
             .mayOnlyBeAccessedByLayers("exchange", "session", "ui", "cli")
             .whereLayer("wording")
-            .mayOnlyBeAccessedByLayers("exchange", "report", "session", "ui", "cli")
+            .mayOnlyBeAccessedByLayers("exchange", "report", "session", "phone", "ui", "cli")
             .whereLayer("plan")
-            .mayOnlyBeAccessedByLayers("exchange", "wording", "report", "session", "ui", "cli", "bench")
+            .mayOnlyBeAccessedByLayers("exchange", "wording", "report", "session", "phone", "ui", "cli", "bench")
             .whereLayer("guidance")
-            .mayOnlyBeAccessedByLayers("wording", "report", "session", "ui", "cli", "bench")
+            .mayOnlyBeAccessedByLayers("wording", "report", "session", "phone", "ui", "cli", "bench")
             .whereLayer("visits")
             .mayOnlyBeAccessedByLayers("guidance", "wording", "report", "session", "ui", "cli", "bench")
             .whereLayer("findings")
             .mayOnlyBeAccessedByLayers(
-                    "exchange", "plan", "guidance", "visits", "wording", "report", "session", "ui", "cli", "bench")
+                    "exchange", "plan", "guidance", "visits", "wording", "report", "session", "phone", "ui", "cli", "bench")
             .whereLayer("lake")
             .mayOnlyBeAccessedByLayers("exchange", "cli")
             .whereLayer("surface")
@@ -103,6 +117,7 @@ class ArchitectureTest {
                     "wording",
                     "report",
                     "session",
+                    "phone",
                     "ui",
                     "cli",
                     "bench")
@@ -113,7 +128,7 @@ class ArchitectureTest {
             .whereLayer("disk")
             .mayOnlyBeAccessedByLayers("exchange", "shelf", "table", "session", "ui", "cli", "bench", "start")
             .whereLayer("peg file")
-            .mayOnlyBeAccessedByLayers("exchange", "disk", "shelf", "table", "session", "ui", "cli", "bench")
+            .mayOnlyBeAccessedByLayers("exchange", "disk", "shelf", "table", "session", "phone", "ui", "cli", "bench")
             .whereLayer("notation")
             .mayOnlyBeAccessedByLayers(
                     "geodesy",
@@ -125,7 +140,7 @@ class ArchitectureTest {
                     "wording",
                     "report",
                     "session",
-                    "ui",
+                    "phone", "ui",
                     "cli")
             .whereLayer("exchange")
             .mayOnlyBeAccessedByLayers("ui", "cli")
@@ -213,6 +228,78 @@ class ArchitectureTest {
             .callConstructor(DecimalFormat.class, String.class)
             .orShould()
             .callMethod(Locale.class, "getDefault");
+
+    /** What is compiled for a page too, where there is no disk, no toolkit and one thread. */
+    private static final String[] CORE = {
+        "pegbed.model..",
+        "pegbed.geometry..",
+        "pegbed.notation..",
+        "pegbed.surface..",
+        "pegbed.findings..",
+        "pegbed.guidance..",
+        "pegbed.visits..",
+        "pegbed.plan..",
+        "pegbed.wording..",
+        "pegbed.report.drawing..",
+        "pegbed.report.map..",
+        "pegbed.storage.peg..",
+        "pegbed.phone"
+    };
+
+    @ArchTest
+    static final ArchRule coreNeedsNoPlatform = noClasses()
+            .that()
+            .resideInAnyPackage(CORE)
+            .and()
+            .doNotBelongToAnyOf(Fingerprint.class)
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage(
+                    "java.nio.file..",
+                    "java.util.concurrent",
+                    "java.util.concurrent.locks..",
+                    "java.awt..",
+                    "javax..",
+                    "java.text..",
+                    "java.security..",
+                    "com.fasterxml.jackson.databind..")
+            .orShould()
+            .dependOnClassesThat()
+            .belongToAnyOf(StringJoiner.class, Formatter.class, AtomicReferenceArray.class);
+
+    @ArchTest
+    static final ArchRule coreCallsNothingThatAPageLacks = noClasses()
+            .that()
+            .resideInAnyPackage(CORE)
+            .should()
+            .callMethod(String.class, "format", Locale.class, String.class, Object[].class)
+            .orShould()
+            .callMethod(Matcher.class, "results")
+            .orShould()
+            .callMethod(IntStream.class, "parallel")
+            .orShould()
+            .callMethod(Collection.class, "parallelStream")
+            .orShould()
+            .callMethod(List.class, "parallelStream");
+
+    /** Several cores are used through one class alone. */
+    @ArchTest
+    static final ArchRule oneClassUsesSeveralCores = noClasses()
+            .that()
+            .resideOutsideOfPackages("pegbed.bench..")
+            .and()
+            .doNotBelongToAnyOf(Parallel.class)
+            .should()
+            .callMethod(Stream.class, "parallel")
+            .orShould()
+            .callMethod(IntStream.class, "parallel")
+            .orShould()
+            .callMethod(Collection.class, "parallelStream")
+            .orShould()
+            .callMethod(List.class, "parallelStream")
+            .orShould()
+            .dependOnClassesThat()
+            .belongToAnyOf(ForkJoinPool.class);
 
     @ArchTest
     static final ArchRule streamsOnlyInCli = noClasses()

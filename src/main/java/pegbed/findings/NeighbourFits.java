@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import pegbed.model.InputException;
 import pegbed.model.Monitor;
+import pegbed.model.Parallel;
 import pegbed.model.Peg;
 import pegbed.surface.BottomModel;
 import pegbed.surface.FittedBottom;
@@ -21,8 +22,7 @@ public final class NeighbourFits {
     /** What other pegs teach, each fitted by itself; one whose banks can't be used teaches nothing. */
     public static NeighbouringPegs of(List<Peg> pegs, Monitor monitor) {
         Monitor quiet = new Quiet(monitor);
-        return NeighbouringPegs.of(pegs.parallelStream()
-                .map(peg -> fitted(peg, quiet))
+        return NeighbouringPegs.of(Parallel.map(pegs, peg -> fitted(peg, quiet)).stream()
                 .flatMap(Optional::stream)
                 .toList());
     }

@@ -4,11 +4,11 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.ForkJoinPool;
-import java.util.concurrent.ForkJoinTask;
+import java.util.function.Supplier;
 import pegbed.geometry.PegWater;
 import pegbed.model.InputException;
 import pegbed.model.Monitor;
+import pegbed.model.Parallel;
 import pegbed.model.Peg;
 import pegbed.surface.BottomGrid;
 import pegbed.surface.BottomModel;
@@ -62,19 +62,20 @@ public record PegMap(
     public static PegMap of(Peg peg, NeighbouringPegs neighbours, Monitor monitor) throws InputException {
         PegWater water = PegWater.of(peg);
         Survey survey = Survey.of(peg, water);
-        Optional<ForkJoinTask<FittedBottom>> together = neighbours.isEmpty()
-                ? Optional.empty()
-                : Optional.of(
-                        ForkJoinPool.commonPool().submit(() -> BottomModel.fit(survey, neighbours, Monitor.NONE)));
-        BoardDisagreement.Allowed alone = BoardDisagreement.in(
+        Supplier<BoardDisagreement.Allowed> byItself = () -> BoardDisagreement.in(
                 peg, BottomModel.fit(survey, monitor), other -> BottomModel.fit(Survey.of(other, water), monitor));
-        FittedBottom itself = alone.bottom();
-        if (together.isEmpty()) {
+        if (neighbours.isEmpty()) {
+            BoardDisagreement.Allowed alone = byItself.get();
+            FittedBottom itself = alone.bottom();
             return found(peg, water, itself, itself.grid(monitor), itself.readings(), alone.disagreement());
         }
+        Parallel.Both<BoardDisagreement.Allowed, FittedBottom> fits =
+                Parallel.both(byItself, () -> BottomModel.fit(survey, neighbours, Monitor.NONE));
+        BoardDisagreement.Allowed alone = fits.first();
+        FittedBottom itself = alone.bottom();
         // Other pegs may be wrong about this one: only its own readings can make a reading suspicious.
         FittedBottom bottom = alone.disagreement().isEmpty()
-                ? together.get().join()
+                ? fits.second()
                 : BottomModel.fit(
                         Survey.of(BoardDisagreement.leftOut(peg, alone.disagreement()), water), neighbours, monitor);
         FittedBottom judge = bottom.lesson().isPresent() ? itself : bottom;

@@ -3,7 +3,6 @@ package pegbed.geometry;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.locationtech.jts.algorithm.Distance;
 import org.locationtech.jts.algorithm.LineIntersector;
@@ -11,6 +10,7 @@ import org.locationtech.jts.algorithm.RobustLineIntersector;
 import org.locationtech.jts.geom.Coordinate;
 import pegbed.model.BankPoint;
 import pegbed.model.Banks;
+import pegbed.model.Decimals;
 import pegbed.model.InputException;
 
 /**
@@ -143,11 +143,8 @@ final class BankChecks {
     static String nearestToSeat(Banks banks) {
         Coordinate seat = new Coordinate(0, 0);
         Stretch stretch = nearest(banks.near(), seat);
-        return String.format(
-                Locale.ROOT,
-                "comes nearest to the seat on its way %s, %.1f m from it",
-                stretch.words(),
-                stretch.distance(seat));
+        return "comes nearest to the seat on its way " + stretch.words() + ", "
+                + Decimals.text(stretch.distance(seat), 1) + " m from it";
     }
 
     /** A point by its number and place. */

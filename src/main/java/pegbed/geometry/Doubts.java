@@ -3,9 +3,9 @@ package pegbed.geometry;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import pegbed.model.Decimals;
 import pegbed.model.InputException;
 import pegbed.model.Peg;
 import pegbed.model.Reading;
@@ -51,18 +51,13 @@ public final class Doubts {
     private static Optional<String> misplaced(Reading reading, PegWater water) {
         double r = reading.place().distanceMetres();
         if (r > water.reachMetres() + REACH_SLACK_METRES) {
-            return Optional.of(String.format(
-                    Locale.ROOT,
-                    " is %.1f m out, beyond the reach of %.1f m; it is kept, and marked.",
-                    r,
-                    water.reachMetres()));
+            return Optional.of(" is " + Decimals.text(r, 1) + " m out, beyond the reach of "
+                    + Decimals.text(water.reachMetres(), 1) + " m; it is kept, and marked.");
         }
         if (water.isLand(reading.place().xMetres(), reading.place().yMetres())) {
-            return Optional.of(String.format(
-                    Locale.ROOT,
-                    " at %.1f m, %.0f° lies on land; it is kept, and marked. Check it, or the bank there.",
-                    r,
-                    reading.place().angleDegrees()));
+            return Optional.of(" at " + Decimals.text(r, 1) + " m, "
+                    + Decimals.text(reading.place().angleDegrees(), 0)
+                    + "° lies on land; it is kept, and marked. Check it, or the bank there.");
         }
         return Optional.empty();
     }
@@ -80,15 +75,9 @@ public final class Doubts {
         for (int i = 0; i < readings.size(); i++) {
             double metres = readings.get(i).place().distanceMetres();
             if (metres > reach + REACH_SLACK_METRES) {
-                throw new InputException(String.format(
-                        Locale.ROOT,
-                        "%s: reading %d is %.1f m out, beyond the pole's %.1f m; give a distance between 0 and %.1f m, or %s.",
-                        table,
-                        i + 1,
-                        metres,
-                        reach,
-                        reach,
-                        remedy));
+                throw new InputException(table + ": reading " + (i + 1) + " is " + Decimals.text(metres, 1)
+                        + " m out, beyond the pole's " + Decimals.text(reach, 1)
+                        + " m; give a distance between 0 and " + Decimals.text(reach, 1) + " m, or " + remedy + ".");
             }
         }
     }
@@ -138,16 +127,11 @@ public final class Doubts {
     private static String sentence(Visit visit, int first, int second) {
         Reading a = visit.readings().get(first);
         Reading b = visit.readings().get(second);
-        return String.format(
-                Locale.ROOT,
-                "Readings %d and %d are at the same place (%.2f m, %.1f°) but say %.2f m and %.2f m;"
-                        + " keep the right one, or say where the other was.",
-                first + 1,
-                second + 1,
-                a.place().distanceMetres(),
-                a.place().angleDegrees(),
-                a.depthMetres(),
-                b.depthMetres());
+        return "Readings " + (first + 1) + " and " + (second + 1) + " are at the same place ("
+                + Decimals.text(a.place().distanceMetres(), 2) + " m, "
+                + Decimals.text(a.place().angleDegrees(), 1) + "°) but say " + Decimals.text(a.depthMetres(), 2)
+                + " m and " + Decimals.text(b.depthMetres(), 2)
+                + " m; keep the right one, or say where the other was.";
     }
 
     /** What a reading is called in sentences: {@code Reading 7}, or {@code Reading 7 of visit 2}. */

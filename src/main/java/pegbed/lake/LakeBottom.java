@@ -2,9 +2,9 @@ package pegbed.lake;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.stream.IntStream;
 import org.locationtech.jts.geom.Geometry;
 import pegbed.model.Monitor;
+import pegbed.model.Parallel;
 import pegbed.surface.prior.Hyperparameters;
 import pegbed.surface.survey.Scale;
 
@@ -104,10 +104,11 @@ public final class LakeBottom {
         double[] x = Arrays.stream(xMetres).map(each -> each - originX).toArray();
         double[] y = Arrays.stream(yMetres).map(each -> each - originY).toArray();
         LakeDepths depths = PartitionOfUnity.depths(field, x, y, monitor);
-        IntStream.range(0, x.length)
-                .parallel()
-                .filter(i -> field.near().toNearest(x[i], y[i]) > borneMetres)
-                .forEach(i -> depths.sdMetres()[i] = Double.POSITIVE_INFINITY);
+        Parallel.each(x.length, i -> {
+            if (field.near().toNearest(x[i], y[i]) > borneMetres) {
+                depths.sdMetres()[i] = Double.POSITIVE_INFINITY;
+            }
+        });
         return depths;
     }
 }

@@ -7,6 +7,7 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Location;
+import pegbed.model.Decimals;
 import pegbed.model.InputException;
 import pegbed.model.Monitor;
 import pegbed.surface.grid.GridFrame;
@@ -50,12 +51,10 @@ public final class LakeGrid {
         // The rows of a long and slanting strip are looked through, which is quick but not free.
         double nodes = Math.max(grid.area.getArea(), grid.box.getArea() / PASSED_OVER) / (stepMetres * stepMetres);
         if (nodes > MOST_NODES) {
-            throw new InputException(String.format(
-                    java.util.Locale.ROOT,
-                    "A grid of %s m has %.0f million nodes here; one of %.1f m or more is small enough.",
-                    stepMetres,
-                    nodes / 1e6,
-                    Math.ceil(10 * stepMetres * Math.sqrt(nodes / MOST_NODES)) / 10));
+            throw new InputException("A grid of " + stepMetres + " m has " + Decimals.text(nodes / 1e6, 0)
+                    + " million nodes here; one of "
+                    + Decimals.text(Math.ceil(10 * stepMetres * Math.sqrt(nodes / MOST_NODES)) / 10, 1)
+                    + " m or more is small enough.");
         }
         return grid;
     }

@@ -7,6 +7,7 @@ import java.util.SplittableRandom;
 import java.util.stream.IntStream;
 import pegbed.geometry.BankCoordinates;
 import pegbed.model.Monitor;
+import pegbed.model.Parallel;
 import pegbed.surface.BottomModel;
 import pegbed.surface.LogPosterior;
 import pegbed.surface.Observations;
@@ -85,9 +86,7 @@ final class LakeLearning {
     private double sum(List<LogPosterior> parts, double[] point, double[] gradient) {
         double[][] gradients = new double[parts.size()][point.length];
         double[] values = new double[parts.size()];
-        IntStream.range(0, values.length)
-                .parallel()
-                .forEach(p -> values[p] = parts.get(p).value(point, gradients[p]));
+        Parallel.each(values.length, p -> values[p] = parts.get(p).value(point, gradients[p]));
         // Each part has the priors in it, which count once.
         double value = Arrays.stream(values).sum() - (values.length - 1) * priors.penalty(point);
         for (int i = 0; i < gradient.length; i++) {

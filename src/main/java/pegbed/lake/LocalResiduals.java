@@ -3,6 +3,7 @@ package pegbed.lake;
 import java.util.Arrays;
 import java.util.stream.IntStream;
 import pegbed.model.Monitor;
+import pegbed.model.Parallel;
 import pegbed.surface.InputNoise;
 
 /**
@@ -70,7 +71,7 @@ final class LocalResiduals {
     }
 
     private void at(int[] which, Monitor monitor) {
-        IntStream.range(0, which.length).parallel().forEach(w -> {
+        Parallel.each(which.length, w -> {
             if (w % 64 == 0) {
                 monitor.check();
             }

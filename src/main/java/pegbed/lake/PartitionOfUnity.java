@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
 import pegbed.model.Monitor;
+import pegbed.model.Parallel;
 
 /**
  * Answers places by overlapping square patches, each conditioned on its own soundings. A place lies in four patches,
@@ -79,16 +80,16 @@ final class PartitionOfUnity {
         AtomicInteger done = new AtomicInteger();
         for (int colour = 0; colour < 4; colour++) {
             int wanted = colour;
-            Arrays.stream(middles)
+            long[] keys = Arrays.stream(middles)
                     .filter(key -> Math.floorMod(column(key), 2) + 2 * Math.floorMod(row(key), 2) == wanted)
-                    .parallel()
-                    .forEach(key -> {
-                        monitor.check();
-                        patch(column(key), row(key), sums);
-                        if (done.incrementAndGet() % 64 == 0) {
-                            monitor.progress((double) done.get() / middles.length);
-                        }
-                    });
+                    .toArray();
+            Parallel.each(keys.length, i -> {
+                monitor.check();
+                patch(column(keys[i]), row(keys[i]), sums);
+                if (done.incrementAndGet() % 64 == 0) {
+                    monitor.progress((double) done.get() / middles.length);
+                }
+            });
         }
     }
 

@@ -1,7 +1,5 @@
 package pegbed.notation;
 
-import java.util.Locale;
-
 /** Directions on a clock face: twelve is straight out, an hour is 30° to the right, a minute half a degree. */
 public final class Clock {
     private static final int ROUND_MINUTES = 12 * 60;
@@ -18,6 +16,6 @@ public final class Clock {
     public static String print(double angleDegrees, int stepMinutes) {
         long minutes = Math.floorMod(Math.round(angleDegrees * 2 / stepMinutes) * stepMinutes, (long) ROUND_MINUTES);
         long hour = minutes / 60 == 0 ? 12 : minutes / 60;
-        return String.format(Locale.ROOT, "%d:%02d", hour, minutes % 60);
+        return hour + (minutes % 60 < 10 ? ":0" : ":") + minutes % 60;
     }
 }

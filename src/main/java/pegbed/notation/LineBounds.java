@@ -1,7 +1,7 @@
 package pegbed.notation;
 
-import java.util.Locale;
 import pegbed.geometry.Doubts;
+import pegbed.model.Decimals;
 import pegbed.model.Hazard;
 import pegbed.model.Peg;
 
@@ -28,14 +28,9 @@ public final class LineBounds {
             if (metres > reach + Doubts.REACH_SLACK_METRES) {
                 throw NotationException.saying(
                         typed,
-                        String.format(
-                                Locale.ROOT,
-                                "%s is %.1f m out, beyond the pole's %.1f m; type a distance between 0 and %.1f m, or give"
-                                        + " the peg a longer pole first.",
-                                quoted,
-                                metres,
-                                reach,
-                                reach));
+                        quoted + " is " + Decimals.text(metres, 1) + " m out, beyond the pole's "
+                                + Decimals.text(reach, 1) + " m; type a distance between 0 and "
+                                + Decimals.text(reach, 1) + " m, or give the peg a longer pole first.");
             }
         } else if (line instanceof Line.EdgeLine edge) {
             if (edge.point().place().distanceMetres() < NEAREST_EDGE_METRES) {
@@ -56,12 +51,9 @@ public final class LineBounds {
                 && hazard.radiusMetres() > WIDEST_SNAG_METRES) {
             throw NotationException.saying(
                     typed,
-                    String.format(
-                            Locale.ROOT,
-                            "%s is a snag %.0f m wide; type a radius of %.0f m at most, such as snag 9 20R 0.5.",
-                            NotationException.quoted(typed.strip()),
-                            2 * hazard.radiusMetres(),
-                            WIDEST_SNAG_METRES));
+                    NotationException.quoted(typed.strip()) + " is a snag "
+                            + Decimals.text(2 * hazard.radiusMetres(), 0) + " m wide; type a radius of "
+                            + Decimals.text(WIDEST_SNAG_METRES, 0) + " m at most, such as snag 9 20R 0.5.");
         }
     }
 }

@@ -35,7 +35,7 @@ public final class Notation {
     /** Feet and inches, as a second depth: a note may begin with another number. */
     private static final Pattern FEET_BEHIND = Pattern.compile(" +\\d{1,2} *(?:'|ft) *\\d{1,2}\"?" + Text.END);
 
-    private static final Pattern LINE_BREAK = Pattern.compile("\\R");
+    private static final Pattern LINE_BREAK = Pattern.compile(Text.LINE_BREAK);
 
     private final Units units;
     private final Pole pole;

@@ -2,6 +2,7 @@ package pegbed.notation;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import pegbed.model.Decimals;
 
 /** Numbers as people write them, read and written. */
 public final class Numbers {
@@ -43,7 +44,7 @@ public final class Numbers {
      * @param maxDecimals digits behind the point to which it is rounded, from minDecimals on
      */
     public static String print(double value, int minDecimals, int maxDecimals) {
-        BigDecimal rounded = BigDecimal.valueOf(value).setScale(maxDecimals, RoundingMode.HALF_UP);
+        BigDecimal rounded = Decimals.rounded(value, maxDecimals);
         while (rounded.scale() > minDecimals
                 && rounded.setScale(rounded.scale() - 1, RoundingMode.DOWN).compareTo(rounded) == 0) {
             rounded = rounded.setScale(rounded.scale() - 1, RoundingMode.DOWN);

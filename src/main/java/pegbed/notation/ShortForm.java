@@ -1,6 +1,7 @@
 package pegbed.notation;
 
-import java.util.StringJoiner;
+import java.util.ArrayList;
+import java.util.List;
 import pegbed.model.Bottom;
 import pegbed.model.Pole;
 import pegbed.model.Reading;
@@ -64,17 +65,19 @@ public record ShortForm(Units units, Pole pole, char decimalSign) {
      * of a typed depth moves up to its number, and line breaks in the note become blanks.
      */
     public String printReading(Reading reading) {
-        StringJoiner line = new StringJoiner(" ");
+        List<String> line = new ArrayList<>();
         line.add(
                 either(reading.typed().distance(), printDistance(reading.place().distanceMetres())));
         line.add(either(
                 reading.typed().direction(), printDirection(reading.place().angleDegrees())));
-        line.add(either(reading.typed().depth().replaceAll("\\h+(?=\\p{L})", ""), printDepth(reading.depthMetres())));
-        String note = reading.note().replaceAll("\\R", " ").strip();
+        line.add(either(
+                reading.typed().depth().replaceAll(Text.BLANKS + "(?=\\p{L})", ""), printDepth(reading.depthMetres())));
+        String note = reading.note().replaceAll(Text.LINE_BREAK, " ").strip();
         if (reading.bottom() != Bottom.UNKNOWN || !note.isEmpty()) {
             line.add(reading.bottom().word());
         }
-        return line.add(note).toString().strip();
+        line.add(note);
+        return String.join(" ", line).strip();
     }
 
     private static String either(String typed, String printed) {

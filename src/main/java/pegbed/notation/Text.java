@@ -15,6 +15,12 @@ final class Text {
     /** Ends every pattern of a whole piece: what follows is a separator or the end. */
     static final String END = "(?=[ ;]|,(?:[ ;]|$)|$)";
 
+    /** A line break of any kind, as in java.util.regex's linebreak matcher, which not every platform knows. */
+    static final String LINE_BREAK = "(?:\\r\\n|[\\n\\u000B\\f\\r\\u0085\\u2028\\u2029])";
+
+    /** Blanks within a line, of any width. */
+    static final String BLANKS = "[ \\t\\u00A0\\u1680\\u180E\\u2000-\\u200A\\u202F\\u205F\\u3000]+";
+
     private final String raw;
     private final String plain;
     private int at;

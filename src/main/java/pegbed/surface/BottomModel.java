@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
 import pegbed.model.Monitor;
+import pegbed.model.Parallel;
 import pegbed.surface.gaussian.Bfgs;
 import pegbed.surface.prior.Hyperparameters;
 import pegbed.surface.prior.Priors;
@@ -59,20 +60,18 @@ public final class BottomModel {
         Scale scale = scale(survey);
         List<Structure> structures = survey.water().isEmpty() ? List.of(Structure.BASIN) : BANKED;
         AtomicInteger done = new AtomicInteger();
-        List<StructureFit> fits = structures.parallelStream()
-                .map(structure -> {
-                    StructurePrior prior = new StructurePrior(structure, survey.coordinates(), scale);
-                    Priors priors = prior.priors();
-                    if (structure == Structure.TUB) {
-                        NeighbourProfile.Said said = NeighbourProfile.of(survey, neighbours, prior, monitor);
-                        prior = prior.with(said.shared());
-                        priors = said.priors();
-                    }
-                    StructureFit fit = fit(survey, prior, priors, monitor);
-                    monitor.progress((double) done.incrementAndGet() / (structures.size() + 1));
-                    return fit;
-                })
-                .toList();
+        List<StructureFit> fits = Parallel.map(structures, structure -> {
+            StructurePrior prior = new StructurePrior(structure, survey.coordinates(), scale);
+            Priors priors = prior.priors();
+            if (structure == Structure.TUB) {
+                NeighbourProfile.Said said = NeighbourProfile.of(survey, neighbours, prior, monitor);
+                prior = prior.with(said.shared());
+                priors = said.priors();
+            }
+            StructureFit fit = fit(survey, prior, priors, monitor);
+            monitor.progress((double) done.incrementAndGet() / (structures.size() + 1));
+            return fit;
+        });
         boolean learned = fits.get(0).observations().real >= LEARNS_FROM;
         return new FittedBottom(survey, neighbours, fits, Stacking.weights(fits), learned, List.of());
     }

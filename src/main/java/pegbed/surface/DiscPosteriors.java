@@ -2,7 +2,6 @@ package pegbed.surface;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.concurrent.atomic.AtomicReferenceArray;
 import java.util.function.IntFunction;
 import pegbed.surface.posterior.Disc;
 
@@ -20,7 +19,8 @@ final class DiscPosteriors {
     private final double[] slopeY;
     private final double[] sdUpper;
     private final IntFunction<Disc> work;
-    private final AtomicReferenceArray<Disc> known;
+    /** Threads may work one out twice, which gives the same; a record is seen whole or not at all (JLS 17.5). */
+    private final Disc[] known;
 
     /**
      * The discs of a grid.
@@ -33,7 +33,7 @@ final class DiscPosteriors {
     private DiscPosteriors(GridNodes nodes, double[] mean, double[] variance, IntFunction<Disc> work) {
         this.nodes = nodes;
         this.work = work;
-        known = new AtomicReferenceArray<>(nodes.frame.size());
+        known = new Disc[nodes.frame.size()];
         depth = nodes.unknown();
         slopeX = nodes.unknown();
         slopeY = nodes.unknown();
@@ -103,10 +103,10 @@ final class DiscPosteriors {
         if (!nodes.water[node]) {
             return NONE;
         }
-        Disc disc = known.get(node);
+        Disc disc = known[node];
         if (disc == null) {
             disc = work.apply(node);
-            known.set(node, disc);
+            known[node] = disc;
         }
         return disc;
     }

@@ -1,8 +1,8 @@
 package pegbed.surface;
 
 import java.util.concurrent.atomic.AtomicInteger;
-import java.util.stream.IntStream;
 import pegbed.model.Monitor;
+import pegbed.model.Parallel;
 import pegbed.surface.gaussian.GaussianProcess;
 import pegbed.surface.prior.BankDistances;
 import pegbed.surface.prior.BottomCovariance;
@@ -49,7 +49,7 @@ final class GridComputation {
         int blocks = (nodes.count() + BLOCK - 1) / BLOCK;
         int strands = Math.min(blocks, STRANDS);
         AtomicInteger done = new AtomicInteger();
-        IntStream.range(0, strands).parallel().forEach(strand -> {
+        Parallel.each(strands, strand -> {
             // One place in memory for all its blocks, which stays near the processor.
             double[][] rows = new double[n][BLOCK];
             for (int block = strand; block < blocks; block += strands) {

@@ -1,6 +1,6 @@
 package pegbed.wording;
 
-import java.util.Locale;
+import pegbed.model.Decimals;
 import pegbed.model.Units;
 import pegbed.notation.FeetAndInches;
 
@@ -13,7 +13,7 @@ public final class DepthFigures {
         return switch (unit) {
             case FEET -> FeetAndInches.figure(metres);
             case CENTIMETRES -> Long.toString(Math.round(metres * 100));
-            case METRES -> String.format(Locale.ROOT, "%.2f", metres);
+            case METRES -> Decimals.text(metres, 2);
         };
     }
 

@@ -1,7 +1,6 @@
 package pegbed.wording;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import pegbed.findings.Area;
 import pegbed.findings.Confidence;
@@ -11,6 +10,7 @@ import pegbed.findings.Findings;
 import pegbed.findings.FlatSpot;
 import pegbed.findings.Spot;
 import pegbed.findings.SteepestSlope;
+import pegbed.model.Decimals;
 import pegbed.model.Peg;
 import pegbed.surface.BottomModel;
 import pegbed.surface.FittedBottom;
@@ -82,14 +82,10 @@ public final class FindingWords {
 
     /** How large the deepest water is, and what one more reading there would settle. */
     public String deepestArea(Deepest deepest) {
-        return String.format(
-                Locale.ROOT,
-                "%.1f m² within %s of it, %s to %s. %s",
-                deepest.area().areaMetres2(),
-                quantities.depth(DeepestSearch.AREA_METRES),
-                quantities.depth(deepest.area().shallowestMetres()),
-                quantities.depth(deepest.area().deepestMetres()),
-                settles(deepest));
+        return Decimals.text(deepest.area().areaMetres2(), 1) + " m² within "
+                + quantities.depth(DeepestSearch.AREA_METRES) + " of it, "
+                + quantities.depth(deepest.area().shallowestMetres()) + " to "
+                + quantities.depth(deepest.area().deepestMetres()) + ". " + settles(deepest);
     }
 
     /** What one more reading at the deepest place, or beside it, would settle, one sentence. */
@@ -144,12 +140,8 @@ public final class FindingWords {
 
     /** Size and depths of a flat area. */
     public String area(Area area) {
-        return String.format(
-                Locale.ROOT,
-                "%.1f m², %s to %s",
-                area.areaMetres2(),
-                quantities.depth(area.shallowestMetres()),
-                quantities.depth(area.deepestMetres()));
+        return Decimals.text(area.areaMetres2(), 1) + " m², " + quantities.depth(area.shallowestMetres()) + " to "
+                + quantities.depth(area.deepestMetres());
     }
 
     /** The steepest place of a zone; empty where it is level. */
@@ -208,6 +200,6 @@ public final class FindingWords {
     }
 
     private static String size(Area area) {
-        return String.format(Locale.ROOT, area.areaMetres2() < 9.5 ? "%.1f m²" : "%.0f m²", area.areaMetres2());
+        return Decimals.text(area.areaMetres2(), area.areaMetres2() < 9.5 ? 1 : 0) + " m²";
     }
 }

@@ -1,12 +1,12 @@
 package pegbed.wording;
 
 import java.util.List;
-import java.util.Locale;
 import pegbed.findings.Zone;
 import pegbed.guidance.CheckAnswer;
 import pegbed.guidance.CheckLine;
 import pegbed.guidance.NextReading;
 import pegbed.guidance.Reason;
+import pegbed.model.Decimals;
 import pegbed.model.Peg;
 
 /** Where to plumb next and what check readings show, in the person's words and units. */
@@ -51,10 +51,8 @@ public final class GuidanceWords {
             return "Nothing has been plumbed yet, and this place tells most about the rest.";
         }
         if (reason instanceof Reason.FillsGap gap) {
-            return String.format(
-                    Locale.ROOT,
-                    "It would fill the map where it is least known: the nearest reading is %.1f m away.",
-                    gap.nearestMetres());
+            return "It would fill the map where it is least known: the nearest reading is "
+                    + Decimals.text(gap.nearestMetres(), 1) + " m away.";
         }
         if (reason instanceof Reason.SurestMap) {
             return "Of all places it would make the map as a whole surest.";
@@ -129,19 +127,13 @@ public final class GuidanceWords {
                 "The check readings do not agree with the map: " + differences(answer.differences())
                         + " Trust it less between the readings, and plumb what you mean to fish.";
             case DISTANCES_WRONG ->
-                String.format(
-                        Locale.ROOT,
-                        "The check readings fit only if distances are told about %.1f m too %s: check which joint is which.",
-                        Math.abs(offset),
-                        offset > 0 ? "long" : "short");
+                "The check readings fit only if distances are told about " + Decimals.text(Math.abs(offset), 1)
+                        + " m too " + (offset > 0 ? "long" : "short") + ": check which joint is which.";
             case LEVEL_WRONG ->
-                String.format(
-                        Locale.ROOT,
-                        "The check readings are about %s %s than the others: the water has %s, or the float has slipped."
-                                + " Plumb a known spot again.",
-                        quantities.depthToHalfInch(Math.abs(offset)),
-                        offset > 0 ? "deeper" : "shallower",
-                        offset > 0 ? "risen" : "fallen");
+                "The check readings are about " + quantities.depthToHalfInch(Math.abs(offset))
+                        + (offset > 0 ? " deeper" : " shallower") + " than the others: the water has "
+                        + (offset > 0 ? "risen" : "fallen")
+                        + ", or the float has slipped. Plumb a known spot again.";
         };
     }
 

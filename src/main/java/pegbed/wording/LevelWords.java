@@ -1,11 +1,11 @@
 package pegbed.wording;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Stream;
 import pegbed.findings.BoardDisagreement;
 import pegbed.findings.Confidence;
 import pegbed.findings.PegMap;
+import pegbed.model.Decimals;
 import pegbed.model.Peg;
 import pegbed.model.Place;
 import pegbed.model.Visit;
@@ -90,7 +90,7 @@ public final class LevelWords {
                 + quantities.depthToHalfInch(place.sdMetres())
                 + (place.deeperMetres() > 0 ? " deeper" : " shallower") + " at "
                 + quantities.placeByClock(place.middle()) + ", over "
-                + String.format(Locale.ROOT, "%.1f m²", place.areaMetres2()) + ".";
+                + Decimals.text(place.areaMetres2(), 1) + " m².";
     }
 
     /** What two visits show, in a heading sentence. */
@@ -143,7 +143,7 @@ public final class LevelWords {
         Place place = new Place(change.xMetres(), change.yMetres());
         String odds = change.probability() > 0.99
                 ? "more than 99 in 100"
-                : String.format(Locale.ROOT, "%.0f in 100", 100 * change.probability());
+                : Decimals.text(100 * change.probability(), 0) + " in 100";
         return "The bottom " + (Confidence.of(change.probability()) == Confidence.SURE ? "has" : "seems to have")
                 + " changed at "
                 + quantities.placeByClock(place) + ": about " + amount(change) + " ± "

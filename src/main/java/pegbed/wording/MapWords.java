@@ -1,9 +1,9 @@
 package pegbed.wording;
 
-import java.util.Locale;
 import java.util.Optional;
 import pegbed.findings.DoubtSummary;
 import pegbed.findings.PegMap;
+import pegbed.model.Decimals;
 import pegbed.model.Peg;
 import pegbed.model.Place;
 import pegbed.surface.FittedBottom;
@@ -47,17 +47,12 @@ public final class MapWords {
     /** How well the bottom is known as a whole, two sentences. */
     public String doubt(DoubtSummary doubt) {
         String yardstick = doubt.order()
-                .map(order -> String.format(
-                        Locale.ROOT,
-                        " By the uncertainty table of IHO S-44 that would meet %s (a yardstick: this is no survey).",
-                        order.title()))
+                .map(order -> " By the uncertainty table of IHO S-44 that would meet " + order.title()
+                        + " (a yardstick: this is no survey).")
                 .orElse(" That is coarser than any order of IHO S-44.");
-        return String.format(
-                Locale.ROOT,
-                "Depth is known to %s (one standard deviation) over half of the water in front; %.0f %% of it is a guess.%s",
-                quantities.depthToHalfInch(doubt.medianSdMetres()),
-                100 * doubt.guessShare(),
-                yardstick);
+        return "Depth is known to " + quantities.depthToHalfInch(doubt.medianSdMetres())
+                + " (one standard deviation) over half of the water in front; "
+                + Decimals.text(100 * doubt.guessShare(), 0) + " % of it is a guess." + yardstick;
     }
 
     /** A reading that the others contradict, with what to do. */

@@ -2,7 +2,6 @@ package pegbed.wording;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
@@ -14,6 +13,7 @@ import pegbed.geometry.PegWater;
 import pegbed.geometry.Shapes;
 import pegbed.guidance.ConfirmingReading;
 import pegbed.model.Bottom;
+import pegbed.model.Decimals;
 import pegbed.model.Hazard;
 import pegbed.model.Place;
 import pegbed.plan.LineCandidate;
@@ -145,14 +145,14 @@ public final class PlanWords {
         parts.add("Depth " + depth(line) + ", " + doubt(line) + "; ground " + slope(line) + ".");
         if (!line.neighbours().isEmpty()) {
             PlannedLine.Neighbour next = line.neighbours().get(0);
-            parts.add(String.format(Locale.ROOT, "The next line, %d, is %.1f m away.", next.number(), next.metres()));
+            parts.add("The next line, " + next.number() + ", is " + Decimals.text(next.metres(), 1) + " m away.");
         }
         line.givenUp().ifPresent(better -> parts.add(givenUp(better)));
         return String.join(" ", parts);
     }
 
     static String area(double metres2) {
-        return String.format(Locale.ROOT, metres2 < 10 ? "%.1f m²" : "%.0f m²", metres2);
+        return Decimals.text(metres2, metres2 < 10 ? 1 : 0) + " m²";
     }
 
     private String origin(PlannedLine line) {

@@ -1,8 +1,8 @@
 package pegbed.wording;
 
-import java.util.Locale;
 import java.util.stream.Collectors;
 import pegbed.findings.DepthProfile;
+import pegbed.model.Decimals;
 import pegbed.model.Peg;
 import pegbed.model.Place;
 
@@ -45,7 +45,7 @@ public final class ProfileWords {
     }
 
     private String end(DepthProfile.Point point) {
-        return quantities.depth(point.depthMetres())
-                + String.format(Locale.ROOT, " at %.1f m", point.place().distanceMetres());
+        return quantities.depth(point.depthMetres()) + " at "
+                + Decimals.text(point.place().distanceMetres(), 1) + " m";
     }
 }

@@ -5,6 +5,7 @@ import java.time.temporal.TemporalAccessor;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
+import pegbed.model.Decimals;
 import pegbed.model.Mark;
 import pegbed.model.Peg;
 import pegbed.model.Place;
@@ -183,7 +184,7 @@ public final class Quantities {
 
     /** A probability in whole hundredths: {@code 64 %}. */
     static String percent(double probability) {
-        return String.format(Locale.ROOT, "%.0f %%", 100 * probability);
+        return Decimals.text(100 * probability, 0) + " %";
     }
 
     /** A number of readings: {@code 1 reading}, {@code 12 readings}. */

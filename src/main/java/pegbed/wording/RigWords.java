@@ -2,8 +2,8 @@ package pegbed.wording;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
+import pegbed.model.Decimals;
 import pegbed.model.Peg;
 import pegbed.model.RigTemplate;
 import pegbed.model.ShotGroup;
@@ -35,7 +35,7 @@ public final class RigWords {
     }
 
     private static String grams(double grams) {
-        return String.format(Locale.ROOT, "%.2f g", grams);
+        return Decimals.text(grams, 2) + " g";
     }
 
     /** Its lines: {@code line 1}, {@code lines 2 and 3}. */

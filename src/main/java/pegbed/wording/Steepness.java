@@ -1,6 +1,6 @@
 package pegbed.wording;
 
-import java.util.Locale;
+import pegbed.model.Decimals;
 
 /** Steepness in words. Slopes are rise over run, 0 or more. */
 public final class Steepness {
@@ -15,7 +15,7 @@ public final class Steepness {
             return "level";
         }
         double n = 1 / slope;
-        return n >= 3 ? String.format(Locale.ROOT, "1 in %.0f", n) : String.format(Locale.ROOT, "1 in %.1f", n);
+        return "1 in " + Decimals.text(n, n >= 3 ? 0 : 1);
     }
 
     /** Degrees from level. */
@@ -29,8 +29,6 @@ public final class Steepness {
             return "no drop to speak of";
         }
         double n = 1 / slope;
-        return n >= 3
-                ? String.format(Locale.ROOT, "drops 1 ft in %.0f ft", n)
-                : String.format(Locale.ROOT, "drops 1 ft in %.1f ft", n);
+        return "drops 1 ft in " + Decimals.text(n, n >= 3 ? 0 : 1) + " ft";
     }
 }

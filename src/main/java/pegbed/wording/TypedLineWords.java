@@ -1,7 +1,8 @@
 package pegbed.wording;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
-import java.util.StringJoiner;
 import pegbed.model.BankPoint;
 import pegbed.model.Bottom;
 import pegbed.model.Peg;
@@ -52,8 +53,9 @@ public final class TypedLineWords {
     }
 
     private String reading(Reading reading) {
-        StringJoiner words = new StringJoiner(", ");
-        words.add(where(reading.place(), reading.typed())).add(depth(reading.depthMetres()));
+        List<String> words = new ArrayList<>();
+        words.add(where(reading.place(), reading.typed()));
+        words.add(depth(reading.depthMetres()));
         if (reading.bottom() != Bottom.UNKNOWN) {
             words.add(reading.bottom().word());
         }
@@ -66,7 +68,7 @@ public final class TypedLineWords {
     }
 
     private String snag(Line.SnagLine snag) {
-        StringJoiner words = new StringJoiner(", ");
+        List<String> words = new ArrayList<>();
         words.add(
                 "snag at " + where(snag.hazard().outline().get(0), snag.hazard().typed()));
         words.add("radius " + Numbers.print(snag.hazard().radiusMetres(), 1, 2) + " m"
@@ -74,8 +76,11 @@ public final class TypedLineWords {
         return withNote(words, snag.hazard().note());
     }
 
-    private static String withNote(StringJoiner words, String note) {
-        return note.isEmpty() ? words.toString() : words.add("note: " + note).toString();
+    private static String withNote(List<String> words, String note) {
+        if (!note.isEmpty()) {
+            words.add("note: " + note);
+        }
+        return String.join(", ", words);
     }
 
     private String where(Place place, Typed typed) {

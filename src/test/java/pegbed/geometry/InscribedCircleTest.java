@@ -38,6 +38,15 @@ class InscribedCircleTest {
         assertEquals(radius, circle.radiusMetres(), 0.001);
     }
 
+    /** Every place on a strip's middle line has the same room; its own middle is chosen. */
+    @Test
+    void ofEqualsTheOneNearestTheCentroidIsTaken() throws ParseException {
+        InscribedCircle circle = InscribedCircle.of(read("POLYGON ((1 2, 6 2, 6 3, 1 3, 1 2))"), 0.05);
+        assertEquals(3.5, circle.xMetres(), 1e-9);
+        assertEquals(2.5, circle.yMetres(), 1e-9);
+        assertEquals(0.5, circle.radiusMetres(), 1e-9);
+    }
+
     /** A strip of 2 m by 0.6 m, the shape of a narrow flat: the radius is half its width. */
     @Test
     void theRadiusIsWithinTheStatedTolerance() throws ParseException {

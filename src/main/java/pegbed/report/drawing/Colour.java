@@ -29,6 +29,10 @@ public record Colour(int red, int green, int blue, double opacity) {
 
     /** As in SVG and CSS, such as {@code #1b3a57}, without the opacity. */
     public String hex() {
-        return String.format(java.util.Locale.ROOT, "#%02x%02x%02x", red, green, blue);
+        return "#" + hex(red) + hex(green) + hex(blue);
+    }
+
+    private static String hex(int part) {
+        return (part < 16 ? "0" : "") + Integer.toHexString(part);
     }
 }

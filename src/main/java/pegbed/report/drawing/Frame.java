@@ -1,6 +1,6 @@
 package pegbed.report.drawing;
 
-/** What the coordinates of an item are. {@link View#toSheet} turns each of them into points on the sheet. */
+/** What the coordinates of an item are. A {@link View} turns each of them into points on the sheet. */
 public sealed interface Frame {
     /** Metres on the water, y straight out: the item grows with the map. */
     Frame WATER = new Water();

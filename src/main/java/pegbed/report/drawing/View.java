@@ -1,7 +1,5 @@
 package pegbed.report.drawing;
 
-import java.awt.geom.AffineTransform;
-
 /**
  * How the water lies on a sheet. A point is the unit in which letters and pens are measured: about a pixel of an
  * ordinary screen, 1/72 inch on paper. A painter multiplies by its own pixels a point.
@@ -39,17 +37,5 @@ public record View(
     /** y on the water of a place on the sheet, metres. */
     public double yMetres(double yPoints) {
         return topMetres - yPoints / pointsPerMetre;
-    }
-
-    /** From a frame's coordinates to points on the sheet, y down. */
-    public AffineTransform toSheet(Frame frame) {
-        if (frame instanceof Frame.Water) {
-            return new AffineTransform(
-                    pointsPerMetre, 0, 0, -pointsPerMetre, -leftMetres * pointsPerMetre, topMetres * pointsPerMetre);
-        }
-        if (frame instanceof Frame.At at) {
-            return AffineTransform.getTranslateInstance(x(at.xMetres()), y(at.yMetres()));
-        }
-        return new AffineTransform();
     }
 }

@@ -3,7 +3,6 @@ package pegbed.report.map;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.CompletableFuture;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.simplify.DouglasPeuckerSimplifier;
@@ -12,6 +11,7 @@ import pegbed.findings.DoubtSummary;
 import pegbed.findings.PegMap;
 import pegbed.geometry.Overlay;
 import pegbed.geometry.Shapes;
+import pegbed.model.Parallel;
 import pegbed.model.Units;
 import pegbed.notation.FeetAndInches;
 import pegbed.surface.BottomGrid;
@@ -140,17 +140,13 @@ record Ground(
             Optional<JoinedUp> joinedUp) {
         // At the edge, whose depth is taken and not read, a joined-up line would run to and fro over the bank's.
         Geometry drawn = joinedUp.isPresent() ? known.buffer(-JOINED_UP_METRES) : known;
-        CompletableFuture<List<Contour>> contours = CompletableFuture.supplyAsync(() -> contours(depth, levels, drawn));
-        List<Geometry> bands = new ArrayList<>();
-        bands.add(known);
-        for (DepthArea area : Contours.polygons(depth, levels.toArray(), known)) {
-            bands.add(simple(polygonal(area.area())));
-        }
+        Parallel.Both<List<Geometry>, List<Contour>> shapes =
+                Parallel.both(() -> bands(depth, levels, known), () -> contours(depth, levels, drawn));
         return new Ground(
                 known,
                 levels,
-                List.copyOf(bands),
-                contours.join(),
+                shapes.first(),
+                shapes.second(),
                 guesses.get(0),
                 guesses.get(1),
                 guesses.get(2),
@@ -163,6 +159,15 @@ record Ground(
     private static Geometry within(Geometry area, Geometry wider) {
         return Lines.of(
                 Overlay.difference(area.getBoundary(), wider.getBoundary().buffer(SHARED_EDGE_METRES, 2)));
+    }
+
+    private static List<Geometry> bands(Field depth, ContourLevels levels, Geometry known) {
+        List<Geometry> bands = new ArrayList<>();
+        bands.add(known);
+        for (DepthArea area : Contours.polygons(depth, levels.toArray(), known)) {
+            bands.add(simple(polygonal(area.area())));
+        }
+        return List.copyOf(bands);
     }
 
     private static List<Contour> contours(Field depth, ContourLevels levels, Geometry known) {

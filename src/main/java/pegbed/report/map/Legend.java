@@ -3,7 +3,6 @@ package pegbed.report.map;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import org.locationtech.jts.geom.Envelope;
@@ -13,6 +12,7 @@ import pegbed.findings.Confidence;
 import pegbed.findings.Findings;
 import pegbed.findings.FlatSpot;
 import pegbed.findings.PegMap;
+import pegbed.model.Decimals;
 import pegbed.model.Hazard;
 import pegbed.model.Units;
 import pegbed.plan.Plan;
@@ -166,7 +166,7 @@ final class Legend {
         to.fill(Role.SCALE_BAR, Layer.FURNITURE, Frame.SHEET, Symbols.box(x, y, middle, y + 4));
         Geometry rim = Symbols.box(x, y, right, y + 4).getExteriorRing();
         to.stroke(Role.SCALE_BAR, Layer.FURNITURE, Frame.SHEET, rim);
-        String words = String.format(Locale.ROOT, metres < 1 ? "%.1f m" : "%.0f m", metres);
+        String words = Decimals.text(metres, metres < 1 ? 1 : 0) + " m";
         text(to, Role.LEGEND_LABEL, right + 6, y + 5.6, Text.Align.START, LETTERS, words);
     }
 

@@ -2,7 +2,6 @@ package pegbed.report.map;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import org.locationtech.jts.geom.Coordinate;
@@ -11,6 +10,7 @@ import org.locationtech.jts.geom.prep.PreparedGeometry;
 import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
 import pegbed.findings.PegMap;
 import pegbed.geometry.Overlay;
+import pegbed.model.Decimals;
 import pegbed.model.Place;
 import pegbed.notation.FeetAndInches;
 import pegbed.report.drawing.Frame;
@@ -96,7 +96,7 @@ final class RingPart {
         double metres = map.peg().pole().jointMetres().get(joint);
         return switch (map.peg().units().distance()) {
             case SECTIONS -> "s" + (joint + 1);
-            case METRES -> String.format(Locale.ROOT, "%.1f m", metres).replace(".0 m", " m");
+            case METRES -> (Decimals.text(metres, 1) + " m").replace(".0 m", " m");
             case FEET -> FeetAndInches.wholeFeet(metres);
         };
     }

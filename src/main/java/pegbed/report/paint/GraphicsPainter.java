@@ -70,7 +70,7 @@ public final class GraphicsPainter {
     /** Whether any of a geometry may lie in what is painted; what lies beside it costs as much to paint. */
     private boolean meets(org.locationtech.jts.geom.Geometry geometry, Frame frame, View view, double about) {
         Envelope box = geometry.getEnvelopeInternal();
-        Rectangle2D onSheet = view.toSheet(frame)
+        Rectangle2D onSheet = SheetTransform.of(view, frame)
                 .createTransformedShape(
                         new Rectangle2D.Double(box.getMinX(), box.getMinY(), box.getWidth(), box.getHeight()))
                 .getBounds2D();
@@ -92,7 +92,7 @@ public final class GraphicsPainter {
     }
 
     private Shape shape(org.locationtech.jts.geom.Geometry geometry, Frame frame, View view) {
-        return view.toSheet(frame).createTransformedShape(shapes.toShape(geometry));
+        return SheetTransform.of(view, frame).createTransformedShape(shapes.toShape(geometry));
     }
 
     private void write(Text text, View view) {
@@ -106,7 +106,7 @@ public final class GraphicsPainter {
                     case END -> 1;
                 }
                 * line.advancePoints();
-        AffineTransform at = view.toSheet(text.frame());
+        AffineTransform at = SheetTransform.of(view, text.frame());
         if (text.frame() instanceof Frame.Water) {
             at = AffineTransform.getTranslateInstance(view.x(text.x()), view.y(text.y()));
         } else {

@@ -118,7 +118,7 @@ public final class PdfWriter {
     private void write(Text text) throws IOException {
         Lettering lettering = text.lettering();
         String shown = fonts.shown(text.words(), lettering);
-        AffineTransform at = view.toSheet(text.frame());
+        AffineTransform at = SheetTransform.of(view, text.frame());
         if (text.frame() instanceof Frame.Water) {
             at = AffineTransform.getTranslateInstance(view.x(text.x()), view.y(text.y()));
         } else {
@@ -161,7 +161,7 @@ public final class PdfWriter {
     }
 
     private void path(Geometry shape, Frame frame) throws IOException {
-        AffineTransform at = view.toSheet(frame);
+        AffineTransform at = SheetTransform.of(view, frame);
         at.preConcatenate(new AffineTransform(1, 0, 0, -1, 0, view.heightPoints()));
         path(shapes.toShape(shape).getPathIterator(at));
     }

@@ -5,8 +5,8 @@ import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.util.stream.IntStream;
 import javax.imageio.ImageIO;
+import pegbed.model.Parallel;
 import pegbed.report.drawing.Drawing;
 import pegbed.report.drawing.Theme;
 
@@ -23,7 +23,7 @@ public final class PngWriter {
         int height = (int) Math.round(drawing.view().heightPoints() * pixelsPerPoint);
         BufferedImage image = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
         int strips = Math.min(height, Runtime.getRuntime().availableProcessors());
-        IntStream.range(0, strips).parallel().forEach(strip -> {
+        Parallel.each(strips, strip -> {
             int top = height * strip / strips;
             int bottom = height * (strip + 1) / strips;
             paint(drawing, theme, pixelsPerPoint, image.getSubimage(0, top, width, bottom - top), top);

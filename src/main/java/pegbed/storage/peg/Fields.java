@@ -1,8 +1,7 @@
 package pegbed.storage.peg;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.JsonToken;
-import com.fasterxml.jackson.databind.JsonNode;
+import java.io.IOException;
 import java.time.OffsetDateTime;
 import java.time.format.DateTimeParseException;
 import java.util.LinkedHashMap;
@@ -12,7 +11,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.stream.Stream;
-import java.util.stream.StreamSupport;
 import pegbed.model.Extras;
 import pegbed.model.Place;
 import pegbed.model.Typed;
@@ -242,10 +240,12 @@ public final class Fields {
     List<Place> places(String name) {
         return items(name, "a list of [x, y]")
                 .map(item -> {
-                    if (!item.isArray() || item.size() != 2) {
+                    if (item.items().size() != 2) {
                         throw new IllegalArgumentException(name + " must be a list of [x, y].");
                     }
-                    return new Place(number(name, item.get(0)), number(name, item.get(1)));
+                    return new Place(
+                            number(name, item.items().get(0)),
+                            number(name, item.items().get(1)));
                 })
                 .toList();
     }
@@ -278,26 +278,26 @@ public final class Fields {
         return PegParser.list(value.json(), value.offset(), i -> name + " " + i + " of " + what, damage);
     }
 
-    private Stream<JsonNode> items(String name, String right) {
+    private Stream<ListItem> items(String name, String right) {
         Value value = values.remove(name);
         if (value == null) {
             throw new IllegalArgumentException(name + " is missing.");
         }
         try {
             if (value.kind() == JsonToken.START_ARRAY) {
-                return StreamSupport.stream(Json.MAPPER.readTree(value.json()).spliterator(), false);
+                return ListItem.read(value.json()).stream();
             }
-        } catch (JsonProcessingException e) {
+        } catch (IOException e) {
             throw new IllegalArgumentException(name + " can't be read.", e);
         }
         throw new IllegalArgumentException(name + " must be " + right + ", not " + shortened(value.json()) + ".");
     }
 
-    private static double number(String name, JsonNode item) {
-        double number = item.isNumber() ? item.doubleValue() : Double.NaN;
+    private static double number(String name, ListItem item) {
+        double number = item.number();
         if (!(Math.abs(number) <= NumberText.FARTHEST_METRES)) {
             throw new IllegalArgumentException(
-                    name + " holds " + shortened(item.toString()) + " where a number of metres should stand.");
+                    name + " holds " + shortened(item.json()) + " where a number of metres should stand.");
         }
         return number;
     }

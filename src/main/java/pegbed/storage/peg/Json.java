@@ -2,7 +2,6 @@ package pegbed.storage.peg;
 
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.StreamReadConstraints;
-import com.fasterxml.jackson.databind.json.JsonMapper;
 
 /** How JSON from outside is read: within bounds that no honest peg file meets. */
 final class Json {
@@ -19,9 +18,6 @@ final class Json {
     /** Plain JSON (RFC 8259). */
     static final JsonFactory STRICT =
             JsonFactory.builder().streamReadConstraints(BOUNDS).build();
-
-    /** For the small lists of numbers inside a member. */
-    static final JsonMapper MAPPER = JsonMapper.builder(STRICT).build();
 
     private Json() {}
 }

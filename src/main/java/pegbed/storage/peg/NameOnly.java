@@ -4,8 +4,6 @@ import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonToken;
 import java.io.IOException;
 import java.io.InputStream;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.Optional;
 import pegbed.model.PegName;
 
@@ -14,16 +12,16 @@ public final class NameOnly {
     private NameOnly() {}
 
     /**
-     * The name, once venue, water and number have stood in the file, whatever follows; a missing one is empty.
+     * The name in a file's bytes, once venue, water and number have stood in the file, whatever follows; a missing one
+     * is empty.
      *
      * @return empty for a file that is not a peg file
      * @throws IOException if it can't be read, or is not JSON so far
      */
-    public static Optional<PegName> of(Path file) throws IOException {
+    public static Optional<PegName> of(InputStream in) throws IOException {
         String[] name = {null, null, null};
         boolean peg = false;
-        try (InputStream in = Files.newInputStream(file);
-                JsonParser parser = Json.STRICT.createParser(in)) {
+        try (JsonParser parser = Json.STRICT.createParser(in)) {
             if (parser.nextToken() != JsonToken.START_OBJECT) {
                 return Optional.empty();
             }

@@ -5,6 +5,7 @@ import java.nio.CharBuffer;
 import java.nio.charset.CharsetDecoder;
 import java.nio.charset.CoderResult;
 import java.nio.charset.StandardCharsets;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import pegbed.model.InputException;
 import pegbed.model.Peg;
@@ -36,6 +37,15 @@ public final class PegReader {
      * @throws InputException if this is not a peg file, or one of a later version
      */
     public static Opened read(String name, byte[] bytes) throws InputException {
+        return read(name, bytes, Fingerprint.of(bytes));
+    }
+
+    /**
+     * As {@link #read(String, byte[])}, where what tells that the file has changed is known or does not matter.
+     *
+     * @throws InputException if this is not a peg file, or one of a later version
+     */
+    public static Opened read(String name, byte[] bytes, Fingerprint fingerprint) throws InputException {
         refuseOtherEncodings(name, bytes);
         boolean marked =
                 bytes.length >= 3 && bytes[0] == (byte) 0xEF && bytes[1] == (byte) 0xBB && bytes[2] == (byte) 0xBF;
@@ -50,7 +60,7 @@ public final class PegReader {
             out.put('\uFFFD');
             in.position(in.position() + result.length());
         }
-        return new PegReader(name, out.flip().toString()).read(Fingerprint.of(bytes), badLetter);
+        return new PegReader(name, out.flip().toString()).read(fingerprint, badLetter);
     }
 
     private static void refuseOtherEncodings(String name, byte[] bytes) throws InputException {
@@ -107,7 +117,11 @@ public final class PegReader {
 
     /** How many readings the text begins: they alone have a distance and then a depth. */
     private int begun() {
-        return (int) READING.matcher(text).results().count();
+        int begun = 0;
+        for (Matcher reading = READING.matcher(text); reading.find(); ) {
+            begun++;
+        }
+        return begun;
     }
 
     private InputException notAPeg() {

@@ -154,7 +154,7 @@ public final class PegWriter {
             if (Character.isHighSurrogate(c) && i + 1 < text.length() && Character.isLowSurrogate(text.charAt(i + 1))) {
                 out.append(c).append(text.charAt(++i));
             } else if (Character.isSurrogate(c)) {
-                out.append(String.format(Locale.ROOT, "\\u%04X", (int) c));
+                out.append("\\u" + Integer.toHexString(c).toUpperCase(Locale.ROOT));
             } else {
                 out.append(c);
             }

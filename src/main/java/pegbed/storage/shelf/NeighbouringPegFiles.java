@@ -1,6 +1,7 @@
 package pegbed.storage.shelf;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
@@ -13,6 +14,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import pegbed.model.InputException;
+import pegbed.model.Parallel;
 import pegbed.model.Peg;
 import pegbed.model.PegName;
 import pegbed.model.Reading;
@@ -149,16 +151,17 @@ public record NeighbouringPegFiles(List<Peg> pegs, List<String> passedOver) {
             return List.of();
         }
         files.sort(Comparator.comparing(AtomicFileWriter::name));
-        return files.subList(0, Math.min(files.size(), MOST_FILES)).parallelStream()
-                .filter(Files::isRegularFile)
-                .map(NeighbouringPegFiles::name)
+        return Parallel.map(
+                        files.subList(0, Math.min(files.size(), MOST_FILES)),
+                        entry -> Files.isRegularFile(entry) ? name(entry) : Optional.empty())
+                .stream()
                 .flatMap(Optional::stream)
                 .toList();
     }
 
     private static Optional<Object> name(Path file) {
-        try {
-            return NameOnly.of(file).map(name -> new Found(file, name));
+        try (InputStream in = Files.newInputStream(file)) {
+            return NameOnly.of(in).map(name -> new Found(file, name));
         } catch (IOException | RuntimeException e) {
             return Optional.of(unreadable(file));
         }

@@ -15,6 +15,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import pegbed.model.InputException;
+import pegbed.model.Parallel;
 import pegbed.model.PegName;
 import pegbed.storage.disk.AtomicFileWriter;
 import pegbed.storage.disk.FileOps;
@@ -68,8 +69,7 @@ public final class Shelf {
             throw new InputException("There is no folder " + folder + "; give the folder that your peg files are in.");
         }
         try {
-            List<Kept> kept = found(folder).parallelStream()
-                    .map(found -> read(found, known))
+            List<Kept> kept = Parallel.map(found(folder), found -> read(found, known)).stream()
                     .filter(Objects::nonNull)
                     .sorted(Comparator.comparing(Kept::peg, ORDER))
                     .toList();

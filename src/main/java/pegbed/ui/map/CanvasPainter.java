@@ -26,6 +26,7 @@ import pegbed.report.drawing.Stroke;
 import pegbed.report.drawing.Text;
 import pegbed.report.drawing.Theme;
 import pegbed.report.drawing.View;
+import pegbed.report.paint.SheetTransform;
 
 /** Paints a drawing on a canvas: the few items that must follow at once, over the picture that is painted aside. */
 final class CanvasPainter {
@@ -53,11 +54,11 @@ final class CanvasPainter {
     private void paint(Item item, View view) {
         if (item instanceof Fill fill) {
             canvas.setFill(colour(theme.fill(fill.role(), fill.step(), fill.steps())));
-            trace(fill.shape(), view.toSheet(fill.frame()));
+            trace(fill.shape(), SheetTransform.of(view, fill.frame()));
             canvas.fill();
         } else if (item instanceof Stroke stroke) {
             take(theme.pen(stroke.role()));
-            trace(stroke.lines(), view.toSheet(stroke.frame()));
+            trace(stroke.lines(), SheetTransform.of(view, stroke.frame()));
             canvas.stroke();
         } else if (item instanceof Text text) {
             write(text, view);

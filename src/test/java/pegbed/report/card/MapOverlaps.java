@@ -22,6 +22,7 @@ import pegbed.report.drawing.Stroke;
 import pegbed.report.drawing.Text;
 import pegbed.report.drawing.TextMeasure;
 import pegbed.report.drawing.Themes;
+import pegbed.report.paint.SheetTransform;
 
 /**
  * What covers what on a drawing of a map, from its items and not from what the placer believes: signs on signs, letters
@@ -75,7 +76,7 @@ final class MapOverlaps {
     }
 
     private Geometry onSheet(Geometry shape, Frame frame) {
-        AffineTransform to = drawing.view().toSheet(frame);
+        AffineTransform to = SheetTransform.of(drawing.view(), frame);
         return new AffineTransformation(
                         to.getScaleX(),
                         to.getShearX(),
