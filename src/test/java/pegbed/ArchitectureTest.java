@@ -47,6 +47,8 @@ class ArchitectureTest {
             .definedBy("pegbed.visits..")
             .layer("findings")
             .definedBy("pegbed.findings..")
+            .layer("day")
+            .definedBy("pegbed.day..")
             .layer("lake")
             .definedBy("pegbed.lake..")
             .layer("surface")
@@ -86,6 +88,8 @@ class ArchitectureTest {
             .whereLayer("findings")
             .mayOnlyBeAccessedByLayers(
                     "plan", "guidance", "visits", "wording", "report", "session", "ui", "cli", "bench")
+            .whereLayer("day")
+            .mayOnlyBeAccessedByLayers("wording", "report", "session", "ui", "cli", "bench")
             .whereLayer("lake")
             .mayOnlyBeAccessedByLayers("cli")
             .whereLayer("surface")
