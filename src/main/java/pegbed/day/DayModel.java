@@ -67,7 +67,10 @@ final class DayModel {
 
     private static List<Instant> firsts(LineHistory line) {
         List<Instant> firsts = new ArrayList<>();
-        line.events().stream().map(event -> event.time().toInstant()).findFirst().ifPresent(firsts::add);
+        line.events().stream()
+                .map(event -> event.time().toInstant())
+                .findFirst()
+                .ifPresent(firsts::add);
         line.spells().stream().map(Spell::start).findFirst().ifPresent(firsts::add);
         return firsts;
     }
@@ -86,9 +89,8 @@ final class DayModel {
             int[] fish = new int[minutes];
             int[] feeds = new int[minutes];
             for (DayEvent event : line.events()) {
-                int m = Math.min(
-                        minutes - 1,
-                        (int) Math.floor(Spell.minutesBetween(start, event.time().toInstant())));
+                int m = Math.min(minutes - 1, (int)
+                        Math.floor(Spell.minutesBetween(start, event.time().toInstant())));
                 if (m < 0) {
                     continue;
                 }
@@ -121,7 +123,8 @@ final class DayModel {
                 if (share == 0 && caught == 0) {
                     continue;
                 }
-                double exposure = Math.max(share, 0.5 * Math.min(1, caught)) * HOURS_A_MINUTE * response.factor(conditions[i]);
+                double exposure =
+                        Math.max(share, 0.5 * Math.min(1, caught)) * HOURS_A_MINUTE * response.factor(conditions[i]);
                 GammaDistribution base = base(r, i, 0);
                 logWeights[r] += PoissonGamma.logProbability(base, exposure, caught);
                 fish[r][i] += caught;
@@ -144,8 +147,7 @@ final class DayModel {
         GammaDistribution day = prior.day();
         for (int i = 0; i < lines.size(); i++) {
             if (i != without) {
-                day = day.learning(
-                        fish[response][i], hours[response][i] * factors[i], dayRates[response], shapes[i]);
+                day = day.learning(fish[response][i], hours[response][i] * factors[i], dayRates[response], shapes[i]);
             }
         }
         return day;
@@ -164,7 +166,8 @@ final class DayModel {
     /** How likely each response is. */
     double[] weights() {
         double most = Arrays.stream(logWeights).max().orElseThrow();
-        double[] weights = Arrays.stream(logWeights).map(log -> Math.exp(log - most)).toArray();
+        double[] weights =
+                Arrays.stream(logWeights).map(log -> Math.exp(log - most)).toArray();
         double sum = Arrays.stream(weights).sum();
         return Arrays.stream(weights).map(weight -> weight / sum).toArray();
     }

@@ -9,14 +9,14 @@ import pegbed.model.Place;
 /**
  * What earlier visits to this peg and water let one expect of a day.
  *
- * <p>The day's fish an hour have a gamma distribution: its mean is that of the visits together with {@link
- * RatePrior#VAGUE}, its variance that between visits (moments: Gelman et al. 2013, section 5.1), drawn towards a usual
- * one where there are few. A place's factor has one likewise: half of what lines differ is taken to last from visit to
- * visit, and is learned; the other half is each day's own.
+ * <p>The day's fish an hour have a gamma distribution: its mean is that of the visits together with
+ * {@link RatePrior#VAGUE}, its variance that between visits (moments: Gelman et al. 2013, section 5.1), drawn towards a
+ * usual one where there are few. A place's factor has one likewise: half of what lines differ is taken to last from
+ * visit to visit, and is learned; the other half is each day's own.
  *
- * <p>Visits are weighted by season or by the water's temperature only if {@link #LEAST_FOR_WEIGHTS} or more of them have
- * it and the visits bear it out: if each is foretold better by the others with those weights than without, by {@link
- * #LEAST_GAIN} or more in the sum of the logarithms of its probability. Else all count alike.
+ * <p>Visits are weighted by season or by the water's temperature only if {@link #LEAST_FOR_WEIGHTS} or more of them
+ * have it and the visits bear it out: if each is foretold better by the others with those weights than without, by
+ * {@link #LEAST_GAIN} or more in the sum of the logarithms of its probability. Else all count alike.
  */
 public final class EarlierVisits {
     /** Fewer visits bear no weighting (our choice). */

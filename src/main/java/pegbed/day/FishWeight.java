@@ -5,9 +5,9 @@ import java.util.Optional;
 import pegbed.model.DayEvent;
 
 /**
- * The mean weight of a line's fish, kilograms, as a gamma distribution: that of its weighed fish together with one
- * fish of the day's mean weight, and so many times less varied as there are fish. Fish that were not weighed are taken
- * to be like those that were.
+ * The mean weight of a line's fish, kilograms, as a gamma distribution: that of its weighed fish together with one fish
+ * of the day's mean weight, and so many times less varied as there are fish. Fish that were not weighed are taken to be
+ * like those that were.
  */
 final class FishWeight {
     /** Squared coefficient of variation of a fish's weight before any is weighed, and for how many fish that counts. */

@@ -105,9 +105,8 @@ public record GammaDistribution(double shape, double rate) {
     /** To 4.5e-4 (Abramowitz & Stegun 1964, 26.2.23): where a search begins. */
     private static double normalQuantile(double p) {
         double t = Math.sqrt(-2 * Math.log(Math.min(p, 1 - p)));
-        double z = t
-                - (2.515517 + t * (0.802853 + t * 0.010328))
-                        / (1 + t * (1.432788 + t * (0.189269 + t * 0.001308)));
+        double z =
+                t - (2.515517 + t * (0.802853 + t * 0.010328)) / (1 + t * (1.432788 + t * (0.189269 + t * 0.001308)));
         return p < 0.5 ? -z : z;
     }
 }

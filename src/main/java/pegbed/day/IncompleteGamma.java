@@ -10,9 +10,7 @@ final class IncompleteGamma {
 
     private IncompleteGamma() {}
 
-    /**
-     * ln Γ(x) for x > 0: Stirling's series (DLMF 5.11.1) at 10 or more, reached by Γ(x + 1) = xΓ(x) (DLMF 5.5.1).
-     */
+    /** ln Γ(x) for x > 0: Stirling's series (DLMF 5.11.1) at 10 or more, reached by Γ(x + 1) = xΓ(x) (DLMF 5.5.1). */
     static double logGamma(double x) {
         double shift = 0;
         double z = x;
@@ -34,15 +32,13 @@ final class IncompleteGamma {
                                                                 * (1.0 / 1680
                                                                         - square
                                                                                 * (1.0 / 1188
-                                                                                        - square
-                                                                                                * 691.0
-                                                                                                / 360_360)))));
+                                                                                        - square * 691.0 / 360_360)))));
         return (z - 0.5) * Math.log(z) - z + 0.5 * Math.log(2 * Math.PI) + series - shift;
     }
 
     /**
-     * P(a, x), the regularised lower incomplete gamma function, for a > 0 and x ≥ 0: the series of DLMF 8.11.4 below
-     * x = a + 1, else 1 less the continued fraction of DLMF 8.9.2.
+     * P(a, x), the regularised lower incomplete gamma function, for a > 0 and x ≥ 0: the series of DLMF 8.11.4 below x
+     * = a + 1, else 1 less the continued fraction of DLMF 8.9.2.
      */
     static double lower(double a, double x) {
         if (x <= 0) {

@@ -9,8 +9,8 @@ package pegbed.day;
  * @param hours how long it was fished in them together
  * @param fish how many came in
  * @param fishAnHour fish for each hour fished
- * @param kilogramsAnHour weight for each hour fished, kilograms: fish an hour times the mean weight of those weighed; NaN
- *     if none was
+ * @param kilogramsAnHour weight for each hour fished, kilograms: fish an hour times the mean weight of those weighed;
+ *     NaN if none was
  * @param compared in how many visits something else was fished too, long enough to compare
  * @param best in how many of these it gave most fish an hour, a tie counting for all in it
  */

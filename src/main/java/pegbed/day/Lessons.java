@@ -66,9 +66,7 @@ public final class Lessons {
     }
 
     private static Optional<Integer> band(OptionalDouble metres, double bandMetres) {
-        return metres.isPresent()
-                ? Optional.of((int) Math.round(metres.getAsDouble() / bandMetres))
-                : Optional.empty();
+        return metres.isPresent() ? Optional.of((int) Math.round(metres.getAsDouble() / bandMetres)) : Optional.empty();
     }
 
     private <K extends Comparable<K>> List<Lesson<K>> by(BiFunction<Place, Integer, Optional<K>> kind) {
@@ -123,8 +121,8 @@ public final class Lessons {
     /**
      * The target depth that the visits speak for, among lines no deeper than {@link #SHALLOWER_SHARE} of the deepest;
      * empty unless one band did best in more than half of the {@link #LEAST_VISITS} or more visits in which it was
-     * compared, and chance alone, every depth that was fished on a visit being as likely, would have it do so in at most
-     * {@link #MOST_BY_CHANCE} of cases.
+     * compared, and chance alone, every depth that was fished on a visit being as likely, would have it do so in at
+     * most {@link #MOST_BY_CHANCE} of cases.
      *
      * @param depth of the lines at their visits
      * @param deepestMetres of the peg, metres
@@ -158,8 +156,7 @@ public final class Lessons {
     private double byChance(Lesson<Integer> lesson, DepthAt depth, double bandMetres) {
         double[] probability = {1};
         for (PastVisit visit : visits) {
-            Map<Integer, Sum> caught =
-                    caught(visit, (place, index) -> band(depth.metres(place, index), bandMetres));
+            Map<Integer, Sum> caught = caught(visit, (place, index) -> band(depth.metres(place, index), bandMetres));
             Sum own = caught.get(lesson.kind());
             if (own == null || own.hours < LEAST_HOURS || best(caught).isEmpty()) {
                 continue;

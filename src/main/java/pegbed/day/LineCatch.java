@@ -14,7 +14,6 @@ import pegbed.model.Place;
 public record LineCatch(Place place, double hours, int fish, int weighed, double kilograms) {
     /** What a line gave up to now. */
     public static LineCatch of(LineHistory line) {
-        return new LineCatch(
-                line.place(), line.fishedMinutes() / 60, line.fish(), line.weighed(), line.kilograms());
+        return new LineCatch(line.place(), line.fishedMinutes() / 60, line.fish(), line.weighed(), line.kilograms());
     }
 }

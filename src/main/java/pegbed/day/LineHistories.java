@@ -70,8 +70,7 @@ public record LineHistories(List<LineHistory> lines, Instant now) {
         }
         fishing.breakBefore(now);
         fishing.until(now);
-        return new LineHistories(
-                lines.stream().map(line -> line.history(now)).toList(), now);
+        return new LineHistories(lines.stream().map(line -> line.history(now)).toList(), now);
     }
 
     /** The line being fished; empty in a break. */

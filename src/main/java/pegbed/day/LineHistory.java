@@ -86,7 +86,8 @@ public record LineHistory(Place place, OptionalInt number, List<Spell> spells, L
     public OptionalDouble minutesSinceFished() {
         return spells.isEmpty()
                 ? OptionalDouble.empty()
-                : OptionalDouble.of(Spell.minutesBetween(spells.get(spells.size() - 1).end(), now));
+                : OptionalDouble.of(
+                        Spell.minutesBetween(spells.get(spells.size() - 1).end(), now));
     }
 
     /** Minutes since it was last fed; empty if it never was. */
@@ -101,8 +102,8 @@ public record LineHistory(Place place, OptionalInt number, List<Spell> spells, L
 
     private OptionalDouble minutesSince(DayEvent.Kind kind) {
         Optional<DayEvent> last = of(kind).stream().reduce((first, second) -> second);
-        return last.map(event -> OptionalDouble.of(
-                        Spell.minutesBetween(event.time().toInstant(), now)))
+        return last.map(event ->
+                        OptionalDouble.of(Spell.minutesBetween(event.time().toInstant(), now)))
                 .orElse(OptionalDouble.empty());
     }
 }

@@ -86,8 +86,8 @@ public record LineOdds(
      */
     public static LineOdds of(LineHistories histories, RatePrior prior, int changeMinutes) {
         if (changeMinutes < 0 || changeMinutes > AHEAD_MINUTES) {
-            throw new IllegalArgumentException("A change of lines costs between 0 and " + AHEAD_MINUTES
-                    + " minutes, not " + changeMinutes + ".");
+            throw new IllegalArgumentException(
+                    "A change of lines costs between 0 and " + AHEAD_MINUTES + " minutes, not " + changeMinutes + ".");
         }
         return of(DayModel.of(histories, prior), histories, prior.visits() > 0, changeMinutes);
     }
@@ -103,14 +103,19 @@ public record LineOdds(
         if (here < 0 || lines.size() < 2) {
             Optional<LineHistory> fished = histories.fished();
             return new LineOdds(
-                    Saying.NO_CHOICE, fished, here < 0 ? 0 : model.ahead(here, AHEAD_MINUTES, 0).mean(), List.of(),
-                    Optional.empty(), OptionalDouble.empty());
+                    Saying.NO_CHOICE,
+                    fished,
+                    here < 0 ? 0 : model.ahead(here, AHEAD_MINUTES, 0).mean(),
+                    List.of(),
+                    Optional.empty(),
+                    OptionalDouble.empty());
         }
         List<GammaMixture> ahead = new ArrayList<>();
         for (int i = 0; i < lines.size(); i++) {
             ahead.add(model.ahead(i, AHEAD_MINUTES, i == here ? 0 : lost));
         }
-        List<GammaDistribution> matched = ahead.stream().map(GammaMixture::matched).toList();
+        List<GammaDistribution> matched =
+                ahead.stream().map(GammaMixture::matched).toList();
         List<Other> others = new ArrayList<>();
         for (int i = 0; i < lines.size(); i++) {
             if (i != here) {

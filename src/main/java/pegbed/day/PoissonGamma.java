@@ -47,7 +47,8 @@ final class PoissonGamma {
     static double more(GammaMixture one, GammaMixture other) {
         double probability = 0;
         for (int i = 0; i < one.weights().length; i++) {
-            probability += one.weights()[i] * more(one.parts().get(i), other.parts().get(i));
+            probability +=
+                    one.weights()[i] * more(one.parts().get(i), other.parts().get(i));
         }
         return probability;
     }

@@ -23,8 +23,7 @@ public record RatePrior(GammaDistribution day, List<AtPlace> places, int visits,
      * Without earlier visits: the shape is that of Jeffreys' prior of a Poisson rate (Gelman et al. 2013, section 2.8),
      * and its mean of 10 fish an hour weighs three minutes (our choice, soon outweighed).
      */
-    public static final RatePrior VAGUE =
-            new RatePrior(new GammaDistribution(0.5, 0.05), List.of(), 0, Weighting.NONE);
+    public static final RatePrior VAGUE = new RatePrior(new GammaDistribution(0.5, 0.05), List.of(), 0, Weighting.NONE);
 
     /** By what earlier visits are weighted. */
     public enum Weighting {

@@ -30,7 +30,10 @@ public record Conditions(
     public Conditions {
         if (airCelsius.isPresent()) {
             Check.within(
-                    airCelsius.getAsDouble(), COLDEST_AIR, WARMEST_AIR, "The temperature of the air in degrees Celsius");
+                    airCelsius.getAsDouble(),
+                    COLDEST_AIR,
+                    WARMEST_AIR,
+                    "The temperature of the air in degrees Celsius");
         }
         if (waterCelsius.isPresent()) {
             Check.within(

@@ -9,8 +9,8 @@ import java.util.OptionalDouble;
  *
  * @param time when
  * @param kind what happened
- * @param line the place of the line it belongs to: lines are known by their place, since their numbers change with every
- *     plan; empty for what belongs to none, such as a note or a break
+ * @param line the place of the line it belongs to: lines are known by their place, since their numbers change with
+ *     every plan; empty for what belongs to none, such as a note or a break
  * @param name for a feed what was fed, for a fish its kind: the person's own words, may be empty
  * @param amount for a feed how much: the person's own words such as {@code pot} or {@code pinch}, may be empty
  * @param count for a fish or a lost fish how many; 1 for anything else
@@ -79,8 +79,7 @@ public record DayEvent(
 
     public DayEvent {
         if (kind.onLine() && line.isEmpty()) {
-            throw new IllegalArgumentException(
-                    "A " + kind.word() + " belongs to a line; say which, such as line 2.");
+            throw new IllegalArgumentException("A " + kind.word() + " belongs to a line; say which, such as line 2.");
         }
         Check.within(count, 1, kind.countsFish() ? MOST_FISH : 1, "How many fish");
         if (weightKilograms.isPresent()) {

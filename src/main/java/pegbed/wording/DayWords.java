@@ -105,7 +105,9 @@ public final class DayWords {
     /** After how long the line that is fished may be spent; empty if that is not in sight or too little is known. */
     public Optional<String> leaving(LineOdds odds) {
         boolean told = odds.saying() == LineOdds.Saying.STAY || odds.saying() == LineOdds.Saying.WORTH_TRYING;
-        return told && odds.leaveInMinutes().isPresent() && odds.leaveInMinutes().getAsDouble() >= 1
+        return told
+                        && odds.leaveInMinutes().isPresent()
+                        && odds.leaveInMinutes().getAsDouble() >= 1
                 ? odds.fished()
                         .map(line -> String.format(
                                 Locale.ROOT,

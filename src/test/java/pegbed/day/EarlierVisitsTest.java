@@ -23,9 +23,7 @@ class EarlierVisitsTest {
                 index,
                 LocalDate.parse(date),
                 celsius > 0 ? OptionalDouble.of(celsius) : OptionalDouble.empty(),
-                List.of(
-                        new LineCatch(Logs.FIRST, 2, firstFish, 0, 0),
-                        new LineCatch(Logs.SECOND, 2, secondFish, 0, 0)),
+                List.of(new LineCatch(Logs.FIRST, 2, firstFish, 0, 0), new LineCatch(Logs.SECOND, 2, secondFish, 0, 0)),
                 4,
                 firstFish + secondFish);
     }

@@ -12,9 +12,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 class GammaDistributionTest {
     /**
      * Exact 95 % limits of a Poisson count (Garwood 1936, Biometrika 28:437–442; to four decimals as tabulated by
-     * McMaster University, "Confidence intervals for the mean of a Poisson distribution, exact method"), by the relation
-     * with the chi-squared distribution (Ulm 1990, American Journal of Epidemiology 131:373–375): the lower limit is the
-     * 0.025 quantile of a gamma distribution of shape n, the upper the 0.975 quantile of shape n + 1.
+     * McMaster University, "Confidence intervals for the mean of a Poisson distribution, exact method"), by the
+     * relation with the chi-squared distribution (Ulm 1990, American Journal of Epidemiology 131:373–375): the lower
+     * limit is the 0.025 quantile of a gamma distribution of shape n, the upper the 0.975 quantile of shape n + 1.
      */
     @ParameterizedTest
     @CsvSource({

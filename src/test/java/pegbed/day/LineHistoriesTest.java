@@ -41,7 +41,9 @@ class LineHistoriesTest {
                 .at(60, Kind.START, Logs.FIRST)
                 .at(65, Kind.START, Logs.FIRST)
                 .lines(70);
-        assertEquals(List.of(30.0, 10.0), line(lines, Logs.FIRST).spells().stream().map(Spell::minutes).toList());
+        assertEquals(
+                List.of(30.0, 10.0),
+                line(lines, Logs.FIRST).spells().stream().map(Spell::minutes).toList());
     }
 
     @Test
@@ -100,8 +102,11 @@ class LineHistoriesTest {
                 .at(10, Kind.FISH, Logs.FIRST)
                 .at(200, Kind.FISH, Logs.FIRST)
                 .lines(205);
-        assertEquals(List.of(10.0, 15.0), line(lines, Logs.FIRST).spells().stream().map(Spell::minutes).toList());
-        assertTrue(Logs.morning().at(0, Kind.START, Logs.FIRST).lines(500).fished().isEmpty());
+        assertEquals(
+                List.of(10.0, 15.0),
+                line(lines, Logs.FIRST).spells().stream().map(Spell::minutes).toList());
+        assertTrue(
+                Logs.morning().at(0, Kind.START, Logs.FIRST).lines(500).fished().isEmpty());
     }
 
     @Test

@@ -30,7 +30,10 @@ class LineOddsTest {
 
     @Test
     void inABreakThereIsNoChoice() {
-        Logs log = Logs.morning().at(0, Kind.START, Logs.FIRST).every(4, 1, 40, Logs.FIRST).at(40, Kind.STOP, null);
+        Logs log = Logs.morning()
+                .at(0, Kind.START, Logs.FIRST)
+                .every(4, 1, 40, Logs.FIRST)
+                .at(40, Kind.STOP, null);
         assertEquals(Saying.NO_CHOICE, odds(log, 45).saying());
     }
 
@@ -92,7 +95,9 @@ class LineOddsTest {
     @Test
     void oddsOfTheBestAddUpToLessThanOne() {
         Logs log = Logs.morning().at(0, Kind.START, Logs.FIRST).every(6, 1, 60, Logs.FIRST);
-        double sum = odds(log, 60).others().stream().mapToDouble(LineOdds.Other::best).sum();
+        double sum = odds(log, 60).others().stream()
+                .mapToDouble(LineOdds.Other::best)
+                .sum();
         assertTrue(sum > 0.1 && sum < 1, "the rest is the present line's: " + sum);
     }
 

@@ -32,10 +32,16 @@ class LineRateTest {
 
     @Test
     void olderMinutesFade() {
-        Logs fallen = Logs.morning().at(0, Kind.START, Logs.FIRST).every(3, 1, 60, Logs.FIRST).every(20, 70, 120, Logs.FIRST);
-        Logs risen = Logs.morning().at(0, Kind.START, Logs.FIRST).every(20, 10, 60, Logs.FIRST).every(3, 61, 120, Logs.FIRST);
-        assertTrue(
-                rate(fallen, 120, 0).fishAnHour().high() < rate(risen, 120, 0).fishAnHour().mean());
+        Logs fallen = Logs.morning()
+                .at(0, Kind.START, Logs.FIRST)
+                .every(3, 1, 60, Logs.FIRST)
+                .every(20, 70, 120, Logs.FIRST);
+        Logs risen = Logs.morning()
+                .at(0, Kind.START, Logs.FIRST)
+                .every(20, 10, 60, Logs.FIRST)
+                .every(3, 61, 120, Logs.FIRST);
+        assertTrue(rate(fallen, 120, 0).fishAnHour().high()
+                < rate(risen, 120, 0).fishAnHour().mean());
     }
 
     @Test

@@ -13,8 +13,7 @@ class MarginalValueTest {
      */
     @Test
     void aPatchThatEmpties() {
-        MarginalValue value =
-                MarginalValue.of(t -> 20 * (1 - Math.exp(-0.1 * t)), 10 * (Math.E - 2), 120);
+        MarginalValue value = MarginalValue.of(t -> 20 * (1 - Math.exp(-0.1 * t)), 10 * (Math.E - 2), 120);
         assertEquals(10, value.stayMinutes(), 1e-3);
         assertEquals(20 * 0.1 / Math.E, value.averageAMinute(), 1e-9);
     }

@@ -30,7 +30,9 @@ class DayWordsTest {
 
     private static LineHistories lines(int now, List<DayEvent> events) {
         return LineHistories.of(
-                new Day(Conditions.NONE, events), PLANNED, START.plusMinutes(now).toInstant());
+                new Day(Conditions.NONE, events),
+                PLANNED,
+                START.plusMinutes(now).toInstant());
     }
 
     private static DayEvent event(int minute, Kind kind, int line) {
@@ -56,8 +58,9 @@ class DayWordsTest {
     void aBetterLineIsToldWithItsOddsAndWhy() {
         String sentence = words.odds(odds(goodThenBlank())).orElseThrow();
         assertTrue(
-                sentence.matches("Line 1 is expected to give more in the next 30 minutes, the change counted: about \\d in"
-                        + " 10 that it does \\(fished 25 min ago, fed 27 min ago\\)\\."),
+                sentence.matches(
+                        "Line 1 is expected to give more in the next 30 minutes, the change counted: about \\d in"
+                                + " 10 that it does \\(fished 25 min ago, fed 27 min ago\\)\\."),
                 sentence);
     }
 
@@ -71,8 +74,8 @@ class DayWordsTest {
 
     @Test
     void aRateHasItsInterval() {
-        String rate = words.rate(LineRate.of(goodThenBlank(), RatePrior.VAGUE).get(0))
-                .orElseThrow();
+        String rate =
+                words.rate(LineRate.of(goodThenBlank(), RatePrior.VAGUE).get(0)).orElseThrow();
         assertTrue(rate.matches("\\d+ fish an hour \\([\\d.]+ to \\d+\\)"), rate);
     }
 

@@ -71,7 +71,8 @@ interface Angler {
             int best = Math.max(0, day.line());
             double most = day.rate(best) * minutes;
             for (int i = 0; i < MadeDay.LINES; i++) {
-                double gain = day.rate(i) * (minutes - (day.line() < 0 ? 0 : day.water().changeMinutes()));
+                double gain = day.rate(i)
+                        * (minutes - (day.line() < 0 ? 0 : day.water().changeMinutes()));
                 if (i != day.line() && gain > most) {
                     best = i;
                     most = gain;

@@ -72,8 +72,8 @@ public final class DayBench {
         }
 
         Said with(Said other) {
-            Said sum = new Said(
-                    intervals + other.intervals, held + other.held, odds.clone(), came.clone(), count.clone());
+            Said sum =
+                    new Said(intervals + other.intervals, held + other.held, odds.clone(), came.clone(), count.clone());
             for (int b = 0; b < BINS; b++) {
                 sum.odds[b] += other.odds[b];
                 sum.came[b] += other.came[b];
@@ -97,7 +97,8 @@ public final class DayBench {
         }
     }
 
-    private record Result(MadeWater water, Tally advised, Tally stayed, Tally changed, Tally knowing, Tally sharp, Said said) {
+    private record Result(
+            MadeWater water, Tally advised, Tally stayed, Tally changed, Tally knowing, Tally sharp, Said said) {
         double ratio(Tally other) {
             return advised.mean() / other.mean();
         }
@@ -106,9 +107,10 @@ public final class DayBench {
     private String table() {
         List<Result> results = waters.stream().map(this::result).toList();
         StringBuilder out = new StringBuilder();
-        out.append("| world | advised, fish a day | best of the first hour | every 30 min | knows the rates | the same, best horizon"
-                + " | over the first-hour line | over every 30 min | of knowing | of knowing, best horizon | 90 % intervals"
-                + " hold | worst bin of odds |\n|---|---|---|---|---|---|---|---|---|---|---|---|\n");
+        out.append(
+                "| world | advised, fish a day | best of the first hour | every 30 min | knows the rates | the same, best horizon"
+                        + " | over the first-hour line | over every 30 min | of knowing | of knowing, best horizon | 90 % intervals"
+                        + " hold | worst bin of odds |\n|---|---|---|---|---|---|---|---|---|---|---|---|\n");
         for (Result result : results) {
             out.append(String.format(
                     Locale.ROOT,
@@ -126,7 +128,9 @@ public final class DayBench {
                     result.said.coverage(),
                     result.said.worstBin()));
         }
-        out.append("\n| odds said, ").append(results.get(0).water.name()).append(" world | how often | what came |\n|---|---|---|\n");
+        out.append("\n| odds said, ")
+                .append(results.get(0).water.name())
+                .append(" world | how often | what came |\n|---|---|---|\n");
         Said said = results.get(0).said;
         for (int b = 0; b < BINS; b++) {
             if (said.count[b] > 0) {
@@ -208,7 +212,9 @@ public final class DayBench {
         int here = day.wouldCatch(day.line(), LineOdds.AHEAD_MINUTES, 0);
         for (LineOdds.Other other : odds.others()) {
             int there = day.wouldCatch(
-                    Angler.index(other.line()), LineOdds.AHEAD_MINUTES, day.water().changeMinutes());
+                    Angler.index(other.line()),
+                    LineOdds.AHEAD_MINUTES,
+                    day.water().changeMinutes());
             int bin = Math.min(BINS - 1, (int) (other.odds() * BINS));
             said.odds[bin] += other.odds();
             said.came[bin] += there > here ? 1 : there == here ? 0.5 : 0;

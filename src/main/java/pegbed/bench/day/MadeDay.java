@@ -12,9 +12,9 @@ import pegbed.model.Place;
 
 /**
  * A day in a made world, fished minute by minute. A line's rate is level · fish there · (1 + feed's draw) · stock: the
- * logarithm of the fish there is an Ornstein–Uhlenbeck process, or fish come and go; feed draws nothing for six minutes,
- * rises to its whole over nine more and wanes; every fish caught takes a share of the stock, which recovers. What does
- * not hang on the fishing is drawn before it, so that all habits meet the same day.
+ * logarithm of the fish there is an Ornstein–Uhlenbeck process, or fish come and go; feed draws nothing for six
+ * minutes, rises to its whole over nine more and wanes; every fish caught takes a share of the stock, which recovers.
+ * What does not hang on the fishing is drawn before it, so that all habits meet the same day.
  */
 final class MadeDay {
     static final int LINES = 4;

@@ -33,37 +33,91 @@ record MadeWater(
 
     MadeWater rate(String other, double fish) {
         return new MadeWater(
-                other, fish, daySd, lineSd, wanderSd, wanderMinutes, comeAndGo, attraction, taken, recoveryMinutes,
+                other,
+                fish,
+                daySd,
+                lineSd,
+                wanderSd,
+                wanderMinutes,
+                comeAndGo,
+                attraction,
+                taken,
+                recoveryMinutes,
                 changeMinutes);
     }
 
     MadeWater wander(String other, double sd, double minutes) {
         return new MadeWater(
-                other, fishAnHour, daySd, lineSd, sd, minutes, comeAndGo, attraction, taken, recoveryMinutes,
+                other,
+                fishAnHour,
+                daySd,
+                lineSd,
+                sd,
+                minutes,
+                comeAndGo,
+                attraction,
+                taken,
+                recoveryMinutes,
                 changeMinutes);
     }
 
     MadeWater coming(String other) {
         return new MadeWater(
-                other, fishAnHour, daySd, lineSd, wanderSd, wanderMinutes, true, attraction, taken, recoveryMinutes,
+                other,
+                fishAnHour,
+                daySd,
+                lineSd,
+                wanderSd,
+                wanderMinutes,
+                true,
+                attraction,
+                taken,
+                recoveryMinutes,
                 changeMinutes);
     }
 
     MadeWater feed(String other, double drawn) {
         return new MadeWater(
-                other, fishAnHour, daySd, lineSd, wanderSd, wanderMinutes, comeAndGo, drawn, taken, recoveryMinutes,
+                other,
+                fishAnHour,
+                daySd,
+                lineSd,
+                wanderSd,
+                wanderMinutes,
+                comeAndGo,
+                drawn,
+                taken,
+                recoveryMinutes,
                 changeMinutes);
     }
 
     MadeWater taking(String other, double share) {
         return new MadeWater(
-                other, fishAnHour, daySd, lineSd, wanderSd, wanderMinutes, comeAndGo, attraction, share,
-                recoveryMinutes, changeMinutes);
+                other,
+                fishAnHour,
+                daySd,
+                lineSd,
+                wanderSd,
+                wanderMinutes,
+                comeAndGo,
+                attraction,
+                share,
+                recoveryMinutes,
+                changeMinutes);
     }
 
     MadeWater changing(String other, int minutes) {
         return new MadeWater(
-                other, fishAnHour, daySd, lineSd, wanderSd, wanderMinutes, comeAndGo, attraction, taken,
-                recoveryMinutes, minutes);
+                other,
+                fishAnHour,
+                daySd,
+                lineSd,
+                wanderSd,
+                wanderMinutes,
+                comeAndGo,
+                attraction,
+                taken,
+                recoveryMinutes,
+                minutes);
     }
 }
