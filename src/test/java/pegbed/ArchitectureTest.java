@@ -59,6 +59,8 @@ class ArchitectureTest {
             .definedBy("pegbed.visits..")
             .layer("findings")
             .definedBy("pegbed.findings..")
+            .layer("day")
+            .definedBy("pegbed.day..")
             .layer("lake")
             .definedBy("pegbed.lake..")
             .layer("surface")
@@ -104,6 +106,8 @@ class ArchitectureTest {
             .whereLayer("findings")
             .mayOnlyBeAccessedByLayers(
                     "exchange", "plan", "guidance", "visits", "wording", "report", "session", "phone", "ui", "cli", "bench")
+            .whereLayer("day")
+            .mayOnlyBeAccessedByLayers("wording", "report", "session", "ui", "cli", "bench")
             .whereLayer("lake")
             .mayOnlyBeAccessedByLayers("exchange", "cli")
             .whereLayer("surface")

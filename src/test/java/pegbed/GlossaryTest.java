@@ -18,7 +18,7 @@ import org.junit.jupiter.api.Test;
 class GlossaryTest {
     private static final Path PAGE = Path.of("docs/glossary.md");
     private static final Path SOURCES = Path.of("src/main/java/pegbed");
-    private static final List<String> PACKAGES = List.of("surface", "lake", "findings", "guidance");
+    private static final List<String> PACKAGES = List.of("surface", "lake", "findings", "guidance", "day");
     private static final Pattern PUBLIC_TYPE = Pattern.compile(
             "^public (?:(?:abstract|final|sealed|non-sealed) )*(?:class|record|interface|enum) (\\w+)",
             Pattern.MULTILINE);

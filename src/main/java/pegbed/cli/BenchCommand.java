@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
+import pegbed.bench.day.DayBench;
 import pegbed.bench.quality.BenchReport;
 import pegbed.bench.quality.GrossErrorBench;
 import pegbed.bench.quality.GuidedBench;
@@ -22,9 +23,15 @@ import picocli.CommandLine.Option;
         name = "bench",
         mixinStandardHelpOptions = true,
         description = "Measures the answers against known bottoms.",
-        subcommands = {BenchCommand.Quality.class, BenchCommand.Visits.class, BenchCommand.Waters.class})
+        subcommands = {
+            BenchCommand.Quality.class,
+            BenchCommand.Visits.class,
+            BenchCommand.Waters.class,
+            BenchCommand.OfDay.class
+        })
 final class BenchCommand implements Callable<Integer> {
     private static final int MAX_WATERS = 1000;
+    private static final int MAX_DAYS = 10_000;
 
     @Override
     public Integer call() throws InputException {
@@ -153,6 +160,40 @@ final class BenchCommand implements Callable<Integer> {
                         + ", such as 60; not " + waters + ".");
             }
             output.out().print(WatersBench.table(first, waters, guided));
+            return 0;
+        }
+    }
+
+    /** {@code pegbed bench day}. */
+    @Command(
+            name = "day",
+            mixinStandardHelpOptions = true,
+            description = "Prints what following a day's odds gives, on made days of fishing.")
+    static final class OfDay implements Callable<Integer> {
+        @Option(
+                names = "--first",
+                paramLabel = "NUMBER",
+                defaultValue = "1001",
+                description = "Number of the first day, ${DEFAULT-VALUE} if not given; the same number makes the same.")
+        private long first;
+
+        @Option(
+                names = "--days",
+                paramLabel = "N",
+                defaultValue = "200",
+                description = "How many days of each world, 2 or more, ${DEFAULT-VALUE} if not given.")
+        private int days;
+
+        @Mixin
+        private Output output;
+
+        @Override
+        public Integer call() throws InputException {
+            if (days < 2 || days > MAX_DAYS) {
+                throw new InputException("--days is how many days to make, between 2 and " + MAX_DAYS
+                        + ", such as 200; not " + days + ".");
+            }
+            output.out().print(DayBench.table(first, days));
             return 0;
         }
     }
