@@ -105,7 +105,17 @@ class ArchitectureTest {
             .mayOnlyBeAccessedByLayers("guidance", "wording", "report", "session", "ui", "cli", "bench")
             .whereLayer("findings")
             .mayOnlyBeAccessedByLayers(
-                    "exchange", "plan", "guidance", "visits", "wording", "report", "session", "phone", "ui", "cli", "bench")
+                    "exchange",
+                    "plan",
+                    "guidance",
+                    "visits",
+                    "wording",
+                    "report",
+                    "session",
+                    "phone",
+                    "ui",
+                    "cli",
+                    "bench")
             .whereLayer("day")
             .mayOnlyBeAccessedByLayers("wording", "report", "session", "ui", "cli", "bench")
             .whereLayer("lake")
@@ -144,7 +154,8 @@ class ArchitectureTest {
                     "wording",
                     "report",
                     "session",
-                    "phone", "ui",
+                    "phone",
+                    "ui",
                     "cli")
             .whereLayer("exchange")
             .mayOnlyBeAccessedByLayers("ui", "cli")
