@@ -70,7 +70,8 @@ archive "$out/pegbed"
 rm -rf "$out/runtime"
 
 if command -v dpkg-deb >/dev/null && command -v fakeroot >/dev/null; then
-    "$jdk/bin/jpackage" --type deb --dest "$out" --name pegbed --app-version "$version" --app-image "$out/pegbed" \
+    # It is packed anew below; packing it twice would take long.
+    DPKG_DEB_COMPRESSOR_TYPE=none "$jdk/bin/jpackage" --type deb --dest "$out" --name pegbed --app-version "$version" --app-image "$out/pegbed" \
         --description "Maps the bottom of a fishing peg from plumbed readings" --vendor Pegbed \
         --linux-package-name pegbed --linux-deb-maintainer pegbed@localhost --linux-app-category science \
         --linux-menu-group "Science" --linux-shortcut --file-associations "$out/files/peg.properties" \
