@@ -47,7 +47,7 @@ public final class SystemFileChoice implements FileChoice {
 
     @Override
     public Optional<Path> toExport(String suggested) {
-        FileChooser chooser = chooser("Export the peg", EXPORTS);
+        FileChooser chooser = chooser("Export the peg", EXPORTS, Optional.empty());
         chooser.setInitialFileName(suggested);
         return chosen(chooser.showSaveDialog(owner.get()));
     }
