@@ -79,7 +79,7 @@ public final class EarlierVisits {
         double most = LEAST_GAIN;
         for (RatePrior.Weighting weighting : RatePrior.Weighting.values()) {
             if (weighting == RatePrior.Weighting.NONE
-                    || weighting == RatePrior.Weighting.WATER_TEMPERATURE && !waterKnown) {
+                    || (weighting == RatePrior.Weighting.WATER_TEMPERATURE && !waterKnown)) {
                 continue;
             }
             List<PastVisit> having = visits.stream()

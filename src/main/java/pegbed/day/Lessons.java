@@ -139,7 +139,7 @@ public final class Lessons {
         for (Lesson<Integer> lesson : byDepth(shallower, bandMetres)) {
             if (most == null
                     || lesson.best() > most.best()
-                    || lesson.best() == most.best() && lesson.fishAnHour() > most.fishAnHour()) {
+                    || (lesson.best() == most.best() && lesson.fishAnHour() > most.fishAnHour())) {
                 most = lesson;
             }
         }

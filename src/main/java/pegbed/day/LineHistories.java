@@ -99,7 +99,7 @@ public record LineHistories(List<LineHistory> lines, Instant now) {
         double least = SAME_LINE_METRES;
         for (int i = 0; i < places.size(); i++) {
             double metres = places.get(i).distanceTo(to);
-            if (metres < least || metres == least && nearest == null) {
+            if (metres < least || (metres == least && nearest == null)) {
                 nearest = i;
                 least = metres;
             }
