@@ -8,32 +8,27 @@ final class IncompleteGamma {
     /** Below this the argument is raised by recurrence before Stirling's series. */
     private static final double STIRLING_FROM = 10;
 
+    /** Coefficients of 1/z, 1/z³, … (DLMF 5.11.1 with the Bernoulli numbers of 24.2). */
+    private static final double[] STIRLING = {
+        1.0 / 12, -1.0 / 360, 1.0 / 1260, -1.0 / 1680, 1.0 / 1188, -691.0 / 360_360
+    };
+
     private IncompleteGamma() {}
 
     /** ln Γ(x) for x > 0: Stirling's series (DLMF 5.11.1) at 10 or more, reached by Γ(x + 1) = xΓ(x) (DLMF 5.5.1). */
     static double logGamma(double x) {
-        double shift = 0;
         double z = x;
         double product = 1;
         while (z < STIRLING_FROM) {
             product *= z;
             z++;
         }
-        shift = Math.log(product);
-        double inverse = 1 / z;
-        double square = inverse * inverse;
-        double series = inverse
-                * (1.0 / 12
-                        - square
-                                * (1.0 / 360
-                                        - square
-                                                * (1.0 / 1260
-                                                        - square
-                                                                * (1.0 / 1680
-                                                                        - square
-                                                                                * (1.0 / 1188
-                                                                                        - square * 691.0 / 360_360)))));
-        return (z - 0.5) * Math.log(z) - z + 0.5 * Math.log(2 * Math.PI) + series - shift;
+        double series = 0;
+        for (int k = STIRLING.length - 1; k >= 0; k--) {
+            series = series / (z * z) + STIRLING[k];
+        }
+        series /= z;
+        return (z - 0.5) * Math.log(z) - z + 0.5 * Math.log(2 * Math.PI) + series - Math.log(product);
     }
 
     /**

@@ -1,5 +1,6 @@
 package pegbed.cli;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -67,7 +68,7 @@ class DayCommandTest {
         Ran refused = day("--add", "line 1 start", "--add", "line 9 fish");
         assertEquals(2, refused.status());
         assertTrue(refused.err().contains("There is no line 9"), refused.err());
-        assertEquals(new String(before), Files.readString(file));
+        assertArrayEquals(before, Files.readAllBytes(file));
         assertTrue(day("--delete", "1").err().contains("which has none"));
         assertTrue(day("--visit", "7").err().contains("There is no visit 7"));
         assertTrue(
