@@ -6,7 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import pegbed.geometry.InscribedCircle;
+import org.locationtech.jts.algorithm.construct.MaximumInscribedCircle;
 import pegbed.model.Place;
 import pegbed.surface.BottomGrid;
 import pegbed.surface.grid.GridFrame;
@@ -170,8 +170,11 @@ public final class FlatSearch {
     }
 
     private static FlatSpot.Circle circle(Area area) {
-        InscribedCircle circle = InscribedCircle.of(area.shape(), CIRCLE_METRES);
-        return new FlatSpot.Circle(circle.xMetres(), circle.yMetres(), circle.radiusMetres());
+        MaximumInscribedCircle circle = new MaximumInscribedCircle(area.shape(), CIRCLE_METRES);
+        return new FlatSpot.Circle(
+                circle.getCenter().getX(),
+                circle.getCenter().getY(),
+                circle.getRadiusLine().getLength());
     }
 
     private Place place(int i) {
