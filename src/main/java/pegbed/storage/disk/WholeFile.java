@@ -131,7 +131,7 @@ public final class WholeFile {
         Path at = path.toAbsolutePath();
         for (int links = 0; Files.isSymbolicLink(at); links++) {
             if (links == MOST_LINKS) {
-                throw new FileSystemException(path.toString(), null, "its links lead nowhere");
+                throw new FileSystemException(path.toString(), null, "its links go round in a circle and lead to no file");
             }
             at = at.resolveSibling(Files.readSymbolicLink(at));
         }
