@@ -88,8 +88,47 @@ class RefusedLinesTest {
 
     @Test
     void countsNameTheirOption() throws IOException {
-        assertRefused(List.of("lines", peg, "--track", "99"), "--track takes a number between 0 and 6; not 99.");
-        assertRefused(List.of("lines", peg, "--most-rigs", "0"), "--most-rigs takes a number between 1 and 12; not 0.");
+        assertRefused(List.of("lines", peg, "--track", "99"), "--track takes a whole number between 0 and 6; not 99.");
+        assertRefused(List.of("lines", peg, "--most-rigs", "0"), "--most-rigs takes a whole number between 1 and 12; not 0.");
+    }
+
+    @Test
+    void numbersThatAreNoneTellTheirBounds() throws IOException {
+        for (String typed : List.of("99999999999", "51", "-1", "1.5", "five")) {
+            assertRefused(
+                    List.of("next", peg, "--count", typed),
+                    "--count takes a whole number between 1 and 50; not " + typed + ".");
+        }
+        assertRefused(
+                List.of("next", peg, "--count", ""),
+                "--count takes a whole number between 1 and 50; not an empty word.");
+        assertRefused(
+                List.of("lines", peg, "--most-lines", "99999999999"),
+                "--most-lines takes a whole number between 1 and 12; not 99999999999.");
+        assertRefused(
+                List.of("compare", peg, "--from", "99999999999"),
+                "--from takes a whole number between 1 and 1; not 99999999999.");
+        assertRefused(
+                List.of("bench", "waters", "--waters", "99999999999"),
+                "--waters takes a whole number between 2 and 1000; not 99999999999.");
+    }
+
+    @Test
+    void aBadCellGivesAnExampleInItsColumnsUnit() throws IOException {
+        for (List<String> right : List.of(
+                List.of("m", "1.37"),
+                List.of("cm", "137"),
+                List.of("mm", "1370"),
+                List.of("ft", "4.49"),
+                List.of("in", "53.94"))) {
+            assertRefused(
+                    made("distance_m,angle_deg,depth_" + right.get(0) + "\n5,0,deep\n", BANKS),
+                    "r.csv, line 2, column depth_" + right.get(0) + ": \"deep\" is not a number; right is, for example, "
+                            + right.get(1) + ".");
+        }
+        assertRefused(
+                made("distance_cm,angle_deg,depth_m\n,0,1\n", BANKS),
+                "r.csv, line 2, column distance_cm: a number is missing; right is, for example, 1150.");
     }
 
     @Test
