@@ -43,7 +43,8 @@ final class CompareCommand implements Callable<Integer> {
         int earlier = from.within("--from", 1, most);
         int later = to == null ? most : to.within("--to", 1, most);
         Progress progress = new Progress(output.err());
-        VisitComparison comparison = VisitComparison.of(peg, earlier - 1, later - 1, progress.of("Comparing the visits"));
+        VisitComparison comparison =
+                VisitComparison.of(peg, earlier - 1, later - 1, progress.of("Comparing the visits"));
         progress.end();
         LevelWords words = new LevelWords(peg);
         if (output.json()) {

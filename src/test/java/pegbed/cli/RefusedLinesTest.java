@@ -89,7 +89,8 @@ class RefusedLinesTest {
     @Test
     void countsNameTheirOption() throws IOException {
         assertRefused(List.of("lines", peg, "--track", "99"), "--track takes a whole number between 0 and 6; not 99.");
-        assertRefused(List.of("lines", peg, "--most-rigs", "0"), "--most-rigs takes a whole number between 1 and 12; not 0.");
+        assertRefused(
+                List.of("lines", peg, "--most-rigs", "0"), "--most-rigs takes a whole number between 1 and 12; not 0.");
     }
 
     @Test
@@ -123,8 +124,8 @@ class RefusedLinesTest {
                 List.of("in", "53.94"))) {
             assertRefused(
                     made("distance_m,angle_deg,depth_" + right.get(0) + "\n5,0,deep\n", BANKS),
-                    "r.csv, line 2, column depth_" + right.get(0) + ": \"deep\" is not a number; right is, for example, "
-                            + right.get(1) + ".");
+                    "r.csv, line 2, column depth_" + right.get(0)
+                            + ": \"deep\" is not a number; right is, for example, " + right.get(1) + ".");
         }
         assertRefused(
                 made("distance_cm,angle_deg,depth_m\n,0,1\n", BANKS),
@@ -181,7 +182,8 @@ class RefusedLinesTest {
 
     @Test
     void aNewPegOverItsOwnTables() throws IOException {
-        List<Object> tables = made("distance_m,angle_deg,depth_m\n5,0,1.2\n", BANKS).subList(2, 6);
+        List<Object> tables =
+                made("distance_m,angle_deg,depth_m\n5,0,1.2\n", BANKS).subList(2, 6);
         Path link = Files.createSymbolicLink(folder.resolve("link.csv"), Path.of("r.csv"));
         for (String name : List.of("r.csv", "link.csv", "b.csv")) {
             Path table = folder.resolve(name);
@@ -202,7 +204,8 @@ class RefusedLinesTest {
 
     @Test
     void aNewPegOfANameThatIsNone() throws IOException {
-        List<Object> tables = made("distance_m,angle_deg,depth_m\n5,0,1.2\n", BANKS).subList(2, 6);
+        List<Object> tables =
+                made("distance_m,angle_deg,depth_m\n5,0,1.2\n", BANKS).subList(2, 6);
         Path none = Files.createSymbolicLink(folder.resolve("none.peg.json"), Path.of("gone"));
         Path round = Files.createSymbolicLink(folder.resolve("round.peg.json"), Path.of("back"));
         Files.createSymbolicLink(folder.resolve("back"), Path.of("round.peg.json"));

@@ -11,8 +11,9 @@ final class MissingSigns {
     private MissingSigns() {}
 
     /**
-     * Words with every sign that can't be drawn replaced by its Unicode name, such as {@code [fish]}; of an
-     * ideograph, which has none, the script and the number, such as {@code [CJK U+9C7C]}; signs that only change how others look are left out.
+     * Words with every sign that can't be drawn replaced by its Unicode name, such as {@code [fish]}; of an ideograph,
+     * which has none, the script and the number, such as {@code [CJK U+9C7C]}; signs that only change how others look
+     * are left out.
      *
      * @param known whether the face has a sign, by its code point
      */

@@ -28,7 +28,9 @@ final class DiskFiles implements FileOps {
                 return path.toRealPath();
             } catch (NoSuchFileException e) {
                 throw new FileSystemException(
-                        path.toString(), null, "it is a link to a file that is not there; remove it, or give another name");
+                        path.toString(),
+                        null,
+                        "it is a link to a file that is not there; remove it, or give another name");
             }
         }
         return path.toAbsolutePath().normalize();

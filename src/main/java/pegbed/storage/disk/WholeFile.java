@@ -119,8 +119,8 @@ public final class WholeFile {
     }
 
     /**
-     * Opens what is no regular file. A pipe opens only once somebody reads it, and a thread that waits for that can't be
-     * stopped: it is left behind.
+     * Opens what is no regular file. A pipe opens only once somebody reads it, and a thread that waits for that can't
+     * be stopped: it is left behind.
      *
      * @param patience how long to wait for a reader
      * @throws IOException if it can't be opened, or nobody reads it by then
@@ -166,7 +166,8 @@ public final class WholeFile {
         Path at = path.toAbsolutePath();
         for (int links = 0; Files.isSymbolicLink(at); links++) {
             if (links == MOST_LINKS) {
-                throw new FileSystemException(path.toString(), null, "its links go round in a circle and lead to no file");
+                throw new FileSystemException(
+                        path.toString(), null, "its links go round in a circle and lead to no file");
             }
             at = at.resolveSibling(Files.readSymbolicLink(at));
         }

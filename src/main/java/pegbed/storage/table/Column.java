@@ -80,7 +80,10 @@ record Column(Table table, int index, String title, BigDecimal factor) {
         }
         double value = number.get().multiply(factor).doubleValue();
         if (!(value >= least && value <= most)) {
-            throw bad(row, shortened(words) + " is out of range, " + inUnit(least) + " to " + inUnit(most), exampleInUnit(example));
+            throw bad(
+                    row,
+                    shortened(words) + " is out of range, " + inUnit(least) + " to " + inUnit(most),
+                    exampleInUnit(example));
         }
         return value == 0 ? 0 : value;
     }

@@ -129,7 +129,8 @@ class FileModesTest {
     void aPipeThatNobodyReadsIsRefused() throws Exception {
         assertEquals(0, new ProcessBuilder("mkfifo", file.toString()).start().waitFor());
         FileSystemException refused = assertThrows(
-                FileSystemException.class, () -> WholeFile.opened(file, Duration.ofMillis(50)).close());
+                FileSystemException.class,
+                () -> WholeFile.opened(file, Duration.ofMillis(50)).close());
         assertEquals("nobody reads this pipe; start what reads it first, or give another file", refused.getReason());
         // Lets the thread go that still waits.
         Files.newInputStream(file).close();
