@@ -130,20 +130,22 @@ final class BenchCommand implements Callable<Integer> {
             mixinStandardHelpOptions = true,
             description = "Prints what mapped pegs of the same water teach a new one, on invented waters.")
     static final class Waters implements Callable<Integer> {
+        private static final int MOST_FIRST = 999_999_999;
+
         @Option(
                 names = "--first",
                 paramLabel = "NUMBER",
                 defaultValue = "1001",
                 description =
                         "Number of the first water, ${DEFAULT-VALUE} if not given; the same number makes the same.")
-        private long first;
+        private WholeNumber first;
 
         @Option(
                 names = "--waters",
                 paramLabel = "N",
                 defaultValue = "60",
                 description = "How many waters, 2 or more, ${DEFAULT-VALUE} if not given.")
-        private int waters;
+        private WholeNumber waters;
 
         @Option(
                 names = "--guided",
@@ -155,11 +157,9 @@ final class BenchCommand implements Callable<Integer> {
 
         @Override
         public Integer call() throws InputException {
-            if (waters < 2 || waters > MAX_WATERS) {
-                throw new InputException("--waters is how many waters to invent, between 2 and " + MAX_WATERS
-                        + ", such as 60; not " + waters + ".");
-            }
-            output.out().print(WatersBench.table(first, waters, guided));
+            int from = first.within("--first", 0, MOST_FIRST);
+            int count = waters.within("--waters", 2, MAX_WATERS);
+            output.out().print(WatersBench.table(from, count, guided));
             return 0;
         }
     }

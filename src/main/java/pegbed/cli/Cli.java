@@ -154,6 +154,7 @@ public final class Cli {
         } else {
             COMMANDS.forEach((name, made) -> line.addSubcommand(name, made.get()));
         }
+        line.registerConverter(WholeNumber.class, WholeNumber::new);
         return line;
     }
 }

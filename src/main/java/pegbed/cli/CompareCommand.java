@@ -28,10 +28,10 @@ final class CompareCommand implements Callable<Integer> {
             names = "--from",
             paramLabel = "N",
             description = "The earlier visit, 1 for the first; the first if not given.")
-    private int from = 1;
+    private WholeNumber from = new WholeNumber("1");
 
     @Option(names = "--to", paramLabel = "N", description = "The later visit; the latest if not given.")
-    private int to;
+    private WholeNumber to;
 
     @Mixin
     private Output output;
@@ -39,14 +39,17 @@ final class CompareCommand implements Callable<Integer> {
     @Override
     public Integer call() throws InputException {
         Peg peg = PegArgument.look(path, output.err()).peg();
-        int later = to == 0 ? peg.visits().size() : to;
+        int most = Math.max(1, peg.visits().size());
+        int earlier = from.within("--from", 1, most);
+        int later = to == null ? most : to.within("--to", 1, most);
         Progress progress = new Progress(output.err());
-        VisitComparison comparison = VisitComparison.of(peg, from - 1, later - 1, progress.of("Comparing the visits"));
+        VisitComparison comparison =
+                VisitComparison.of(peg, earlier - 1, later - 1, progress.of("Comparing the visits"));
         progress.end();
         LevelWords words = new LevelWords(peg);
         if (output.json()) {
             ObjectNode root = output.object();
-            root.put("from_visit", from);
+            root.put("from_visit", earlier);
             root.put("to_visit", later);
             ArrayNode places = root.putArray("places");
             for (VisitComparison.ChangedPlace place : comparison.places()) {

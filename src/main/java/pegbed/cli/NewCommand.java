@@ -72,6 +72,9 @@ final class NewCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws InputException {
+        refuseAsName();
+        refuseAsInput("--readings", readings);
+        refuseAsInput("--banks", banks);
         if (!replace && hasContent(path)) {
             throw exists();
         }
@@ -104,6 +107,33 @@ final class NewCommand implements Callable<Integer> {
             output.out().println("Made " + path + " with " + count + (count == 1 ? " reading." : " readings."));
         }
         return 0;
+    }
+
+    /** Refuses what can't be the name of a file. */
+    private void refuseAsName() throws InputException {
+        if (path.toString().isBlank()) {
+            throw new InputException("The name of the peg file is empty; give one, such as peg9.peg.json.");
+        }
+        if (Files.isDirectory(path)) {
+            throw new InputException(AtomicFileWriter.name(path)
+                    + " is a folder; give the name of a file in it, such as peg9.peg.json.");
+        }
+    }
+
+    /** Refuses to write the peg over a table that it is made from, by whatever name or link. */
+    private void refuseAsInput(String option, Path table) throws InputException {
+        try {
+            if (Files.exists(path) && Files.exists(table) && Files.isSameFile(path, table)) {
+                throw new InputException(path + " is the table of " + option
+                        + " itself, which the peg would be written over; give the peg file another name.");
+            }
+        } catch (IOException e) {
+            throw unreadable(path, e);
+        }
+    }
+
+    private static InputException unreadable(Path path, IOException e) {
+        return new InputException(path + " could not be looked at: " + AtomicFileWriter.reason(e) + ".", e);
     }
 
     private InputException exists() {
@@ -142,9 +172,9 @@ final class NewCommand implements Callable<Integer> {
 
     private static boolean hasContent(Path path) throws InputException {
         try {
-            return Files.exists(path) && (Files.isDirectory(path) || Files.size(path) > 0);
+            return Files.exists(path) && Files.size(path) > 0;
         } catch (IOException e) {
-            throw new InputException(path + " could not be looked at: " + e.getMessage() + ".", e);
+            throw unreadable(path, e);
         }
     }
 }

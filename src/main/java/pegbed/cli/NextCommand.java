@@ -44,7 +44,7 @@ final class NextCommand implements Callable<Integer> {
             paramLabel = "N",
             defaultValue = "1",
             description = "How many readings, each as if those before it came out as expected; 1 if not given.")
-    private int count;
+    private WholeNumber count;
 
     @Option(names = "--target", paramLabel = "D", description = "As for pegbed lines.")
     private String target;
@@ -57,17 +57,14 @@ final class NextCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws InputException {
-        if (count < 1 || count > MAX_COUNT) {
-            throw new InputException("--count is how many readings to plan, between 1 and " + MAX_COUNT
-                    + ", such as 5; not " + count + ".");
-        }
+        int readings = count.within("--count", 1, MAX_COUNT);
         Peg peg = PegArgument.look(path, output.err()).peg();
         if (target != null) {
             peg = peg.withWishes(peg.wishes().withTarget(OptionalDouble.of(Target.metres(target))));
         }
         PegMap map = others.map(path, peg, output.err());
         Progress progress = new Progress(output.err());
-        List<NextReading> plan = Guidance.plan(map, count, progress.of("Planning readings"));
+        List<NextReading> plan = Guidance.plan(map, readings, progress.of("Planning readings"));
         progress.end();
         Optional<CheckLine> check = CheckLine.offer(map);
         Optional<CheckAnswer> answer = CheckLine.answer(peg, Monitor.NONE);

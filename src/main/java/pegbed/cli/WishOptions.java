@@ -19,22 +19,22 @@ final class WishOptions {
     private String target;
 
     @Option(names = "--most-lines", paramLabel = "N", description = "Lines wanted at most, 1 to 12.")
-    private Integer maxLines;
+    private WholeNumber maxLines;
 
     @Option(names = "--most-rigs", paramLabel = "N", description = "Rigs wanted at most, 1 to 12.")
-    private Integer maxRigs;
+    private WholeNumber maxRigs;
 
     @Option(names = "--track", paramLabel = "N", description = "Lines wanted down the track, 0 to 6.")
-    private Integer track;
+    private WholeNumber track;
 
     @Option(names = "--across", paramLabel = "N", description = "Lines wanted across, 0 to 6.")
-    private Integer across;
+    private WholeNumber across;
 
     @Option(names = "--margins", paramLabel = "N", description = "Lines wanted in each margin, 0 to 6.")
-    private Integer margins;
+    private WholeNumber margins;
 
     @Option(names = "--short", paramLabel = "N", description = "Lines wanted in front of the seat, 0 to 6.")
-    private Integer shortLines;
+    private WholeNumber shortLines;
 
     @Option(names = "--dead-depth", description = "Plumb to the float's tip, with no line on the bottom.")
     private boolean deadDepth;
@@ -63,18 +63,11 @@ final class WishOptions {
         return own.withLines(lines).withRigs(rigs);
     }
 
-    private static OptionalInt most(String option, Integer value, int most, OptionalInt own) throws InputException {
+    private static OptionalInt most(String option, WholeNumber value, int most, OptionalInt own) throws InputException {
         return value == null ? own : OptionalInt.of(within(option, value, 1, most, 1));
     }
 
-    private static int within(String option, Integer value, int least, int most, int own) throws InputException {
-        if (value == null) {
-            return own;
-        }
-        if (value < least || value > most) {
-            throw new InputException(
-                    option + " takes a number between " + least + " and " + most + "; not " + value + ".");
-        }
-        return value;
+    private static int within(String option, WholeNumber value, int least, int most, int own) throws InputException {
+        return value == null ? own : value.within(option, least, most);
     }
 }

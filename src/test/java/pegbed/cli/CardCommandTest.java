@@ -43,9 +43,9 @@ class CardCommandTest {
 
     @ParameterizedTest
     @CsvSource({
-        "--most-rigs,0,--most-rigs takes a number between 1 and 12; not 0.",
-        "--most-lines,13,--most-lines takes a number between 1 and 12; not 13.",
-        "--margins,9,--margins takes a number between 0 and 6; not 9."
+        "--most-rigs,0,--most-rigs takes a whole number between 1 and 12; not 0.",
+        "--most-lines,13,--most-lines takes a whole number between 1 and 12; not 13.",
+        "--margins,9,--margins takes a whole number between 0 and 6; not 9."
     })
     void refusesWishesThatCannotBe(String option, String value, String said) {
         Ran ran = Ran.pegbed("lines", PEG, option, value);

@@ -8,7 +8,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -86,8 +88,48 @@ class RefusedLinesTest {
 
     @Test
     void countsNameTheirOption() throws IOException {
-        assertRefused(List.of("lines", peg, "--track", "99"), "--track takes a number between 0 and 6; not 99.");
-        assertRefused(List.of("lines", peg, "--most-rigs", "0"), "--most-rigs takes a number between 1 and 12; not 0.");
+        assertRefused(List.of("lines", peg, "--track", "99"), "--track takes a whole number between 0 and 6; not 99.");
+        assertRefused(
+                List.of("lines", peg, "--most-rigs", "0"), "--most-rigs takes a whole number between 1 and 12; not 0.");
+    }
+
+    @Test
+    void numbersThatAreNoneTellTheirBounds() throws IOException {
+        for (String typed : List.of("99999999999", "51", "-1", "1.5", "five")) {
+            assertRefused(
+                    List.of("next", peg, "--count", typed),
+                    "--count takes a whole number between 1 and 50; not " + typed + ".");
+        }
+        assertRefused(
+                List.of("next", peg, "--count", ""),
+                "--count takes a whole number between 1 and 50; not an empty word.");
+        assertRefused(
+                List.of("lines", peg, "--most-lines", "99999999999"),
+                "--most-lines takes a whole number between 1 and 12; not 99999999999.");
+        assertRefused(
+                List.of("compare", peg, "--from", "99999999999"),
+                "--from takes a whole number between 1 and 1; not 99999999999.");
+        assertRefused(
+                List.of("bench", "waters", "--waters", "99999999999"),
+                "--waters takes a whole number between 2 and 1000; not 99999999999.");
+    }
+
+    @Test
+    void aBadCellGivesAnExampleInItsColumnsUnit() throws IOException {
+        for (List<String> right : List.of(
+                List.of("m", "1.37"),
+                List.of("cm", "137"),
+                List.of("mm", "1370"),
+                List.of("ft", "4.49"),
+                List.of("in", "53.94"))) {
+            assertRefused(
+                    made("distance_m,angle_deg,depth_" + right.get(0) + "\n5,0,deep\n", BANKS),
+                    "r.csv, line 2, column depth_" + right.get(0)
+                            + ": \"deep\" is not a number; right is, for example, " + right.get(1) + ".");
+        }
+        assertRefused(
+                made("distance_cm,angle_deg,depth_m\n,0,1\n", BANKS),
+                "r.csv, line 2, column distance_cm: a number is missing; right is, for example, 1150.");
     }
 
     @Test
@@ -136,6 +178,64 @@ class RefusedLinesTest {
         assertRefused(
                 List.of("depths", "--soundings", log, "--grid", "5", "--out", peg),
                 "peg.peg.json is the name of a peg file and is not written over; give another.");
+    }
+
+    @Test
+    void aNewPegOverItsOwnTables() throws IOException {
+        List<Object> tables =
+                made("distance_m,angle_deg,depth_m\n5,0,1.2\n", BANKS).subList(2, 6);
+        Path link = Files.createSymbolicLink(folder.resolve("link.csv"), Path.of("r.csv"));
+        for (String name : List.of("r.csv", "link.csv", "b.csv")) {
+            Path table = folder.resolve(name);
+            byte[] before = Files.readAllBytes(table);
+            for (String last : List.of("--replace", "--usual-rigs")) {
+                List<Object> words = new ArrayList<>(List.of("new", table));
+                words.addAll(tables);
+                words.add(last);
+                assertRefused(
+                        words,
+                        table + " is the table of " + (name.equals("b.csv") ? "--banks" : "--readings")
+                                + " itself, which the peg would be written over; give the peg file another name.");
+                assertArrayEquals(before, Files.readAllBytes(table));
+            }
+        }
+        assertTrue(Files.isSymbolicLink(link));
+    }
+
+    @Test
+    void aNewPegOfANameThatIsNone() throws IOException {
+        List<Object> tables =
+                made("distance_m,angle_deg,depth_m\n5,0,1.2\n", BANKS).subList(2, 6);
+        Path none = Files.createSymbolicLink(folder.resolve("none.peg.json"), Path.of("gone"));
+        Path round = Files.createSymbolicLink(folder.resolve("round.peg.json"), Path.of("back"));
+        Files.createSymbolicLink(folder.resolve("back"), Path.of("round.peg.json"));
+        Path inside = Files.createDirectory(folder.resolve("inside"));
+        Map<Object, String> refused = Map.of(
+                "",
+                "The name of the peg file is empty; give one, such as peg9.peg.json.",
+                "/",
+                "/ is a folder; give the name of a file in it, such as peg9.peg.json.",
+                inside,
+                "inside is a folder; give the name of a file in it, such as peg9.peg.json.",
+                none,
+                "none.peg.json could not be saved: it is a link to a file that is not there; remove it, or give another"
+                        + " name.",
+                round,
+                "round.peg.json could not be saved: its links go round in a circle and lead to no file; remove one of"
+                        + " them, or give another name.");
+        for (Map.Entry<Object, String> each : refused.entrySet()) {
+            for (String last : List.of("--replace", "--usual-rigs")) {
+                List<Object> words = new ArrayList<>(List.of("new", each.getKey()));
+                words.addAll(tables);
+                words.add(last);
+                assertRefused(words, each.getValue());
+            }
+        }
+        assertTrue(Files.isSymbolicLink(none));
+        assertRefused(
+                List.of("check", round),
+                "round.peg.json could not be read: its links go round in a circle and lead to no file; remove one of"
+                        + " them, or give another name.");
     }
 
     @Test

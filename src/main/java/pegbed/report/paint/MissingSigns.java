@@ -6,13 +6,14 @@ import java.util.function.IntPredicate;
 /** Signs that no face at hand has: they are written by name, so that none is lost without a trace. */
 final class MissingSigns {
     /** A longer name is left to the sign's number. */
-    private static final int LONGEST_NAME = 16;
+    private static final int LONGEST_NAME = 32;
 
     private MissingSigns() {}
 
     /**
-     * Words with every sign that can't be drawn replaced by its Unicode name, such as {@code [fish]}, or its number,
-     * such as {@code [U+9C7C]}; signs that only change how others look are left out.
+     * Words with every sign that can't be drawn replaced by its Unicode name, such as {@code [fish]}; of an ideograph,
+     * which has none, the script and the number, such as {@code [CJK U+9C7C]}; signs that only change how others look
+     * are left out.
      *
      * @param known whether the face has a sign, by its code point
      */
@@ -40,7 +41,14 @@ final class MissingSigns {
 
     private static String name(int sign) {
         String name = Character.getName(sign);
-        boolean letters = Character.isIdeographic(sign) || name == null || name.length() > LONGEST_NAME;
-        return letters ? String.format(Locale.ROOT, "U+%04X", sign) : name.toLowerCase(Locale.ROOT);
+        String number = String.format(Locale.ROOT, "U+%04X", sign);
+        if (name == null) {
+            return number;
+        }
+        if (Character.isIdeographic(sign)) {
+            // Its name is that of its block and the number.
+            return name.substring(0, name.indexOf(' ')) + " " + number;
+        }
+        return name.length() > LONGEST_NAME ? number : name.toLowerCase(Locale.ROOT);
     }
 }

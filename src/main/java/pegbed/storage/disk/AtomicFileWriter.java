@@ -303,6 +303,9 @@ public final class AtomicFileWriter {
         if (e instanceof FileAlreadyExistsException) {
             return "somebody else made a file of that name at the same moment; give another name";
         }
+        if (lower.contains("symbolic link")) {
+            return "its links go round in a circle and lead to no file; remove one of them, or give another name";
+        }
         if (e instanceof FileSystemException fault && fault.getReason() != null) {
             return fault.getReason();
         }

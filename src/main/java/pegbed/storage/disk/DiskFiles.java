@@ -7,6 +7,7 @@ import java.nio.channels.FileChannel;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
@@ -22,7 +23,17 @@ final class DiskFiles implements FileOps {
 
     @Override
     public Path real(Path path) throws IOException {
-        return Files.exists(path) ? path.toRealPath() : path.toAbsolutePath().normalize();
+        if (Files.exists(path) || Files.isSymbolicLink(path)) {
+            try {
+                return path.toRealPath();
+            } catch (NoSuchFileException e) {
+                throw new FileSystemException(
+                        path.toString(),
+                        null,
+                        "it is a link to a file that is not there; remove it, or give another name");
+            }
+        }
+        return path.toAbsolutePath().normalize();
     }
 
     @Override

@@ -2,6 +2,7 @@ package pegbed.storage.disk;
 
 import java.io.BufferedWriter;
 import java.io.IOException;
+import java.io.InterruptedIOException;
 import java.io.OutputStream;
 import java.io.OutputStreamWriter;
 import java.io.UncheckedIOException;
@@ -13,9 +14,14 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.time.Duration;
 import java.util.EnumSet;
 import java.util.Set;
 import java.util.UUID;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.FutureTask;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -28,6 +34,9 @@ import pegbed.model.InputException;
  */
 public final class WholeFile {
     private static final int MOST_LINKS = 40;
+
+    /** How long what is to read a pipe may take to start. */
+    private static final Duration PATIENCE = Duration.ofSeconds(5);
 
     /** The name of a file that is being written, with its writer's process. */
     private static final Pattern LEFT = Pattern.compile("\\.pegbed-(\\d{1,18})-[0-9a-f-]{36}\\.tmp");
@@ -74,7 +83,7 @@ public final class WholeFile {
                 throw new InputException(name + " is a folder; give the name of a file.");
             }
             if (Files.exists(path) && !Files.isRegularFile(path)) {
-                try (OutputStream out = Files.newOutputStream(path, StandardOpenOption.WRITE)) {
+                try (OutputStream out = opened(path, PATIENCE)) {
                     filling.fill(out);
                 }
                 return;
@@ -110,6 +119,32 @@ public final class WholeFile {
     }
 
     /**
+     * Opens what is no regular file. A pipe opens only once somebody reads it, and a thread that waits for that can't
+     * be stopped: it is left behind.
+     *
+     * @param patience how long to wait for a reader
+     * @throws IOException if it can't be opened, or nobody reads it by then
+     */
+    static OutputStream opened(Path path, Duration patience) throws IOException {
+        FutureTask<OutputStream> opening =
+                new FutureTask<>(() -> Files.newOutputStream(path, StandardOpenOption.WRITE));
+        Thread thread = new Thread(opening, "opening " + path);
+        thread.setDaemon(true);
+        thread.start();
+        try {
+            return opening.get(patience.toMillis(), TimeUnit.MILLISECONDS);
+        } catch (TimeoutException e) {
+            throw new FileSystemException(
+                    path.toString(), null, "nobody reads this pipe; start what reads it first, or give another file");
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new InterruptedIOException("the command was stopped");
+        } catch (ExecutionException e) {
+            throw e.getCause() instanceof IOException cause ? cause : new IOException(e.getCause());
+        }
+    }
+
+    /**
      * Removes what commands left in a folder that were killed while they wrote: their processes are no longer there.
      */
     private static void sweep(Path folder) {
@@ -131,7 +166,8 @@ public final class WholeFile {
         Path at = path.toAbsolutePath();
         for (int links = 0; Files.isSymbolicLink(at); links++) {
             if (links == MOST_LINKS) {
-                throw new FileSystemException(path.toString(), null, "its links lead nowhere");
+                throw new FileSystemException(
+                        path.toString(), null, "its links go round in a circle and lead to no file");
             }
             at = at.resolveSibling(Files.readSymbolicLink(at));
         }

@@ -1,6 +1,7 @@
 package pegbed.storage.table;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import pegbed.model.InputException;
@@ -56,7 +57,7 @@ record Column(Table table, int index, String title, BigDecimal factor) {
      *
      * @param least smallest right value, SI
      * @param most largest right value, SI
-     * @param example a right cell, for the sentence
+     * @param example a right cell in SI, which the sentence gives in the unit of this column
      */
     double number(Table.Row row, double least, double most, String example) throws InputException {
         String words = words(row);
@@ -75,11 +76,14 @@ record Column(Table table, int index, String title, BigDecimal factor) {
             throw bad(
                     row,
                     words.isBlank() ? "a number is missing" : "\"" + shortened(words) + "\" is not a number",
-                    example);
+                    exampleInUnit(example));
         }
         double value = number.get().multiply(factor).doubleValue();
         if (!(value >= least && value <= most)) {
-            throw bad(row, shortened(words) + " is out of range, " + inUnit(least) + " to " + inUnit(most), example);
+            throw bad(
+                    row,
+                    shortened(words) + " is out of range, " + inUnit(least) + " to " + inUnit(most),
+                    exampleInUnit(example));
         }
         return value == 0 ? 0 : value;
     }
@@ -88,6 +92,13 @@ record Column(Table table, int index, String title, BigDecimal factor) {
     InputException bad(Table.Row row, String what, String example) {
         return new InputException(table.name() + ", line " + row.line() + ", column " + title + ": " + what
                 + "; right is, for example, " + example + ".");
+    }
+
+    private String exampleInUnit(String example) {
+        return new BigDecimal(example)
+                .divide(factor, 2, RoundingMode.HALF_EVEN)
+                .stripTrailingZeros()
+                .toPlainString();
     }
 
     private String inUnit(double si) {

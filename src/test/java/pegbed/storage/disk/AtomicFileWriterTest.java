@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.Closeable;
 import java.io.IOException;
 import java.lang.reflect.InvocationTargetException;
 import java.nio.charset.StandardCharsets;
@@ -250,6 +251,28 @@ class AtomicFileWriterTest {
                 .getMessage();
         assertEquals("tansy-9.peg.json could not be saved: rename refused.", sentence);
         assertArrayEquals(OLD, Files.readAllBytes(file()));
+    }
+
+    @Test
+    void aLockThatCanNotBeReleasedDoesNotUndoTheSave() throws IOException, InputException {
+        Files.write(file(), OLD);
+        List<String> released = new ArrayList<>();
+        FileOps stuck = (FileOps) java.lang.reflect.Proxy.newProxyInstance(
+                FileOps.class.getClassLoader(), new Class<?>[] {FileOps.class}, (proxy, method, arguments) -> {
+                    Object answer = method.invoke(FileOps.DISK, arguments);
+                    if (!method.getName().equals("lock")) {
+                        return answer;
+                    }
+                    return (Closeable) () -> {
+                        ((Closeable) answer).close();
+                        released.add(Files.readString(file()));
+                        throw new IOException("unlock refused");
+                    };
+                });
+        assertEquals(Fingerprint.of(NEW), new AtomicFileWriter(stuck).save(file(), NEW, Optional.empty()));
+        assertEquals(List.of("brand new"), released);
+        assertArrayEquals(NEW, Files.readAllBytes(file()));
+        assertArrayEquals(OLD, Files.readAllBytes(PegFile.earlier(file()).get(0)));
     }
 
     @Test

@@ -2,14 +2,17 @@ package pegbed.storage.disk;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
+import java.time.Duration;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.FutureTask;
@@ -119,5 +122,33 @@ class FileModesTest {
         WholeFile.write(file, NEW);
         assertArrayEquals(NEW, reader.get());
         assertTrue(!Files.isRegularFile(file));
+    }
+
+    @Test
+    @EnabledOnOs(OS.LINUX)
+    void aPipeThatNobodyReadsIsRefused() throws Exception {
+        assertEquals(0, new ProcessBuilder("mkfifo", file.toString()).start().waitFor());
+        FileSystemException refused = assertThrows(
+                FileSystemException.class,
+                () -> WholeFile.opened(file, Duration.ofMillis(50)).close());
+        assertEquals("nobody reads this pipe; start what reads it first, or give another file", refused.getReason());
+        // Lets the thread go that still waits.
+        Files.newInputStream(file).close();
+    }
+
+    @Test
+    void whatKilledCommandsLeftIsSwept() throws Exception {
+        Process ended = new ProcessBuilder("true").start();
+        assertEquals(0, ended.waitFor());
+        String end = "-123e4567-e89b-12d3-a456-426614174000.tmp";
+        Path left = Files.write(folder.resolve(".pegbed-" + ended.pid() + end), OLD);
+        Path running =
+                Files.write(folder.resolve(".pegbed-" + ProcessHandle.current().pid() + end), OLD);
+        Path other = Files.write(folder.resolve("pegbed-" + ended.pid() + end), OLD);
+        WholeFile.write(file, NEW);
+        assertTrue(Files.notExists(left));
+        assertTrue(Files.exists(running), "another command still writes it");
+        assertTrue(Files.exists(other), "no command's file");
+        assertArrayEquals(NEW, Files.readAllBytes(file));
     }
 }
