@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.zip.Deflater;
 import pegbed.model.Monitor;
+import pegbed.model.Parallel;
 
 /**
  * A raster as a Cloud Optimized GeoTIFF: TIFF 6.0 with 32-bit floating point numbers in deflated tiles, the keys of OGC
@@ -112,12 +113,10 @@ final class GeoTiffFile {
     private static List<byte[]> tiles(Raster raster, Monitor monitor) {
         int across = tiles(raster.width());
         int down = tiles(raster.height());
-        List<byte[]> tiles = new ArrayList<>(java.util.stream.IntStream.range(0, across * down)
-                .parallel()
-                .mapToObj(tile -> deflated(raster, tile % across, tile / across))
-                .toList());
+        byte[][] tiles = new byte[across * down][];
+        Parallel.each(tiles.length, tile -> tiles[tile] = deflated(raster, tile % across, tile / across));
         monitor.progress(1);
-        return tiles;
+        return new ArrayList<>(Arrays.asList(tiles));
     }
 
     private static int tiles(int pixels) {

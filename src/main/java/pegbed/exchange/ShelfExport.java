@@ -7,12 +7,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
-import java.util.stream.IntStream;
 import pegbed.findings.Findings;
 import pegbed.findings.PegMap;
 import pegbed.geodesy.UtmZone;
 import pegbed.model.InputException;
 import pegbed.model.Monitor;
+import pegbed.model.Parallel;
 import pegbed.model.Peg;
 import pegbed.model.Position;
 import pegbed.plan.Plan;
@@ -53,10 +53,8 @@ public record ShelfExport(byte[] file, int pegs, int local, List<String> leftOut
             for (int first = 0; first < files.size(); first += TOGETHER) {
                 monitor.check();
                 int from = first;
-                List<Ready> ready = IntStream.range(from, Math.min(files.size(), from + TOGETHER))
-                        .parallel()
-                        .mapToObj(i -> ready(files.get(i)))
-                        .toList();
+                List<Path> together = files.subList(from, Math.min(files.size(), from + TOGETHER));
+                List<Ready> ready = Parallel.map(together, ShelfExport::ready);
                 for (Ready peg : ready) {
                     if (peg.trouble() != null) {
                         leftOut.add(peg.trouble());

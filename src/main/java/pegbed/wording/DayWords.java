@@ -2,7 +2,6 @@ package pegbed.wording;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import pegbed.day.Estimate;
@@ -10,6 +9,7 @@ import pegbed.day.LineHistory;
 import pegbed.day.LineOdds;
 import pegbed.day.LineRate;
 import pegbed.day.TargetLesson;
+import pegbed.model.Decimals;
 import pegbed.model.Peg;
 
 /** A day's fishing in the person's words: what the log shows and what is likely, never what to do. */
@@ -66,7 +66,7 @@ public final class DayWords {
     /** To about two figures; with more than so many digits before the point none after it. */
     private static String number(double value, int wholeDigits) {
         boolean whole = value >= Math.pow(10, Math.max(1, wholeDigits));
-        return String.format(Locale.ROOT, whole ? "%.0f" : "%.1f", value);
+        return Decimals.text(value, whole ? 0 : 1);
     }
 
     /** What can be said of the other lines, one sentence or two; empty while there is too little to say. */
@@ -109,12 +109,9 @@ public final class DayWords {
                         && odds.leaveInMinutes().isPresent()
                         && odds.leaveInMinutes().getAsDouble() >= 1
                 ? odds.fished()
-                        .map(line -> String.format(
-                                Locale.ROOT,
-                                "In about %.0f minutes %s is expected to have fallen to what another line would give,"
-                                        + " the change counted.",
-                                odds.leaveInMinutes().getAsDouble(),
-                                line(line)))
+                        .map(line -> "In about "
+                                + Decimals.text(odds.leaveInMinutes().getAsDouble(), 0) + " minutes " + line(line)
+                                + " is expected to have fallen to what another line would give, the change counted.")
                 : Optional.empty();
     }
 

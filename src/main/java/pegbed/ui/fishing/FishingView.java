@@ -124,11 +124,11 @@ public final class FishingView extends ScrollPane {
     }
 
     private Label outlook() {
-        return Controls.message("fishing-outlook", "said", model.outlookProperty());
+        return Controls.message("fishing-outlook", "quiet", model.outlookProperty());
     }
 
     private Label said() {
-        Label said = Controls.wrapped("said");
+        Label said = Controls.wrapped("quiet");
         said.setId("fishing-said");
         said.textProperty().bind(model.saidProperty());
         return said;

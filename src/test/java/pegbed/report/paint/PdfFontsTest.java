@@ -32,7 +32,7 @@ class PdfFontsTest {
 
     @Test
     void aSignWithoutALetterBecomesABox() {
-        assertEquals("post [U+6C34]", FONTS.shown("post \u6C34", PLAIN));
+        assertEquals("post [CJK U+6C34]", FONTS.shown("post \u6C34", PLAIN));
         assertEquals("a[fish]b", FONTS.shown("a\uD83D\uDC1Fb", PLAIN));
         assertEquals("[U+D83D]", FONTS.shown("\uD83D", PLAIN));
     }
