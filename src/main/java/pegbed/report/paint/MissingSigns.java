@@ -42,7 +42,8 @@ final class MissingSigns {
     private static String name(int sign) {
         String name = Character.getName(sign);
         String number = String.format(Locale.ROOT, "U+%04X", sign);
-        if (name == null) {
+        int type = Character.getType(sign);
+        if (name == null || type == Character.SURROGATE || type == Character.PRIVATE_USE) {
             return number;
         }
         if (Character.isIdeographic(sign)) {
