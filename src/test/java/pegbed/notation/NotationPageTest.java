@@ -46,6 +46,10 @@ class NotationPageTest {
                 assertEquals("10.0 m (s6), " + example.answer + ", 5 ft (1.52 m)", echo("s6 " + example.typed + " 5'"));
             case "Depth" ->
                 assertEquals("10.0 m (s6), 20° left (11:20), " + example.answer, echo("s6 20L " + example.typed));
+            case "An event" -> {
+                DayLine event = DayNotation.of(Pegs.TANSY).parse(example.typed);
+                assertTrue(example.typed.contains(event.kind().word()), event.toString());
+            }
             default -> throw new AssertionError("a table with an unknown header: " + example.header);
         }
     }
