@@ -57,12 +57,12 @@ public final class FishingView extends ScrollPane {
         // The clock outlives the window, and must not keep it.
         WeakReference<FishingViewModel> known = new WeakReference<>(model);
         PeriodicTask clock = new PeriodicTask(
-                TICK_MILLISECONDS, () -> Optional.ofNullable(known.get()).ifPresent(FishingViewModel::refresh));
+                TICK_MILLISECONDS, () -> Optional.ofNullable(known.get()).ifPresent(FishingViewModel::tick));
         sceneProperty().addListener((property, before, now) -> {
             if (now == null) {
                 clock.stop();
             } else {
-                model.refresh();
+                model.tick();
                 clock.start();
             }
         });

@@ -51,7 +51,11 @@ public final class FishingViewModel {
     private final ReadOnlyStringWrapper outlook = new ReadOnlyStringWrapper("");
     private String noted = "";
     private long notedRevision = -1;
+    private Optional<Question> asked = Optional.empty();
     private Optional<DayAnswer> answer = Optional.empty();
+
+    /** What the rates depend on, the clock aside. */
+    private record Question(Day day, List<Place> planned) {}
 
     /**
      * @param plan the planned lines
@@ -158,8 +162,13 @@ public final class FishingViewModel {
         return plan.lines().stream().map(PlanViewModel.LineCard::place).toList();
     }
 
-    /** The clock has gone on, or something has changed. */
-    public void refresh() {
+    /** The clock has gone on. */
+    void tick() {
+        asked = Optional.empty();
+        refresh();
+    }
+
+    private void refresh() {
         if (!noted.isEmpty()) {
             boolean undone = session.revision() != notedRevision;
             boolean kept = session.keptRevision() >= notedRevision;
@@ -169,9 +178,11 @@ public final class FishingViewModel {
         Day day = today();
         answer = answer.filter(known -> known.day().equals(day));
         show(histories());
-        if (!day.events().isEmpty()) {
+        List<Place> planned = planned();
+        Optional<Question> question = Optional.of(new Question(day, planned));
+        if (!day.events().isEmpty() && !asked.equals(question)) {
+            asked = question;
             Peg peg = session.peg();
-            List<Place> planned = planned();
             reckoning.latest(
                     monitor -> DayAnswer.of(peg, peg.visits().size() - 1, planned, List.of(), clock.instant()),
                     new BackgroundTask.Outcome<>(
@@ -179,7 +190,7 @@ public final class FishingViewModel {
                                 answer = Optional.of(reckoned);
                                 show(reckoned.histories());
                             },
-                            session::fail));
+                            this::say));
         }
     }
 
