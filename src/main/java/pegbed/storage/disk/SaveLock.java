@@ -103,7 +103,7 @@ final class SaveLock implements Closeable {
 
     private static void tellTurn(FileChannel file) {
         try {
-            file.write(ByteBuffer.wrap(TURN), 0);
+            file.write(ByteBuffer.wrap(TURN));
         } catch (IOException e) {
             // On a full disk those who wait don't see it; what can't be saved has its own sentence.
         }
