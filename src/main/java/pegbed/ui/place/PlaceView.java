@@ -26,6 +26,9 @@ import pegbed.ui.controls.Keys;
 
 /** The place in forms. */
 public final class PlaceView extends VBox {
+    /** Lower than this, the panel has no room for the position. */
+    private static final double LOW_POINTS = 300;
+
     private final PlaceViewModel model;
     private final TableView<PlaceViewModel.Row> table = new TableView<>();
 
@@ -120,7 +123,11 @@ public final class PlaceView extends VBox {
         HBox.setHgrow(seat, Priority.ALWAYS);
         earth.setAlignment(Pos.CENTER_LEFT);
         earth.getStyleClass().add("row");
-        grid.add(Controls.named("Seat at", seat), 0, 5);
+        Label seatAt = Controls.named("Seat at", seat);
+        // A low window needs its room for the table; the command line takes the position too.
+        Controls.shownWhile(seatAt, heightProperty().greaterThan(LOW_POINTS));
+        Controls.shownWhile(earth, heightProperty().greaterThan(LOW_POINTS));
+        grid.add(seatAt, 0, 5);
         grid.add(earth, 1, 5, 3, 1);
         grid.add(Controls.named("Distances", distance), 0, 4);
         grid.add(distance, 1, 4);
