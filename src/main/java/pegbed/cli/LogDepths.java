@@ -77,13 +77,16 @@ final class LogDepths {
     int answer(Path points, Output output) throws InputException, IOException {
         look(points, output);
         PointsTable places = points == null ? null : PointsTable.read(points);
-        Progress progress = new Progress(output.err());
+        Progress reading = new Progress(output.err());
+        reading.of("Reading the soundings");
         LogTable table = LogTable.read(soundings, placeSd == null ? SoundingLog.BOAT_SD_METRES : placeSd);
+        reading.end();
         if (!table.ignoredColumns().isEmpty()) {
             output.err()
                     .println("Warning: " + soundings.getFileName() + " has columns that are not used: "
                             + String.join(", ", table.ignoredColumns()) + ".");
         }
+        Progress progress = new Progress(output.err());
         LakeBottom bottom = LakeModel.fit(table.log(), progress.of("Fitting the bottom"));
         if (places != null) {
             points(bottom, places.places(), progress, output);

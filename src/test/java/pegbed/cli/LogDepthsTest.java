@@ -13,6 +13,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -174,11 +176,25 @@ class LogDepthsTest {
     @Test
     void progressIsToldOnATerminalOnly() {
         StringWriter told = new StringWriter();
-        new Progress(new PrintWriter(told), false).of("Work").progress(0.5);
+        new Progress(new PrintWriter(told), false, 0).of("Work").progress(0.5);
         assertEquals("", told.toString());
-        Progress progress = new Progress(new PrintWriter(told), true);
+        Progress progress = new Progress(new PrintWriter(told), true, 0);
         progress.of("Work").progress(0.5);
         progress.end();
         assertTrue(told.toString().contains("Work: 50 %"), told.toString());
+    }
+
+    @Test
+    void workThatTellsNothingIsNamedAfterAWhile() throws InterruptedException {
+        CountDownLatch flushed = new CountDownLatch(1);
+        StringWriter told = new StringWriter() {
+            @Override
+            public void flush() {
+                flushed.countDown();
+            }
+        };
+        new Progress(new PrintWriter(told), true, 1).of("Work");
+        assertTrue(flushed.await(20, TimeUnit.SECONDS), "nothing was shown");
+        assertTrue(told.toString().contains("Work: 0 %"), told.toString());
     }
 }
