@@ -13,9 +13,13 @@ final class Target {
 
     private Target() {}
 
-    /** The target depth in metres. */
+    /** The target depth in metres, above 0. */
     static double metres(String typed) throws InputException {
-        return metres("--target", typed);
+        double metres = metres("--target", typed);
+        if (metres == 0) {
+            throw new InputException("--target is 0; give the depth of water that you want to fish in, such as 0.84, 2'9 or 33in.");
+        }
+        return metres;
     }
 
     /** The depth or height of an option in metres. */

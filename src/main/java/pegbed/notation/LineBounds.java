@@ -8,7 +8,7 @@ import pegbed.model.Peg;
 /** What a typed line can't mean, although each of its pieces can be read: slips that would spoil the whole peg. */
 public final class LineBounds {
     /** Nearer to the seat than this an edge has no direction, metres. */
-    private static final double NEAREST_EDGE_METRES = 0.01;
+    private static final double NEAREST_METRES = 0.01;
 
     /** What is wider is an area with an outline, and no single snag, metres. */
     private static final double WIDEST_SNAG_METRES = 10;
@@ -16,7 +16,7 @@ public final class LineBounds {
     private LineBounds() {}
 
     /**
-     * Refuses a reading beyond the pole, an edge at the seat itself, and a snag that would cover the water.
+     * Refuses a reading beyond the pole, an edge or a snag at the seat itself, and a snag that would cover the water.
      *
      * @param typed the line as it was typed, for the sentence
      */
@@ -33,13 +33,19 @@ public final class LineBounds {
                                 + Decimals.text(reach, 1) + " m, or give the peg a longer pole first.");
             }
         } else if (line instanceof Line.EdgeLine edge) {
-            if (edge.point().place().distanceMetres() < NEAREST_EDGE_METRES) {
+            if (edge.point().place().distanceMetres() < NEAREST_METRES) {
                 throw NotationException.saying(
                         typed,
                         quoted + " is an edge at the seat itself; type how far out the water's edge is and in which"
                                 + " direction, such as edge 13 20L.");
             }
         } else if (line instanceof Line.SnagLine snag) {
+            if (snag.hazard().outline().get(0).distanceMetres() < NEAREST_METRES) {
+                throw NotationException.saying(
+                        typed,
+                        quoted + " is a snag at the seat itself; type how far out it is and in which direction, such as"
+                                + " snag 9 20R.");
+            }
             refuse(snag.hazard(), typed);
         }
     }

@@ -54,6 +54,21 @@ class RefusedLinesTest {
     }
 
     @Test
+    void aSnagAtTheSeat() throws IOException {
+        assertRefused(
+                List.of("add", peg, "snag 0 0"),
+                "\"snag 0 0\" is a snag at the seat itself; type how far out it is and in which direction, such as snag 9"
+                        + " 20R.");
+    }
+
+    @Test
+    void aTargetOfNothing() throws IOException {
+        assertRefused(
+                List.of("lines", peg, "--target", "0"),
+                "--target is 0; give the depth of water that you want to fish in, such as 0.84, 2'9 or 33in.");
+    }
+
+    @Test
     void aTargetWithABottom() throws IOException {
         assertRefused(
                 List.of("lines", peg, "--target", "2'9 silt"),

@@ -118,6 +118,26 @@ class StartTest {
     }
 
     @Test
+    void aFolderThatIsGoneIsSaid() throws IOException, InterruptedException {
+        String start = "mkdir gone && cd gone && rmdir ../gone && exec \"$0\" lines \"$1\" 2>&1";
+        Ended ended = Ended.of(
+                work,
+                Map.of("JAVA_HOME", System.getProperty("java.home")),
+                List.of(
+                        "sh",
+                        "-c",
+                        start,
+                        program.resolve("pegbed").toString(),
+                        PEG.toAbsolutePath().toString()));
+        assertEquals(2, ended.status(), ended.toString());
+        // The shell has a line of its own before it.
+        assertTrue(
+                ended.out()
+                        .endsWith("is no longer there; go to another one with cd, and start Pegbed there.\n"),
+                ended.toString());
+    }
+
+    @Test
     void anArchiveCutShortChangesNothing() throws IOException, InterruptedException {
         byte[] kept = Files.readAllBytes(archive);
         try {
