@@ -39,6 +39,9 @@ public final class AwtLetters implements TextMeasure {
 
     private static final int MAX_LINES = 2000;
 
+    /** Every face has the Latin letters, and the signs before this one in general. */
+    private static final int FIRST_LOOKED_AT = 0x250;
+
     /** Letters as a line. Not for empty words. */
     static Line line(String words, Lettering lettering) {
         Words key = new Words(words, lettering);
@@ -48,7 +51,7 @@ public final class AwtLetters implements TextMeasure {
         }
         Font font = font(lettering);
         // The logical face is made of all faces of the system that Java knows of.
-        String named = MissingSigns.named(words, font::canDisplay);
+        String named = MissingSigns.named(words, sign -> has(font, sign));
         TextLayout layout = new TextLayout(named.isEmpty() ? " " : named, font, CONTEXT);
         Line line = new Line(layout.getAdvance(), layout.getOutline(null));
         if (LINES.size() >= MAX_LINES) {
@@ -56,6 +59,26 @@ public final class AwtLetters implements TextMeasure {
         }
         LINES.put(key, line);
         return line;
+    }
+
+    /** Whether a face of the system can draw every sign of some words. */
+    static boolean hasAll(String words, Lettering lettering) {
+        Font font = font(lettering);
+        return words.codePoints().allMatch(sign -> has(font, sign));
+    }
+
+    /** A face of pictures alone, as many of emoji are, has no outline to draw a sign by. */
+    private static boolean has(Font font, int sign) {
+        if (sign < FIRST_LOOKED_AT || MissingSigns.isModifier(sign)) {
+            return true;
+        }
+        return font.canDisplay(sign)
+                && (Character.isWhitespace(sign)
+                        || Character.isSpaceChar(sign)
+                        || !font.createGlyphVector(CONTEXT, Character.toString(sign))
+                                .getOutline()
+                                .getBounds2D()
+                                .isEmpty());
     }
 
     @Override

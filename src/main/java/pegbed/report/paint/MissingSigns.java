@@ -33,7 +33,7 @@ final class MissingSigns {
     }
 
     /** Variation selectors and joiners. */
-    private static boolean isModifier(int sign) {
+    static boolean isModifier(int sign) {
         return (sign >= 0xFE00 && sign <= 0xFE0F)
                 || (sign >= 0xE0100 && sign <= 0xE01EF)
                 || Character.getType(sign) == Character.FORMAT;

@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.text.Bidi;
+import java.util.Optional;
 import org.apache.fontbox.ttf.CmapLookup;
 import org.apache.fontbox.ttf.GlyphData;
 import org.apache.fontbox.ttf.TTFParser;
@@ -16,7 +17,8 @@ import pegbed.report.drawing.TextMeasure;
 
 /**
  * The two faces that a PDF card carries with it: DejaVu Sans plain and bold, whose licence stands beside them. Slanted
- * letters are the same ones sheared. Not for more than one thread.
+ * letters are the same ones sheared. Words with a sign that these lack are drawn by the system's faces where those have
+ * them all. Not for more than one thread.
  */
 public final class PdfFonts implements TextMeasure {
     private static final String FOLDER = "/pegbed/report/fonts/";
@@ -36,6 +38,16 @@ public final class PdfFonts implements TextMeasure {
 
     TrueTypeFont face(Lettering lettering) {
         return lettering.bold() ? bold : plain;
+    }
+
+    /** Words as the system's faces draw them, where the card's own lack a sign and those have all. */
+    Optional<AwtLetters.Line> ofSystem(String words, Lettering lettering) {
+        CmapLookup glyphs = glyphs(face(lettering));
+        boolean hasAll =
+                words.codePoints().allMatch(sign -> glyphs.getGlyphId(sign) != 0 || MissingSigns.isModifier(sign));
+        return hasAll || !AwtLetters.hasAll(words, lettering)
+                ? Optional.empty()
+                : Optional.of(AwtLetters.line(words, lettering));
     }
 
     /**
@@ -79,6 +91,10 @@ public final class PdfFonts implements TextMeasure {
 
     @Override
     public double widthPoints(String words, Lettering lettering) {
+        Optional<AwtLetters.Line> line = ofSystem(words, lettering);
+        if (line.isPresent()) {
+            return line.get().advancePoints();
+        }
         TrueTypeFont face = face(lettering);
         try {
             double units = 0;

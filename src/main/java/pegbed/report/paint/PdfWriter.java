@@ -1,5 +1,6 @@
 package pegbed.report.paint;
 
+import java.awt.Shape;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.PathIterator;
 import java.io.ByteArrayOutputStream;
@@ -7,12 +8,16 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Optional;
 import org.apache.fontbox.ttf.TrueTypeFont;
+import org.apache.pdfbox.cos.COSDictionary;
+import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.apache.pdfbox.pdmodel.documentinterchange.markedcontent.PDPropertyList;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
 import org.apache.pdfbox.pdmodel.graphics.state.PDExtendedGraphicsState;
@@ -89,7 +94,7 @@ public final class PdfWriter {
         about.setProducer("Pegbed");
         document.setDocumentId(0L);
         document.getDocumentCatalog().setLanguage("en-GB");
-        PDViewerPreferences preferences = new PDViewerPreferences(new org.apache.pdfbox.cos.COSDictionary());
+        PDViewerPreferences preferences = new PDViewerPreferences(new COSDictionary());
         preferences.setDisplayDocTitle(true);
         document.getDocumentCatalog().setViewerPreferences(preferences);
     }
@@ -117,7 +122,6 @@ public final class PdfWriter {
 
     private void write(Text text) throws IOException {
         Lettering lettering = text.lettering();
-        String shown = fonts.shown(text.words(), lettering);
         AffineTransform at = SheetTransform.of(view, text.frame());
         if (text.frame() instanceof Frame.Water) {
             at = AffineTransform.getTranslateInstance(view.x(text.x()), view.y(text.y()));
@@ -133,10 +137,22 @@ public final class PdfWriter {
             case END -> 1;
         };
         at.translate(-back * fonts.widthPoints(text.words(), lettering), 0);
-        if (lettering.italic()) {
-            at.shear(SHEAR, 0);
-        }
         Ink ink = theme.ink(text.role());
+        Optional<AwtLetters.Line> drawn = fonts.ofSystem(text.words(), lettering);
+        if (drawn.isPresent()) {
+            // These outlines are slanted already, and their y goes down.
+            at.scale(1, -1);
+            writeAsOutline(text.words(), drawn.get().outline(), at, ink);
+        } else {
+            if (lettering.italic()) {
+                at.shear(SHEAR, 0);
+            }
+            writeAsText(text.words(), lettering, at, ink);
+        }
+    }
+
+    private void writeAsText(String words, Lettering lettering, AffineTransform at, Ink ink) throws IOException {
+        String shown = fonts.shown(words, lettering);
         if (ink.halo().isPresent()) {
             pen(ink.halo().get());
             path(fonts.outline(shown, lettering).getPathIterator(at));
@@ -148,6 +164,22 @@ public final class PdfWriter {
         page.setTextMatrix(new Matrix(at));
         page.showText(shown);
         page.endText();
+    }
+
+    /** Letters as areas; the words go with them, so that they can be found and copied (ISO 32000-1, 14.9.4). */
+    private void writeAsOutline(String words, Shape outline, AffineTransform at, Ink ink) throws IOException {
+        COSDictionary actual = new COSDictionary();
+        actual.setString(COSName.ACTUAL_TEXT, words);
+        page.beginMarkedContent(COSName.getPDFName("Span"), PDPropertyList.create(actual));
+        if (ink.halo().isPresent()) {
+            pen(ink.halo().get());
+            path(outline.getPathIterator(at));
+            page.stroke();
+        }
+        fill(ink.colour());
+        path(outline.getPathIterator(at));
+        page.fill();
+        page.endMarkedContent();
     }
 
     private PDFont face(Lettering lettering) throws IOException {
