@@ -118,9 +118,9 @@ public final class LevelWords {
     /** That the board disagrees with what was plumbed, and what to do. */
     public String board(BoardDisagreement board) {
         return "The board disagrees: by it the water stands " + stands(board.byBoardMetres()) + " on "
-                + visit(board.earlier()) + ", by the readings it stands "
+                + visit(board.earlier()) + ", by the readings "
                 + stands(board.byReadings().higherMetres())
-                + ", known to "
+                + " then, known to "
                 + quantities.depthToQuarterInch(board.byReadings().sdMetres())
                 + ". The readings are believed; measure the board again, or correct the measure of "
                 + visit(board.visit()) + ".";

@@ -50,6 +50,7 @@ class BoardDisagreementTest {
         assertEquals(1, said.size(), said.toString());
         assertTrue(
                 said.get(0).startsWith("The board disagrees: by it the water stands 3 ft lower than on"), said.get(0));
+        assertTrue(said.get(0).contains(" in higher than then, known to "), said.get(0));
     }
 
     @Test

@@ -20,6 +20,9 @@ final class Flow {
     /** Letters smaller than this can't be read at arm's length (our choice). */
     private static final double MIN_LETTERS_POINTS = 5.5;
 
+    /** The largest share of a line that the words at its right edge may take (our choice). */
+    private static final double WIDEST_AT_RIGHT = 0.6;
+
     private final TextMeasure measure;
     private final double scale;
     private final List<Item> items = new ArrayList<>();
@@ -58,10 +61,15 @@ final class Flow {
         }
     }
 
-    /** Writes a heading with something short at the right edge of its first line. */
+    /** Writes a heading with something short at the right edge of its first line, or below it where it is long. */
     void headed(Role role, Lettering wanted, double left, double right, String words, String atRight) {
         Lettering lettering = scaled(wanted);
         double rightWidth = measure.widthPoints(atRight, lettering);
+        if (rightWidth > WIDEST_AT_RIGHT * (right - left)) {
+            paragraph(role, wanted, left, right, words);
+            paragraph(role, wanted, left, right, atRight);
+            return;
+        }
         List<String> lines = lines(SingleLine.of(words, LONGEST_SIGNS), lettering, right - left - rightWidth - 8);
         for (int i = 0; i < lines.size(); i++) {
             y += lettering.sizePoints() * LEADING;

@@ -65,7 +65,7 @@ final class Plans {
                 SCRIPT,
                 3,
                 RigTemplate.Ground.LEVEL,
-                "4×12 " + IMAGE,
+                ("4×12 " + IMAGE + " slim".repeat(40)).substring(0, 200),
                 0.2,
                 0.06,
                 0.1,
