@@ -25,6 +25,15 @@ answers() {
         "$@" "$program" map peg.peg.json --out map.svg
         "$@" "$program" card peg.peg.json --out card.html
         printf 'x_m,y_m\n0,5\n1,6\n' >points.csv
+        "$@" "$program" position peg.peg.json --at "51.5 -1.25" --bearing 312
+        "$@" "$program" day peg.peg.json --add "2026-06-13 14:20 line 2 fish F1 1.5lb" || true
+        "$@" "$program" day peg.peg.json --json
+        for kind in geojson gpkg tif csv; do
+            "$@" "$program" export peg.peg.json --out "out.$kind"
+        done
+        "$@" "$program" import peg.peg.json out.geojson || true
+        "$@" "$program" card peg.peg.json --out card.pdf
+        "$@" "$program" map peg.peg.json --out joined.svg --joined-up
         "$@" "$program" depths peg.peg.json --points points.csv
     } >said.txt 2>&1
     rm -rf .pegbed-earlier

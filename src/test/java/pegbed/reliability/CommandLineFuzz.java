@@ -22,7 +22,8 @@ import pegbed.cli.Cli;
  */
 final class CommandLineFuzz {
     private static final List<String> COMMANDS = List.of(
-            "new", "add", "lines", "depths", "next", "level", "compare", "shelf", "check", "map", "card", "bench");
+            "new", "add", "lines", "depths", "next", "level", "compare", "shelf", "check", "map", "card", "bench", "day", "export",
+            "import", "position");
 
     private static final List<String> OPTIONS = List.of(
             "--json",
@@ -63,6 +64,22 @@ final class CommandLineFuzz {
             "--delete",
             "--practice",
             "--by-itself",
+            "--joined-up",
+            "--add",
+            "--visit",
+            "--change",
+            "--air",
+            "--water",
+            "--wind",
+            "--events",
+            "--table",
+            "--layer",
+            "--take",
+            "--at",
+            "--bearing",
+            "--mark",
+            "--accuracy",
+            "--none",
             "--",
             "-",
             "-x",
@@ -96,6 +113,11 @@ final class CommandLineFuzz {
             "edge 12 5",
             "snag 5 0 100",
             "11 -20 4'6 silt",
+            "14:20 line 2 fish F1 1.5lb",
+            "25:61 line 99",
+            "51.5 -1.25",
+            "91 181",
+            "@post 51.5 -1.25",
             "\n",
             "a".repeat(5_000),
             "/dev/null",
@@ -112,22 +134,29 @@ final class CommandLineFuzz {
     private CommandLineFuzz(Path folder) throws IOException {
         this.folder = folder;
         whole = folder.resolve("whole.peg.json");
-        Map<String, String> files = Map.of(
-                "empty.peg.json", "",
-                "text.peg.json", "hello",
-                "cut.peg.json", "{\"format\": \"pegbed-peg\", \"version\": 1, \"visits\": [{\"readings\": [",
-                "later.peg.json", "{\"format\": \"pegbed-peg\", \"version\": 99}",
-                "bare.peg.json", "{\"format\": \"pegbed-peg\", \"version\": 1}",
-                "empty.csv", "",
-                "readings.csv", "distance_m,angle_deg,depth_m\n5,0,1.2\n7,10,1.4\n",
-                "banks.csv", "bank,x_m,y_m\nnear,-8,0.5\nnear,8,0.5\nfar,-8,12\nfar,8,12\n",
-                "wrong.csv", "a,b\n1,2\n");
+        Map<String, String> files = Map.ofEntries(
+                Map.entry("empty.peg.json", ""),
+                Map.entry("text.peg.json", "hello"),
+                Map.entry("cut.peg.json", "{\"format\": \"pegbed-peg\", \"version\": 1, \"visits\": [{\"readings\": ["),
+                Map.entry("later.peg.json", "{\"format\": \"pegbed-peg\", \"version\": 99}"),
+                Map.entry("bare.peg.json", "{\"format\": \"pegbed-peg\", \"version\": 1}"),
+                Map.entry("empty.csv", ""),
+                Map.entry("readings.csv", "distance_m,angle_deg,depth_m\n5,0,1.2\n7,10,1.4\n"),
+                Map.entry("banks.csv", "bank,x_m,y_m\nnear,-8,0.5\nnear,8,0.5\nfar,-8,12\nfar,8,12\n"),
+                Map.entry("wrong.csv", "a,b\n1,2\n"),
+                Map.entry("cut.geojson", "{\"type\": \"FeatureCollection\", \"features\": [{\"type\":"),
+                Map.entry(
+                        "points.geojson",
+                        "{\"type\": \"FeatureCollection\", \"features\": [{\"type\": \"Feature\", \"properties\":"
+                                + " {\"depth_m\": 1.2}, \"geometry\": {\"type\": \"Point\", \"coordinates\": [1, 51]}}]}"),
+                Map.entry("text.gpkg", "hello"));
         for (Map.Entry<String, String> file : files.entrySet()) {
             Files.writeString(folder.resolve(file.getKey()), file.getValue());
         }
         Files.createDirectory(folder.resolve("folder"));
         names = new ArrayList<>(files.keySet().stream().sorted().toList());
         names.addAll(List.of("folder", "none.peg.json", "none.png", "none.svg", "none.pdf", "none.html", "none.csv"));
+        names.addAll(List.of("none.geojson", "none.gpkg", "none.tif"));
     }
 
     /**

@@ -14,7 +14,7 @@ import pegbed.session.LongUse;
 /**
  * The long runs whose short forms are in the tests: {@code kills}, {@code faults}, {@code races}, {@code writers}
  * (twenty processes), {@code commands} (twenty with a process for each command), {@code full} (on a small disk),
- * {@code fuzz}, {@code words}, {@code large}, {@code long}, each with how often and the seed of the first; {@code all}
+ * {@code fuzz}, {@code neighbours}, {@code words}, {@code large}, {@code long}, each with how often and the seed of the first; {@code all}
  * does them all but {@code full}, as often as {@code docs/reliability.md} states. Prints a line for each; ends with an
  * error at the first thing lost.
  */
@@ -38,6 +38,7 @@ public final class Nightly {
             run("writers", folder, 1_000 * times, seed);
             run("commands", folder, 20 * times, seed);
             run("fuzz", folder, 1_000_000 * times, seed);
+            run("neighbours", folder, 1_000 * times, seed);
             run("words", folder, 20_000 * times, seed);
             run("large", folder, times, seed);
             run("long", folder, 100_000 * times, seed);
@@ -57,6 +58,7 @@ public final class Nightly {
             case "commands" -> System.out.println("kept: " + Writers.run(folder, times, 20, true));
             case "full" -> System.out.println(SmallDisk.run(folder, times, seed));
             case "fuzz" -> System.out.println(Fuzz.run(times, seed, 10_000_000));
+            case "neighbours" -> System.out.println(Neighbours.run(folder, times, seed));
             case "words" -> System.out.println(CommandLineFuzz.run(folder, times, seed));
             case "large" -> LargeFiles.run(folder).forEach((file, answer) -> System.out.println(file + ": " + answer));
             case "long" -> System.out.println(LongUse.run(folder, times));
