@@ -17,7 +17,8 @@ final class Target {
     static double metres(String typed) throws InputException {
         double metres = metres("--target", typed);
         if (metres == 0) {
-            throw new InputException("--target is 0; give the depth of water that you want to fish in, such as 0.84, 2'9 or 33in.");
+            throw new InputException(
+                    "--target is 0; give the depth of water that you want to fish in, such as 0.84, 2'9 or 33in.");
         }
         return metres;
     }

@@ -143,7 +143,12 @@ public final class Export {
             case GEOPACKAGE -> {
                 List<Layer> layers = PegLayers.of(plan);
                 monitor.check();
-                yield GeoPackageFile.bytes(ended(zone), into -> into.add(layers, frame));
+                yield GeoPackageFile.bytes(
+                        ended(zone),
+                        into -> into.add(
+                                layers,
+                                frame,
+                                PegLayers.visited(plan.findings().map().peg())));
             }
         };
     }

@@ -10,9 +10,13 @@ import java.sql.DriverManager;
 import java.sql.PreparedStatement;
 import java.sql.SQLException;
 import java.sql.Statement;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.locationtech.jts.geom.Envelope;
@@ -41,9 +45,15 @@ final class GeoPackageFile implements AutoCloseable {
             + "AUTHORITY[\"EPSG\",\"8901\"]],UNIT[\"degree\",0.0174532925199433,AUTHORITY[\"EPSG\",\"9122\"]],"
             + "AUTHORITY[\"EPSG\",\"4326\"]]";
 
+    /** Times as the standard has them, in UTC; a row has the epoch until the file is ended. */
+    private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern(
+                    "yyyy-MM-dd'T'HH:mm:ss.SSS'Z'", Locale.ROOT)
+            .withZone(ZoneOffset.UTC);
+
     private final Connection connection;
     private final Optional<UtmZone> zone;
     private final Map<String, Table> tables = new LinkedHashMap<>();
+    private Instant changed = Instant.EPOCH;
 
     /** A table and what was put into it. */
     private static final class Table {
@@ -113,8 +123,11 @@ final class GeoPackageFile implements AutoCloseable {
                         + " f_table_name TEXT, f_geometry_column TEXT, styleName TEXT, styleQML TEXT, styleSLD TEXT,"
                         + " useAsDefault BOOLEAN, description TEXT, owner TEXT, ui TEXT, update_time DATETIME DEFAULT"
                         + " (strftime('%Y-%m-%dT%H:%M:%fZ','now')))");
-        run("INSERT INTO gpkg_contents (table_name, data_type, identifier, description) VALUES ('layer_styles',"
-                + " 'attributes', 'layer_styles', 'How the layers are drawn, as Styled Layer Descriptor')");
+        insert(
+                "INSERT INTO gpkg_contents (table_name, data_type, identifier, description, last_change) VALUES"
+                        + " ('layer_styles', 'attributes', 'layer_styles',"
+                        + " 'How the layers are drawn, as Styled Layer Descriptor', ?)",
+                TIME.format(Instant.EPOCH));
     }
 
     private void run(String sql) throws SQLException {
@@ -144,8 +157,14 @@ final class GeoPackageFile implements AutoCloseable {
         }
     }
 
-    /** Puts the layers of one peg in. */
-    void add(List<Layer> layers, Georeference reference) throws IOException {
+    /**
+     * Puts the layers of one peg in.
+     *
+     * @param visited when the peg was last visited, or the epoch where that is not known: the file says that its
+     *     contents are of the latest of these times, so that the same pegs always give the same bytes
+     */
+    void add(List<Layer> layers, Georeference reference, Instant visited) throws IOException {
+        changed = visited.isAfter(changed) ? visited : changed;
         try {
             for (Layer layer : layers) {
                 Table table = table(layer, reference.isLocal());
@@ -201,12 +220,13 @@ final class GeoPackageFile implements AutoCloseable {
         }
         run(create.append(')').toString());
         insert(
-                "INSERT INTO gpkg_contents (table_name, data_type, identifier, description, srs_id) VALUES (?,"
-                        + " 'features', ?, ?, ?)",
+                "INSERT INTO gpkg_contents (table_name, data_type, identifier, description, srs_id, last_change)"
+                        + " VALUES (?, 'features', ?, ?, ?, ?)",
                 name,
                 name,
                 local ? Georeference.LOCAL : "",
-                srs);
+                srs,
+                TIME.format(Instant.EPOCH));
         insert(
                 "INSERT INTO gpkg_geometry_columns VALUES (?, 'geom', ?, ?, 0, 0)",
                 name,
@@ -214,10 +234,12 @@ final class GeoPackageFile implements AutoCloseable {
                 srs);
         insert(
                 "INSERT INTO layer_styles (f_table_catalog, f_table_schema, f_table_name, f_geometry_column, styleName,"
-                        + " styleSLD, useAsDefault, description) VALUES ('', '', ?, 'geom', 'Pegbed', ?, 1, ?)",
+                        + " styleSLD, useAsDefault, description, update_time)"
+                        + " VALUES ('', '', ?, 'geom', 'Pegbed', ?, 1, ?, ?)",
                 name,
                 LayerStyle.of(layer).text(name),
-                "As Pegbed draws it");
+                "As Pegbed draws it",
+                TIME.format(Instant.EPOCH));
         Table made = new Table(
                 connection.prepareStatement(
                         into.append(") VALUES (").append(marks).append(')').toString()),
@@ -250,6 +272,9 @@ final class GeoPackageFile implements AutoCloseable {
                             each.getKey());
                 }
             }
+            String time = TIME.format(changed);
+            insert("UPDATE gpkg_contents SET last_change = ?", time);
+            insert("UPDATE layer_styles SET update_time = ?", time);
             connection.commit();
         } catch (SQLException e) {
             throw failed(e);

@@ -1,8 +1,10 @@
 package pegbed.exchange;
 
+import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -50,6 +52,15 @@ final class PegLayers {
         this.plan = plan;
         map = plan.findings().map();
         peg = map.peg();
+    }
+
+    /** When a peg was last visited; the epoch where no visit has a time. */
+    static Instant visited(Peg peg) {
+        return peg.visits().stream()
+                .flatMap(visit -> visit.start().stream())
+                .map(OffsetDateTime::toInstant)
+                .max(Comparator.naturalOrder())
+                .orElse(Instant.EPOCH);
     }
 
     /** The layers of a peg, always the same ones in the same order; a layer may be empty. */

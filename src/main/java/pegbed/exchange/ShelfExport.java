@@ -2,6 +2,7 @@ package pegbed.exchange;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -36,7 +37,7 @@ public record ShelfExport(byte[] file, int pegs, int local, List<String> leftOut
     }
 
     /** A peg ready to be put in, or why it can't be. */
-    private record Ready(List<Layer> layers, Georeference reference, String trouble) {}
+    private record Ready(List<Layer> layers, Georeference reference, Instant visited, String trouble) {}
 
     /**
      * Makes the GeoPackage.
@@ -60,7 +61,7 @@ public record ShelfExport(byte[] file, int pegs, int local, List<String> leftOut
                         leftOut.add(peg.trouble());
                         continue;
                     }
-                    into.add(peg.layers(), peg.reference());
+                    into.add(peg.layers(), peg.reference(), peg.visited());
                     counts[0]++;
                     counts[1] += peg.reference().isLocal() ? 1 : 0;
                 }
@@ -101,9 +102,9 @@ public record ShelfExport(byte[] file, int pegs, int local, List<String> leftOut
             Georeference reference = Georeference.of(peg.position());
             PegMap map = PegMap.of(peg, Monitor.NONE);
             Plan plan = Plan.of(Findings.of(map, OptionalDouble.empty()), peg.wishes());
-            return new Ready(PegLayers.of(plan), reference, null);
+            return new Ready(PegLayers.of(plan), reference, PegLayers.visited(peg), null);
         } catch (InputException e) {
-            return new Ready(List.of(), null, AtomicFileWriter.name(file) + ": " + e.getMessage());
+            return new Ready(List.of(), null, Instant.EPOCH, AtomicFileWriter.name(file) + ": " + e.getMessage());
         }
     }
 }

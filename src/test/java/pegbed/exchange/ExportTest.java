@@ -300,6 +300,15 @@ class ExportTest {
     }
 
     @Test
+    void theSamePegGivesTheSameBytes() throws Exception {
+        for (Export.Kind kind : Export.Kind.values()) {
+            byte[] first = ExportedPeg.bytes(ExportedPeg.PLAN, kind, false);
+            Thread.sleep(2); // A clock of milliseconds goes on.
+            assertArrayEquals(first, ExportedPeg.bytes(ExportedPeg.PLAN, kind, false), kind.name());
+        }
+    }
+
+    @Test
     void overviewsAreMeansOfWhatIsKnown() {
         float n = Float.NaN;
         Raster raster = new Raster(3, 2, new float[][] {{1, 2, 5, 3, n, n}}, new String[] {"a"}, new String[] {"m"});

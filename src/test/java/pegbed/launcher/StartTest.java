@@ -132,8 +132,7 @@ class StartTest {
         assertEquals(2, ended.status(), ended.toString());
         // The shell has a line of its own before it.
         assertTrue(
-                ended.out()
-                        .endsWith("is no longer there; go to another one with cd, and start Pegbed there.\n"),
+                ended.out().endsWith("is no longer there; go to another one with cd, and start Pegbed there.\n"),
                 ended.toString());
     }
 

@@ -22,8 +22,22 @@ import pegbed.cli.Cli;
  */
 final class CommandLineFuzz {
     private static final List<String> COMMANDS = List.of(
-            "new", "add", "lines", "depths", "next", "level", "compare", "shelf", "check", "map", "card", "bench", "day", "export",
-            "import", "position");
+            "new",
+            "add",
+            "lines",
+            "depths",
+            "next",
+            "level",
+            "compare",
+            "shelf",
+            "check",
+            "map",
+            "card",
+            "bench",
+            "day",
+            "export",
+            "import",
+            "position");
 
     private static final List<String> OPTIONS = List.of(
             "--json",

@@ -10,8 +10,8 @@ import java.util.List;
 import pegbed.cli.Cli;
 
 /**
- * A shelf of one honest peg among hostile files: {@code shelf} lists the peg, and {@code next} answers it, whatever lies
- * beside it.
+ * A shelf of one honest peg among hostile files: {@code shelf} lists the peg, and {@code next} answers it, whatever
+ * lies beside it.
  */
 final class Neighbours {
     private static final String SAMPLE = "tansy-cut-9.peg.json";
