@@ -27,6 +27,11 @@ final class ProfileDrawing {
     private final boolean dark;
     private final Quantities quantities;
     private double along0;
+    /** Of letters and the room about them, points. */
+    private static final double LABEL_HALF_HEIGHT = 7;
+
+    private static final double LABEL_FROM_MARK = 12;
+
     private double alongScale;
     private double depthScale;
 
@@ -146,6 +151,20 @@ final class ProfileDrawing {
         canvas.setTextAlign(TextAlignment.CENTER);
         canvas.setFill(ink());
         double middle = Math.max(LEFT + 24, Math.min(width - RIGHT - 24, (lipX + footX) / 2));
-        canvas.fillText(Steepness.oneIn(slope.steepest()), middle, Math.max(8, Math.min(lipY, footY) - 10));
+        canvas.fillText(Steepness.oneIn(slope.steepest()), middle, labelMiddle(lipY, footY, y(0), height - FOOT));
+    }
+
+    /**
+     * Where the middle of a slope's label lies: above its marks, or below them where it would reach the water's surface.
+     *
+     * @param surface where the water's surface is, points, as all of these, downwards
+     * @param floor the lower edge of the drawing
+     */
+    static double labelMiddle(double lip, double foot, double surface, double floor) {
+        double above = Math.min(lip, foot) - LABEL_FROM_MARK;
+        if (above - LABEL_HALF_HEIGHT > surface) {
+            return above;
+        }
+        return Math.min(Math.max(lip, foot) + LABEL_FROM_MARK, floor - LABEL_HALF_HEIGHT);
     }
 }
