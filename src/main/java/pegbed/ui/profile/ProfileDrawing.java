@@ -21,17 +21,17 @@ final class ProfileDrawing {
     private static final double FOOT = 20;
     private static final Font SMALL = Font.font("SansSerif", 11);
 
+    /** Of letters and the room about them, points. */
+    private static final double LABEL_HALF_HEIGHT = 7;
+
+    private static final double LABEL_FROM_MARK = 12;
+
     private final GraphicsContext canvas;
     private final double width;
     private final double height;
     private final boolean dark;
     private final Quantities quantities;
     private double along0;
-    /** Of letters and the room about them, points. */
-    private static final double LABEL_HALF_HEIGHT = 7;
-
-    private static final double LABEL_FROM_MARK = 12;
-
     private double alongScale;
     private double depthScale;
 
