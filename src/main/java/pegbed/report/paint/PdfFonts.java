@@ -1,138 +1,43 @@
 package pegbed.report.paint;
 
-import java.awt.geom.AffineTransform;
 import java.awt.geom.GeneralPath;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.text.Bidi;
 import java.util.Optional;
-import org.apache.fontbox.ttf.CmapLookup;
-import org.apache.fontbox.ttf.GlyphData;
-import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
-import org.apache.pdfbox.io.RandomAccessReadBuffer;
 import pegbed.report.drawing.Lettering;
 import pegbed.report.drawing.TextMeasure;
 
 /**
- * The two faces that a PDF card carries with it: DejaVu Sans plain and bold, whose licence stands beside them. Slanted
- * letters are the same ones sheared. Words with a sign that these lack are drawn by the system's faces where those have
- * them all. Not for more than one thread.
+ * The letters of a PDF card, which carries the program's own faces with it. Words with a sign that these lack are drawn
+ * by the system's faces where those have them all. Not for more than one thread.
  */
 public final class PdfFonts implements TextMeasure {
-    private static final String FOLDER = "/pegbed/report/fonts/";
-    private final TrueTypeFont plain = load("DejaVuSans.ttf");
-    private final TrueTypeFont bold = load("DejaVuSans-Bold.ttf");
-
-    private static TrueTypeFont load(String name) {
-        try (InputStream in = PdfFonts.class.getResourceAsStream(FOLDER + name)) {
-            TrueTypeFont face = new TTFParser().parse(new RandomAccessReadBuffer(in.readAllBytes()));
-            // Without ligatures, so that the words of a card can be found and copied.
-            face.setEnableGsub(false);
-            return face;
-        } catch (IOException e) {
-            throw new UncheckedIOException("The program's own font " + name + " can't be read.", e);
-        }
-    }
+    private final OwnFaces own = new OwnFaces();
 
     TrueTypeFont face(Lettering lettering) {
-        return lettering.bold() ? bold : plain;
+        return own.face(lettering);
     }
 
     /** Words as the system's faces draw them, where the card's own lack a sign and those have all. */
     Optional<AwtLetters.Line> ofSystem(String words, Lettering lettering) {
-        CmapLookup glyphs = glyphs(face(lettering));
-        boolean hasAll =
-                words.codePoints().allMatch(sign -> glyphs.getGlyphId(sign) != 0 || MissingSigns.isModifier(sign));
-        return hasAll || !AwtLetters.hasAll(words, lettering)
+        return own.hasAll(words, lettering) || !AwtLetters.hasAll(words, lettering)
                 ? Optional.empty()
                 : Optional.of(AwtLetters.line(words, lettering));
     }
 
-    /**
-     * Words in the order in which they are seen, from left to right, with the name of every sign that the face lacks.
-     * Runs from right to left are turned round; letters that change their shape by their neighbours keep their bare
-     * one.
-     */
+    /** Words as {@link OwnFaces#shown} has them. */
     String shown(String words, Lettering lettering) {
-        CmapLookup glyphs = glyphs(face(lettering));
-        String text = MissingSigns.named(words, sign -> glyphs.getGlyphId(sign) != 0);
-        if (!Bidi.requiresBidi(text.toCharArray(), 0, text.length())) {
-            return text;
-        }
-        Bidi bidi = new Bidi(text, Bidi.DIRECTION_LEFT_TO_RIGHT);
-        int runs = bidi.getRunCount();
-        byte[] levels = new byte[runs];
-        Object[] parts = new Object[runs];
-        for (int i = 0; i < runs; i++) {
-            levels[i] = (byte) bidi.getRunLevel(i);
-            String part = text.substring(bidi.getRunStart(i), bidi.getRunLimit(i));
-            parts[i] = levels[i] % 2 == 0 ? part : reversed(part);
-        }
-        Bidi.reorderVisually(levels, 0, parts, 0, runs);
-        StringBuilder seen = new StringBuilder();
-        for (Object part : parts) {
-            seen.append(part);
-        }
-        return seen.toString();
-    }
-
-    private static String reversed(String run) {
-        StringBuilder back = new StringBuilder();
-        run.codePoints().forEach(sign -> back.insert(0, Character.toString(mirrored(sign))));
-        return back.toString();
-    }
-
-    private static int mirrored(int sign) {
-        int at = "()[]{}<>".indexOf(sign);
-        return at < 0 ? sign : "()[]{}<>".charAt(at ^ 1);
+        return own.shown(words, lettering);
     }
 
     @Override
     public double widthPoints(String words, Lettering lettering) {
-        Optional<AwtLetters.Line> line = ofSystem(words, lettering);
-        if (line.isPresent()) {
-            return line.get().advancePoints();
-        }
-        TrueTypeFont face = face(lettering);
-        try {
-            double units = 0;
-            for (int sign : shown(words, lettering).codePoints().toArray()) {
-                units += face.getAdvanceWidth(glyphs(face).getGlyphId(sign));
-            }
-            return units * lettering.sizePoints() / face.getUnitsPerEm();
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        return ofSystem(words, lettering)
+                .map(AwtLetters.Line::advancePoints)
+                .orElseGet(() -> own.widthPoints(own.shown(words, lettering), lettering));
     }
 
     /** Outline of words that are in the order in which they are seen, in points, baseline at 0, y up. */
     GeneralPath outline(String shown, Lettering lettering) {
-        TrueTypeFont face = face(lettering);
-        GeneralPath all = new GeneralPath();
-        try {
-            double scale = lettering.sizePoints() / face.getUnitsPerEm();
-            double x = 0;
-            for (int sign : shown.codePoints().toArray()) {
-                int glyph = glyphs(face).getGlyphId(sign);
-                GlyphData data = face.getGlyph().getGlyph(glyph);
-                if (data != null) {
-                    all.append(data.getPath().getPathIterator(new AffineTransform(scale, 0, 0, scale, x, 0)), false);
-                }
-                x += face.getAdvanceWidth(glyph) * scale;
-            }
-            return all;
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-    }
-
-    private static CmapLookup glyphs(TrueTypeFont face) {
-        try {
-            return face.getUnicodeCmapLookup();
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        return own.outline(shown, lettering);
     }
 }

@@ -45,8 +45,6 @@ import pegbed.report.drawing.View;
  * goes into it, so that the same drawing gives the same bytes.
  */
 public final class PdfWriter {
-    private static final double SHEAR = 0.2;
-
     private final PDDocument document;
     private final PDPageContentStream page;
     private final Theme theme;
@@ -145,7 +143,7 @@ public final class PdfWriter {
             writeAsOutline(text.words(), drawn.get().outline(), at, ink);
         } else {
             if (lettering.italic()) {
-                at.shear(SHEAR, 0);
+                at.shear(OwnFaces.SHEAR, 0);
             }
             writeAsText(text.words(), lettering, at, ink);
         }

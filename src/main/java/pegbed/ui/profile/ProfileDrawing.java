@@ -155,7 +155,8 @@ final class ProfileDrawing {
     }
 
     /**
-     * Where the middle of a slope's label lies: above its marks, or below them where it would reach the water's surface.
+     * Where the middle of a slope's label lies: above its marks, or below them where it would reach the water's
+     * surface.
      *
      * @param surface where the water's surface is, points, as all of these, downwards
      * @param floor the lower edge of the drawing

@@ -2,12 +2,9 @@ package pegbed.report.card;
 
 import java.awt.BasicStroke;
 import java.awt.Color;
-import java.awt.Font;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.Shape;
-import java.awt.font.FontRenderContext;
-import java.awt.font.TextLayout;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
@@ -15,9 +12,9 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import pegbed.report.drawing.Frame;
-import pegbed.report.drawing.Lettering;
 import pegbed.report.drawing.Text;
 import pegbed.report.drawing.View;
+import pegbed.report.paint.AwtLetters;
 
 /**
  * How well letters stand out on a painted map, from its pixels: relative luminance and contrast as WCAG 2.2 defines
@@ -75,16 +72,13 @@ final class LetterContrast {
 
     /** The letters in pixels. */
     private static Shape outline(Text text, View view, double pixelsPerPoint) {
-        Lettering lettering = text.lettering();
-        int style = (lettering.bold() ? Font.BOLD : 0) | (lettering.italic() ? Font.ITALIC : 0);
-        Font font = new Font(Font.SANS_SERIF, style, 1).deriveFont((float) lettering.sizePoints());
-        TextLayout layout = new TextLayout(text.words(), font, new FontRenderContext(null, true, true));
+        AwtLetters.Line line = AwtLetters.line(text.words(), text.lettering());
         double back = switch (text.align()) {
                     case START -> 0;
                     case MIDDLE -> 0.5;
                     case END -> 1;
                 }
-                * layout.getAdvance();
+                * line.advancePoints();
         AffineTransform at = AffineTransform.getScaleInstance(pixelsPerPoint, pixelsPerPoint);
         if (text.frame() instanceof Frame.At place) {
             at.translate(view.x(place.xMetres()), view.y(place.yMetres()));
@@ -92,7 +86,7 @@ final class LetterContrast {
         at.translate(text.x(), text.y());
         at.rotate(Math.toRadians(text.turnDegrees()));
         at.translate(-back, 0);
-        return layout.getOutline(at);
+        return at.createTransformedShape(line.outline());
     }
 
     /** How much of each pixel letters cover that are thickened by a pen, 0 to 255. */
