@@ -23,6 +23,7 @@ answers() {
         "$@" "$program" level peg.peg.json --board 0.3 --json
         "$@" "$program" shelf . --json
         "$@" "$program" map peg.peg.json --out map.svg
+        "$@" "$program" map peg.peg.json --out map.png
         "$@" "$program" card peg.peg.json --out card.html
         printf 'x_m,y_m\n0,5\n1,6\n' >points.csv
         "$@" "$program" position peg.peg.json --at "51.5 -1.25" --bearing 312
@@ -69,5 +70,11 @@ for zone in Asia/Kolkata America/St_Johns Pacific/Kiritimati; do
     compare "$(basename $zone)" env LC_ALL=C.UTF-8 TZ=$zone
 done
 compare nohome env -u HOME -u XDG_DATA_HOME -u DISPLAY LC_ALL=C.UTF-8 TZ=UTC
+# A system without any face, where this user may hide them from the commands.
+if unshare -rm true 2>/dev/null; then
+    compare nofonts env LC_ALL=C.UTF-8 TZ=UTC unshare -rm sh -c \
+        'for folder in /usr/share/fonts /usr/local/share/fonts; do [ ! -d $folder ] || mount -t tmpfs none $folder; done
+        "$@"' sh
+fi
 compare deaddisplay env DISPLAY=:4711 LC_ALL=C.UTF-8 TZ=UTC
 echo "The same bytes in $count environments."

@@ -51,4 +51,20 @@ class PdfFontsTest {
         assertEquals(Lettering.CAP_HEIGHT * 10, bounds.getMaxY(), 0.1);
         assertFalse(bounds.isEmpty());
     }
+
+    @Test
+    void mapsHaveTheSameLetters() {
+        for (boolean bold : new boolean[] {false, true}) {
+            for (boolean italic : new boolean[] {false, true}) {
+                Lettering lettering = new Lettering(9.5, bold, italic);
+                for (String words : new String[] {"5'6", "s6", "1 in 12 \u00B1 \u00BD", "\u0416\u03A9 \u2190"}) {
+                    assertEquals(
+                            FONTS.widthPoints(words, lettering),
+                            AwtLetters.MEASURE.widthPoints(words, lettering),
+                            1e-9,
+                            words);
+                }
+            }
+        }
+    }
 }
