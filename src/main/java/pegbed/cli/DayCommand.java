@@ -26,6 +26,7 @@ import pegbed.session.DayAnswer;
 import pegbed.session.DayEdits;
 import pegbed.session.Edit;
 import pegbed.session.TypedDay;
+import pegbed.session.VisitLessons;
 import pegbed.storage.disk.WholeFile;
 import pegbed.storage.shelf.NeighbouringPegFiles;
 import pegbed.storage.table.EventsTable;
@@ -99,7 +100,8 @@ public final class DayCommand implements Callable<Integer> {
         PrintWriter err = output.err();
         Peg peg = PegArgument.look(path, err).peg();
         refuseVisit(peg);
-        List<Place> planned = planned(peg);
+        Optional<Findings> findings = findings(peg);
+        List<Place> planned = planned(peg, findings);
         if (changes()) {
             peg = PegArgument.change(path, err, before -> new PegArgument.Changed<>(changed(before, planned), ""))
                     .peg();
@@ -107,10 +109,12 @@ public final class DayCommand implements Callable<Integer> {
         int shown = index(peg);
         List<Peg> beside = NeighbouringPegFiles.beside(path, peg).pegs();
         DayAnswer answer = DayAnswer.of(peg, shown, planned, beside, now.toInstant());
+        Peg latest = peg;
+        Optional<VisitLessons> lessons = findings.map(found -> VisitLessons.of(found.map(), latest, now));
         if (output.json()) {
-            output.print(DayJson.of(peg, shown, answer));
+            output.print(DayJson.of(peg, shown, answer, lessons));
         } else {
-            DayText.print(peg, shown, answer, output.out());
+            DayText.print(peg, shown, answer, lessons, output.out());
         }
         if (out != null) {
             WholeFile.write(out, EventsTable.write(answer.day().events()).getBytes(StandardCharsets.UTF_8));
@@ -142,17 +146,22 @@ public final class DayCommand implements Callable<Integer> {
         return visit == null ? peg.visits().size() - 1 : visit - 1;
     }
 
-    /** Places of the planned lines; none where there is nothing to plan with. */
-    private List<Place> planned(Peg peg) {
+    /** What is found on the bottom; empty where too little is known of it. */
+    private Optional<Findings> findings(Peg peg) {
         try {
-            Findings findings = Findings.of(others.map(path, peg, output.err()), OptionalDouble.empty());
-            return Plan.of(findings, peg.wishes()).lines().stream()
-                    .map(PlannedLine::place)
-                    .toList();
+            return Optional.of(Findings.of(others.map(path, peg, output.err()), OptionalDouble.empty()));
         } catch (InputException e) {
             output.err().println("Warning: " + e.getMessage() + " Lines are told by their places.");
-            return List.of();
+            return Optional.empty();
         }
+    }
+
+    /** Places of the planned lines; none where there is nothing to plan with. */
+    private static List<Place> planned(Peg peg, Optional<Findings> findings) {
+        return findings.stream()
+                .flatMap(found -> Plan.of(found, peg.wishes()).lines().stream())
+                .map(PlannedLine::place)
+                .toList();
     }
 
     private Peg changed(Peg before, List<Place> planned) throws InputException {

@@ -8,7 +8,6 @@ import pegbed.day.Estimate;
 import pegbed.day.LineHistory;
 import pegbed.day.LineOdds;
 import pegbed.day.LineRate;
-import pegbed.day.TargetLesson;
 import pegbed.model.Decimals;
 import pegbed.model.Peg;
 
@@ -113,17 +112,6 @@ public final class DayWords {
                                 + Decimals.text(odds.leaveInMinutes().getAsDouble(), 0) + " minutes " + line(line)
                                 + " is expected to have fallen to what another line would give, the change counted.")
                 : Optional.empty();
-    }
-
-    /**
-     * The target that earlier visits speak for: {@code 2 ft 6 in did best in 4 of 5 visits (half the deepest is 2 ft 9
-     * in).}
-     *
-     * @param halfDeepestMetres half the deepest, metres
-     */
-    public String target(TargetLesson lesson, double halfDeepestMetres) {
-        return quantities.depth(lesson.depthMetres()) + " did best in " + lesson.best() + " of " + lesson.visits()
-                + " visits (half the deepest is " + quantities.depth(halfDeepestMetres) + ").";
     }
 
     /** How many earlier visits the rates start from; empty if none. */

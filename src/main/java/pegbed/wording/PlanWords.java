@@ -53,12 +53,7 @@ public final class PlanWords {
     }
 
     String zone(Zone zone) {
-        boolean farBank = plan.findings().map().water().hasFarBank();
-        return switch (zone) {
-            case TRACK -> farBank ? "track" : "deepest water";
-            case ACROSS -> farBank ? "across" : "further out";
-            default -> zone.words();
-        };
+        return zone.words(plan.findings().map().water().hasFarBank());
     }
 
     /** Sections and metres, as the person says distances. */

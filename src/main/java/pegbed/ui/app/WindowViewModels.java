@@ -15,6 +15,7 @@ import pegbed.ui.document.WindowPreferences;
 import pegbed.ui.findings.FindingsViewModel;
 import pegbed.ui.findings.TargetViewModel;
 import pegbed.ui.fishing.FishingViewModel;
+import pegbed.ui.fishing.LessonsViewModel;
 import pegbed.ui.map.BackgroundDrawing;
 import pegbed.ui.map.MapViewModel;
 import pegbed.ui.place.PlaceViewModel;
@@ -52,6 +53,7 @@ import pegbed.ui.visits.VisitsViewModel;
  * @param others what other pegs of the water teach
  * @param place banks, marks, hazards, pole
  * @param fishing the day's log
+ * @param lessons what earlier visits teach
  * @param bankside the large-button view
  */
 public record WindowViewModels(
@@ -74,6 +76,7 @@ public record WindowViewModels(
         NeighbouringPegsViewModel others,
         PlaceViewModel place,
         FishingViewModel fishing,
+        LessonsViewModel lessons,
         BanksideViewModel bankside) {
     private static final int AFTER_MILLISECONDS = 120;
 
@@ -132,6 +135,7 @@ public record WindowViewModels(
             }
         });
         PlanViewModel plan = new PlanViewModel(session, planner, executors.owner());
+        LessonsViewModel lessons = new LessonsViewModel(session, clock, planner, executors.owner());
         return new WindowViewModels(
                 session,
                 new BackgroundDrawing(session, painter),
@@ -139,7 +143,7 @@ public record WindowViewModels(
                 new DocumentViewModel(session, remembered),
                 box,
                 new ReadingsViewModel(session),
-                new TargetViewModel(session),
+                new TargetViewModel(session, lessons.lessonsProperty()),
                 findings,
                 plan,
                 new RigsViewModel(session, new OwnRigs(folder), executors.disk(), executors.owner()),
@@ -152,6 +156,7 @@ public record WindowViewModels(
                 new NeighbouringPegsViewModel(session),
                 new PlaceViewModel(session),
                 new FishingViewModel(session, plan, clock, planner, executors.owner()),
+                lessons,
                 new BanksideViewModel(session, box, next));
     }
 }
