@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
@@ -14,6 +15,7 @@ import pegbed.cli.output.DayText;
 import pegbed.cli.output.Output;
 import pegbed.findings.Findings;
 import pegbed.model.Conditions;
+import pegbed.model.Day;
 import pegbed.model.DayEvent;
 import pegbed.model.InputException;
 import pegbed.model.Peg;
@@ -22,11 +24,15 @@ import pegbed.model.Visit;
 import pegbed.notation.DayNotation;
 import pegbed.plan.Plan;
 import pegbed.plan.PlannedLine;
+import pegbed.report.card.DayPage;
+import pegbed.report.drawing.Theme;
 import pegbed.session.DayAnswer;
 import pegbed.session.DayEdits;
 import pegbed.session.Edit;
+import pegbed.session.FishingPage;
 import pegbed.session.TypedDay;
 import pegbed.session.VisitLessons;
+import pegbed.storage.disk.AtomicFileWriter;
 import pegbed.storage.disk.WholeFile;
 import pegbed.storage.shelf.NeighbouringPegFiles;
 import pegbed.storage.table.EventsTable;
@@ -84,8 +90,15 @@ public final class DayCommand implements Callable<Integer> {
     @Option(names = "--events", paramLabel = "FILE", description = "Brings in the events of a CSV table.")
     private Path events;
 
-    @Option(names = "--out", paramLabel = "FILE", description = "Writes the log as a CSV table as well.")
+    @Option(
+            names = "--out",
+            paramLabel = "FILE",
+            description = "Writes the log as a table as well (.csv), or draws the day and what visits gave"
+                    + " (.pdf, .png, .svg).")
     private Path out;
+
+    @Option(names = "--look", paramLabel = "LOOK", description = "Of a picture: light, dark, contrast or grey.")
+    private String look = "light";
 
     @Mixin
     private NeighbouringPegsOption others;
@@ -98,6 +111,7 @@ public final class DayCommand implements Callable<Integer> {
     @Override
     public Integer call() throws InputException {
         PrintWriter err = output.err();
+        Theme theme = Look.theme(look);
         Peg peg = PegArgument.look(path, err).peg();
         refuseVisit(peg);
         Optional<Findings> findings = findings(peg);
@@ -117,9 +131,21 @@ public final class DayCommand implements Callable<Integer> {
             DayText.print(peg, shown, answer, lessons, output.out());
         }
         if (out != null) {
-            WholeFile.write(out, EventsTable.write(answer.day().events()).getBytes(StandardCharsets.UTF_8));
+            WholeFile.write(out, written(FishingPage.of(peg, shown, answer, lessons), answer.day(), theme));
         }
         return 0;
+    }
+
+    /** What {@code --out} asks for; a name without a known ending is a table's. */
+    private byte[] written(DayPage page, Day day, Theme theme) throws InputException {
+        String name = AtomicFileWriter.name(out);
+        if (!name.toLowerCase(Locale.ROOT).matches(".*\\.(pdf|png|svg)")) {
+            return EventsTable.write(day.events()).getBytes(StandardCharsets.UTF_8);
+        }
+        if (page.isEmpty()) {
+            throw new InputException(name + " was not drawn: nothing was fished yet.");
+        }
+        return page.file(name, theme);
     }
 
     private boolean changes() {

@@ -85,10 +85,14 @@ public final class DayLogWords {
         return minutes.isPresent() ? minutes(minutes.getAsDouble()) + " ago" : "never";
     }
 
+    /** How many fish a line gave: {@code 4 fish}. */
+    public String fish(LineHistory line) {
+        return line.fish() + " fish";
+    }
+
     /** What a line gave: {@code 4 fish in 50 min, 6 lb}. */
     public String given(LineHistory line) {
-        String fish = line.fish() == 1 ? "1 fish" : line.fish() + " fish";
-        return fish + " in " + minutes(line.fishedMinutes())
+        return fish(line) + " in " + minutes(line.fishedMinutes())
                 + (line.weighed() > 0 ? ", " + quantities.weight(line.kilograms()) : "");
     }
 }

@@ -31,6 +31,14 @@ public final class DayWords {
                 : "the line at " + quantities.placeByClock(line.place());
     }
 
+    /** A line in few signs: {@code line 2}, or how far out and where on the clock, {@code 4.2 m, 9:15}. */
+    public String shortLine(LineHistory line) {
+        return line.number().isPresent()
+                ? line(line)
+                : Decimals.text(line.place().distanceMetres(), 1) + " m, "
+                        + quantities.clock(line.place().angleDegrees());
+    }
+
     /** How long ago it was fished and fed: {@code fished 40 min ago, fed 12 min ago}. */
     public String since(LineHistory line) {
         String fished = line.fishedNow() ? "fished now" : ago("fished", line.minutesSinceFished());

@@ -5,6 +5,7 @@ import java.time.format.TextStyle;
 import java.util.Locale;
 import java.util.Optional;
 import pegbed.day.Lesson;
+import pegbed.day.Lessons;
 import pegbed.day.TargetLesson;
 import pegbed.findings.Zone;
 import pegbed.model.Decimals;
@@ -35,6 +36,16 @@ public final class LessonWords {
     public String target(TargetLesson lesson, double halfDeepestMetres) {
         return quantities.target(lesson.depthMetres()) + " did best in " + lesson.best() + " of " + lesson.visits()
                 + " visits (half the deepest is " + quantities.target(halfDeepestMetres) + ").";
+    }
+
+    /**
+     * What a target leaves out of account: {@code Lines deeper than 4 ft 6 in are left out of that.}
+     *
+     * @param halfDeepestMetres half the deepest, metres
+     */
+    public String leftOut(double halfDeepestMetres) {
+        return "Lines deeper than " + quantities.depth(2 * Lessons.SHALLOWER_SHARE * halfDeepestMetres)
+                + " are left out of that.";
     }
 
     /** A band of depth by its middle: {@code about 2 ft 6 in deep}. */
@@ -73,6 +84,17 @@ public final class LessonWords {
         return Double.isNaN(lesson.kilogramsAnHour())
                 ? Optional.empty()
                 : Optional.of(quantities.weight(lesson.kilogramsAnHour()) + " an hour");
+    }
+
+    /** In few words: {@code 13.0 an hour, 12 visits, best in 10 of 12}. */
+    public static String brief(Lesson<?> lesson) {
+        return Decimals.text(lesson.fishAnHour(), 1) + " an hour, " + visits(lesson)
+                + best(lesson).map(best -> ", " + best).orElse("");
+    }
+
+    /** In the fewest words: {@code 13.0, 12 visits}. */
+    public static String briefest(Lesson<?> lesson) {
+        return Decimals.text(lesson.fishAnHour(), 1) + ", " + visits(lesson);
     }
 
     /** How many visits are behind it: {@code 5 visits}. */

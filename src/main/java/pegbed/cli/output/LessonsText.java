@@ -36,6 +36,7 @@ final class LessonsText {
         PlanText.table(rows, out);
         lessons.target()
                 .ifPresent(target -> out.println("  " + words.target(target, lessons.halfDeepestMetres())
+                        + " " + words.leftOut(lessons.halfDeepestMetres())
                         + " It is an offer: the target stays as it is until it is taken."));
     }
 
