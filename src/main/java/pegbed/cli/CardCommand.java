@@ -69,8 +69,8 @@ final class CardCommand implements Callable<Integer> {
         Theme theme = grey ? Themes.BLACK_AND_WHITE : Themes.LIGHT;
         OffsetDateTime now = OffsetDateTime.now(ZoneId.systemDefault());
         List<Place> planned = plan.lines().stream().map(PlannedLine::place).toList();
-        Optional<DayPage> fishing = FishingPage.latest(
-                peg, planned, Optional.of(VisitLessons.of(findings.map(), peg, now)), now);
+        Optional<DayPage> fishing =
+                FishingPage.latest(peg, planned, Optional.of(VisitLessons.of(findings.map(), peg, now)), now);
         WholeFile.write(file, Card.file(name, plan, fishing, theme));
         if (output.json()) {
             ObjectNode node = output.object().put("card", file.toString());

@@ -15,11 +15,7 @@ import java.util.OptionalInt;
  * @param forbidden places about which there must be none
  */
 public record LineWishes(
-        LineCounts counts,
-        OptionalInt most,
-        Optional<StartLine> start,
-        List<LinePin> fixed,
-        List<LinePin> forbidden) {
+        LineCounts counts, OptionalInt most, Optional<StartLine> start, List<LinePin> fixed, List<LinePin> forbidden) {
     /** The most lines of a peg. */
     public static final int MOST = 12;
 

@@ -67,7 +67,8 @@ final class Planning {
                 .map(zone -> LineCandidates.number(wantedCounts, zone))
                 .toList();
         LineChoice.Wanted wanted = new LineChoice.Wanted(counts, Math.max(maxLines, fixed), maxRigs);
-        List<LineCandidate> chosen = started(ordered(LineChoice.best(allowed, wanted).lines()));
+        List<LineCandidate> chosen =
+                started(ordered(LineChoice.best(allowed, wanted).lines()));
         List<Rig> rigs = rigs(chosen);
         if (fixed > maxLines) {
             shortfalls.add(Shortfall.ofAll(Shortfall.Kind.FIXED_TOO_MANY));

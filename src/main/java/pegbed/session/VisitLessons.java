@@ -93,6 +93,7 @@ public record VisitLessons(
 
     private static DepthAt depth(PegMap map) {
         int known = map.bottom().survey().levels().visits();
+        int shown = map.bottom().survey().shown();
         Map<Place, Double> today = new HashMap<>();
         Map<Integer, Double> higher = new HashMap<>();
         return (place, visit) -> {
@@ -102,7 +103,7 @@ public record VisitLessons(
             return OptionalDouble.of(today.computeIfAbsent(
                             place,
                             at -> map.bottom().at(at.xMetres(), at.yMetres()).depthMetres())
-                    + higher.computeIfAbsent(visit, of -> map.bottom().higher(of, known - 1)));
+                    + higher.computeIfAbsent(visit, of -> map.bottom().higher(of, shown)));
         };
     }
 

@@ -45,12 +45,18 @@ public final class DayWords {
         return fished + ", " + ago("fed", line.minutesSinceFed());
     }
 
-    private static String ago(String what, OptionalDouble minutes) {
+    /** How long ago something was, or that it was not: {@code fed 12 min ago}, {@code not fed yet}. */
+    public static String ago(String what, OptionalDouble minutes) {
         if (minutes.isEmpty()) {
             return "not " + what + " yet";
         }
-        long whole = Math.round(minutes.getAsDouble());
-        return what + " " + (whole < 120 ? whole + " min" : whole / 60 + " h " + whole % 60 + " min") + " ago";
+        return what + " " + minutes(minutes.getAsDouble()) + " ago";
+    }
+
+    /** Minutes as people say them: {@code 5 min}, {@code 1 h 20 min}. */
+    public static String minutes(double minutes) {
+        long whole = Math.max(0, Math.round(minutes));
+        return whole < 60 ? whole + " min" : whole / 60 + " h" + (whole % 60 == 0 ? "" : " " + whole % 60 + " min");
     }
 
     /** Its rate: {@code 12 fish an hour (7 to 19)}; empty while too little is known of it. */

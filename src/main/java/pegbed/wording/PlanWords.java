@@ -313,8 +313,9 @@ public final class PlanWords {
     /** In which order to fish all lines, a sentence for each role; empty without lines. */
     public String order() {
         List<String> sentences = new ArrayList<>();
-        lines(PlannedLine.Role.START).ifPresent(lines -> sentences.add(
-                        "Start on " + lines + (plan.startsAsWished() ? ", as you wished." : ".")));
+        lines(PlannedLine.Role.START)
+                .ifPresent(lines ->
+                        sentences.add("Start on " + lines + (plan.startsAsWished() ? ", as you wished." : ".")));
         lines(PlannedLine.Role.PRIME)
                 .ifPresent(lines ->
                         sentences.add("Feed " + lines + " a little from the start; go there when line 1 slows."));

@@ -31,16 +31,15 @@ class DayCommandTest {
     @Test
     void tellsWhatVisitsTeachAndOffersATarget() throws IOException {
         Files.copy(
-                Path.of("sample-pegs/sallow-cut-5.peg.json"),
-                file,
-                java.nio.file.StandardCopyOption.REPLACE_EXISTING);
+                Path.of("sample-pegs/sallow-cut-5.peg.json"), file, java.nio.file.StandardCopyOption.REPLACE_EXISTING);
         byte[] before = Files.readAllBytes(file);
         Ran told = day();
         assertTrue(told.out().contains("What 12 visits gave"), told.out());
         assertTrue(told.out().contains("2 ft 6 in did best in"), told.out());
         JsonNode json = new ObjectMapper().readTree(day("--json").out());
         assertEquals(0.762, json.get("target_offered").get("depth_m").asDouble());
-        assertEquals(12, json.get("lessons").get("by_depth").get(0).get("visits").asInt());
+        assertEquals(
+                12, json.get("lessons").get("by_depth").get(0).get("visits").asInt());
         Ran lines = Ran.pegbed("lines", file, "--by-itself", "--start-on", "across");
         assertTrue(lines.out().contains("2 ft 6 in did best in"), lines.out());
         assertTrue(lines.out().contains("Start on line 1, as you wished."), lines.out());

@@ -42,9 +42,7 @@ record InventedVisits(Place across, Place track, Place margin, Place shortLine) 
     private static final double[] WATER = {10.5, 13, 14.5, 16, 18, 19.5, 20.5, 20, 18, 16, 13, 10};
 
     /** From the board down to the water on each visit, metres. */
-    private static final double[] BOARD = {
-        0.31, 0.31, 0.305, 0.32, 0.315, 0.31, 0.33, 0.325, 0.315, 0.31, 0.305, 0.30
-    };
+    private static final double[] BOARD = {0.31, 0.31, 0.305, 0.32, 0.315, 0.31, 0.33, 0.325, 0.315, 0.31, 0.305, 0.30};
 
     private static final List<String> WINDS =
             List.of("light, south-west", "none", "gusts from the left", "fresh, into the face");

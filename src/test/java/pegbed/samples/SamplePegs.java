@@ -232,7 +232,7 @@ public final class SamplePegs {
             "s1+0.6 65L",
             "s1+0.6 65R"
         };
-        return new InventedVisits(new Place(-1.6, 10.4), new Place(0.4, 6.2), new Place(-4.2, 0.6), new Place(0, 3))
+        return new InventedVisits(new Place(-1.6, 10.4), new Place(0.4, 6.2), new Place(-2.5, 0.8), new Place(0, 3))
                 .over(sampler.plumb(peg, places));
     }
 

@@ -26,8 +26,7 @@ public final class DayText {
      * @param visit which visit, from 0
      * @param lessons what finished visits teach, if the bottom is known
      */
-    public static void print(
-            Peg peg, int visit, DayAnswer answer, Optional<VisitLessons> lessons, PrintWriter out) {
+    public static void print(Peg peg, int visit, DayAnswer answer, Optional<VisitLessons> lessons, PrintWriter out) {
         DayLogWords words = DayLogWords.of(peg);
         DayWords said = DayWords.of(peg);
         Visit looked = peg.visits().get(visit);

@@ -126,8 +126,7 @@ public final class CardDrawing {
     }
 
     private static Geometry wholeSheet() {
-        return Shapes.FACTORY.toGeometry(
-                new Envelope(-BLEED, WIDTH_POINTS + BLEED, -BLEED, HEIGHT_POINTS + BLEED));
+        return Shapes.FACTORY.toGeometry(new Envelope(-BLEED, WIDTH_POINTS + BLEED, -BLEED, HEIGHT_POINTS + BLEED));
     }
 
     /** Paper over the whole of an A5 sheet, so that nothing shows at its edge. */

@@ -26,8 +26,8 @@ import pegbed.wording.Caution;
 import pegbed.wording.Sentences;
 
 /**
- * The fishing of a peg on one A5 page: a day as a strip, and what visits gave by depth. It is the second page of a card,
- * and a picture by itself.
+ * The fishing of a peg on one A5 page: a day as a strip, and what visits gave by depth. It is the second page of a
+ * card, and a picture by itself.
  *
  * @param peg the peg
  * @param day which day it was, such as {@code 24 Oct 2026}; empty if not known

@@ -176,8 +176,8 @@ public final class DayStrip {
             items.add(Marks.segment(Role.DAY_HOUR, x, AXIS, x, bottom));
             double half = room / 2;
             double middle = Math.max(left + half - GAP, Math.min(right - half + GAP, x));
-            items.add(Marks.text(
-                    Role.LEGEND_LABEL, middle, AXIS - 4, Text.Align.MIDDLE, TIME, DayLogWords.clock(time)));
+            items.add(
+                    Marks.text(Role.LEGEND_LABEL, middle, AXIS - 4, Text.Align.MIDDLE, TIME, DayLogWords.clock(time)));
         }
     }
 
@@ -216,12 +216,11 @@ public final class DayStrip {
         double y = top;
         for (DayEvent.Kind kind : List.of(
                 DayEvent.Kind.FISH, DayEvent.Kind.BITE, DayEvent.Kind.LOST, DayEvent.Kind.FEED, DayEvent.Kind.START)) {
-            String words =
-                    switch (kind) {
-                        case LOST -> "lost, or a snag";
-                        case START -> "fished";
-                        default -> kind.word();
-                    };
+            String words = switch (kind) {
+                case LOST -> "lost, or a snag";
+                case START -> "fished";
+                default -> kind.word();
+            };
             double needed = 14 + measure.widthPoints(words, TIME) + GAP;
             if (x > 0 && x + needed > width) {
                 x = 0;
@@ -233,7 +232,13 @@ public final class DayStrip {
             } else if (kind == DayEvent.Kind.FEED) {
                 items.add(Marks.triangle(Role.DAY_FEED, x + 5, middle + FEED, FEED));
             } else {
-                sign(DayEvent.of(from.atOffset(offset), kind, Optional.of(lines.get(0).place())), x + 5, middle);
+                sign(
+                        DayEvent.of(
+                                from.atOffset(offset),
+                                kind,
+                                Optional.of(lines.get(0).place())),
+                        x + 5,
+                        middle);
             }
             items.add(Marks.text(
                     Role.LEGEND_LABEL,

@@ -21,8 +21,7 @@ final class Marks {
     private Marks() {}
 
     static Item rectangle(Role role, double left, double top, double right, double bottom) {
-        return fill(
-                role, Shapes.FACTORY.toGeometry(new Envelope(left, right, top, bottom)));
+        return fill(role, Shapes.FACTORY.toGeometry(new Envelope(left, right, top, bottom)));
     }
 
     static Item disc(Role role, double x, double y, double radius) {
@@ -39,22 +38,18 @@ final class Marks {
 
     /** A triangle that stands on its base, the point up. */
     static Item triangle(Role role, double x, double bottom, double size) {
-        return fill(
-                role,
-                Shapes.FACTORY.createPolygon(new Coordinate[] {
-                    new Coordinate(x - size, bottom),
-                    new Coordinate(x + size, bottom),
-                    new Coordinate(x, bottom - 1.8 * size),
-                    new Coordinate(x - size, bottom)
-                }));
+        return fill(role, Shapes.FACTORY.createPolygon(new Coordinate[] {
+            new Coordinate(x - size, bottom),
+            new Coordinate(x + size, bottom),
+            new Coordinate(x, bottom - 1.8 * size),
+            new Coordinate(x - size, bottom)
+        }));
     }
 
     static Item cross(Role role, double x, double y, double size) {
-        return stroke(
-                role,
-                Shapes.FACTORY.createMultiLineString(new LineString[] {
-                    line(x - size, y - size, x + size, y + size), line(x - size, y + size, x + size, y - size)
-                }));
+        return stroke(role, Shapes.FACTORY.createMultiLineString(new LineString[] {
+            line(x - size, y - size, x + size, y + size), line(x - size, y + size, x + size, y - size)
+        }));
     }
 
     static Item segment(Role role, double x1, double y1, double x2, double y2) {
@@ -62,8 +57,7 @@ final class Marks {
     }
 
     private static LineString line(double x1, double y1, double x2, double y2) {
-        return Shapes.FACTORY.createLineString(
-                new Coordinate[] {new Coordinate(x1, y1), new Coordinate(x2, y2)});
+        return Shapes.FACTORY.createLineString(new Coordinate[] {new Coordinate(x1, y1), new Coordinate(x2, y2)});
     }
 
     static Text text(Role role, double x, double base, Text.Align align, Lettering lettering, String words) {

@@ -82,8 +82,7 @@ public final class CardViewModel {
      * @param fishing makes its second page, if the peg was fished
      * @param news gets the reason why a card was not saved, if its sheet is no longer there to say it
      */
-    public CardViewModel(
-            Plan plan, Supplier<Optional<DayPage>> fishing, Helpers helpers, Consumer<String> news) {
+    public CardViewModel(Plan plan, Supplier<Optional<DayPage>> fishing, Helpers helpers, Consumer<String> news) {
         this.plan = plan;
         this.fishing = fishing;
         this.news = news;

@@ -178,7 +178,8 @@ public final class TargetViewModel {
                 .flatMap(known -> known.target()
                         .map(target -> LessonWords.of(session.peg()).target(target, known.halfDeepestMetres())))
                 .orElse(""));
-        offer.set(offered().map(TargetLesson::depthMetres)
+        offer.set(offered()
+                .map(TargetLesson::depthMetres)
                 .filter(depth -> wished.isEmpty() || rounded(wished.getAsDouble()) != rounded(depth))
                 .map(depth -> "Take " + quantities.depth(depth))
                 .orElse(""));

@@ -107,8 +107,8 @@ public final class FishingPictures {
         return new Painted(
                 DayStrip.of(peg, question.day(), width, AwtLetters.MEASURE).map(drawing -> image(drawing, theme)),
                 question.lessons()
-                        .flatMap(known -> CatchByDepth.of(
-                                peg, known.byDepth(), known.bandMetres(), width, AwtLetters.MEASURE))
+                        .flatMap(known ->
+                                CatchByDepth.of(peg, known.byDepth(), known.bandMetres(), width, AwtLetters.MEASURE))
                         .map(drawing -> image(drawing, theme)));
     }
 

@@ -22,6 +22,7 @@ import javafx.scene.control.TextField;
 import javafx.scene.image.Image;
 import javafx.scene.image.ImageView;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.Pane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import pegbed.model.Place;
@@ -164,7 +165,11 @@ public final class FishingView extends ScrollPane {
         view.setId(id);
         view.setAccessibleRole(AccessibleRole.IMAGE_VIEW);
         view.setAccessibleText(words);
-        VBox box = new VBox(title, view);
+        // The picture is as wide as the panel, never the other way round.
+        Pane holder = new Pane(view);
+        holder.setMinWidth(0);
+        holder.setPrefWidth(0);
+        VBox box = new VBox(title, holder);
         box.getStyleClass().add("findings-part");
         ChangeListener<Optional<Image>> listener = (property, before, now) -> put(box, view, now);
         box.setUserData(listener);
@@ -177,6 +182,8 @@ public final class FishingView extends ScrollPane {
         view.setImage(image.orElse(null));
         view.setFitWidth(image.map(Image::getWidth).orElse(0.0) / FishingPictures.PIXELS_PER_POINT);
         view.setPreserveRatio(true);
+        ((Pane) view.getParent())
+                .setMinHeight(image.map(Image::getHeight).orElse(0.0) / FishingPictures.PIXELS_PER_POINT);
         Controls.setShown(box, image.isPresent());
     }
 

@@ -236,7 +236,8 @@ public final class FishingViewModel {
         for (int v = visits.size() - 1; v >= 0 && all.size() < MOST_KINDS; v--) {
             List<DayEvent> events = visits.get(v).day().events();
             for (int i = events.size() - 1; i >= 0 && all.size() < MOST_KINDS; i--) {
-                if (events.get(i).kind() == DayEvent.Kind.FISH && !events.get(i).name().isBlank()) {
+                if (events.get(i).kind() == DayEvent.Kind.FISH
+                        && !events.get(i).name().isBlank()) {
                     all.add(events.get(i).name());
                 }
             }
@@ -280,12 +281,12 @@ public final class FishingViewModel {
     private String state(DayLogWords words, LineHistory line, int index) {
         List<String> parts = new ArrayList<>();
         if (line.fishedNow()) {
-            parts.add("fished now, " + DayLogWords.minutes(line.fishedMinutes()));
+            parts.add("fished now, " + DayWords.minutes(line.fishedMinutes()));
         } else if (line.minutesSinceFished().isPresent()) {
-            parts.add("rested " + DayLogWords.minutes(line.minutesSinceFished().getAsDouble()));
+            parts.add("rested " + DayWords.minutes(line.minutesSinceFished().getAsDouble()));
         }
         if (line.minutesSinceFed().isPresent()) {
-            parts.add("fed " + DayLogWords.ago(line.minutesSinceFed()));
+            parts.add(DayWords.ago("fed", line.minutesSinceFed()));
         }
         if (line.fishedMinutes() > 0) {
             parts.add(words.given(line));

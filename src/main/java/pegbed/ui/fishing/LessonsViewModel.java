@@ -40,7 +40,8 @@ public final class LessonsViewModel {
     public LessonsViewModel(Session session, Clock clock, Executor worker, Executor owner) {
         this.session = session;
         this.clock = clock;
-        reckoning = new BackgroundTask("What earlier visits teach could not be worked out", worker, owner, session.log());
+        reckoning =
+                new BackgroundTask("What earlier visits teach could not be worked out", worker, owner, session.log());
         session.onChange(this::refresh);
         refresh();
     }

@@ -120,7 +120,8 @@ class CardTest {
     @ParameterizedTest
     @MethodSource("plans")
     void theSamePlanGivesTheSameBytes(Plan plan) {
-        assertArrayEquals(Card.pdf(plan, Optional.empty(), Themes.LIGHT), Card.pdf(plan, Optional.empty(), Themes.LIGHT));
+        assertArrayEquals(
+                Card.pdf(plan, Optional.empty(), Themes.LIGHT), Card.pdf(plan, Optional.empty(), Themes.LIGHT));
         assertArrayEquals(Card.svg(plan, Themes.LIGHT), Card.svg(plan, Themes.LIGHT));
         assertArrayEquals(Card.html(plan, Optional.empty()), Card.html(plan, Optional.empty()));
         assertArrayEquals(Card.png(plan, Themes.LIGHT), Card.png(plan, Themes.LIGHT));
@@ -169,7 +170,9 @@ class CardTest {
 
     @Test
     void hostileNamesStandAsText() throws Exception {
-        String html = bare(parsed(Card.html(Plans.HOSTILE, Optional.empty())).getDocumentElement().getTextContent());
+        String html = bare(parsed(Card.html(Plans.HOSTILE, Optional.empty()))
+                .getDocumentElement()
+                .getTextContent());
         for (String name : List.of(Plans.SCRIPT, Plans.IMAGE, Plans.ENTITY, Plans.HEBREW)) {
             assertTrue(html.contains(bare(name)), name);
         }
@@ -184,7 +187,8 @@ class CardTest {
     void anOverheadLineIsShoutedAbout() {
         String html = new String(Card.html(Plans.HOSTILE, Optional.empty()), java.nio.charset.StandardCharsets.UTF_8);
         assertTrue(html.contains("class=\"warning\" role=\"alert\">OVERHEAD LINE AT THIS PEG"));
-        String calm = new String(Card.html(Plans.SAMPLES.get(0), Optional.empty()), java.nio.charset.StandardCharsets.UTF_8);
+        String calm =
+                new String(Card.html(Plans.SAMPLES.get(0), Optional.empty()), java.nio.charset.StandardCharsets.UTF_8);
         assertFalse(calm.contains("OVERHEAD LINE AT THIS PEG"));
     }
 

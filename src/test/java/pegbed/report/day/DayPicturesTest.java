@@ -77,13 +77,13 @@ class DayPicturesTest {
         for (Item item : drawing.items()) {
             if (item instanceof Text text) {
                 double wide = AwtLetters.MEASURE.widthPoints(text.words(), text.lettering());
-                double left =
-                        switch (text.align()) {
-                            case START -> text.x();
-                            case MIDDLE -> text.x() - wide / 2;
-                            case END -> text.x() - wide;
-                        };
-                boxes.add(new Envelope(left, left + wide, text.y() - text.lettering().sizePoints() * 0.73, text.y()));
+                double left = switch (text.align()) {
+                    case START -> text.x();
+                    case MIDDLE -> text.x() - wide / 2;
+                    case END -> text.x() - wide;
+                };
+                boxes.add(new Envelope(
+                        left, left + wide, text.y() - text.lettering().sizePoints() * 0.73, text.y()));
             }
         }
         Envelope sheet = new Envelope(
@@ -108,8 +108,9 @@ class DayPicturesTest {
     @Test
     void everyEventHasItsSignOnItsLine() {
         Drawing drawing = strip(60, 390);
-        List<Item> fish =
-                drawing.of(Role.DAY_FISH).stream().filter(Fill.class::isInstance).toList();
+        List<Item> fish = drawing.of(Role.DAY_FISH).stream()
+                .filter(Fill.class::isInstance)
+                .toList();
         assertEquals(3 + 1, fish.size(), "three on lines, one in the legend");
         double one = ((Fill) fish.get(0)).shape().getEnvelopeInternal().getWidth();
         double four = ((Fill) fish.get(1)).shape().getEnvelopeInternal().getWidth();
@@ -119,8 +120,12 @@ class DayPicturesTest {
         assertEquals(1 + 1, drawing.of(Role.DAY_FEED).size());
         assertEquals(2 + 1, drawing.of(Role.DAY_FISHED).size());
         double first = ((Fill) fish.get(0)).shape().getCentroid().getY();
-        double fed = ((Fill) drawing.of(Role.DAY_FEED).get(0)).shape().getCentroid().getY();
-        double lost = ((Stroke) drawing.of(Role.DAY_LOST).get(0)).lines().getCentroid().getY();
+        double fed =
+                ((Fill) drawing.of(Role.DAY_FEED).get(0)).shape().getCentroid().getY();
+        double lost = ((Stroke) drawing.of(Role.DAY_LOST).get(0))
+                .lines()
+                .getCentroid()
+                .getY();
         assertTrue(first < fed && fed < lost, "lines from top to bottom");
     }
 
@@ -129,9 +134,11 @@ class DayPicturesTest {
     void timeRunsFromLeftToRight() {
         Drawing drawing = strip(60, 390);
         Envelope axis = ((Stroke) drawing.of(Role.LEGEND_RULE).get(0)).lines().getEnvelopeInternal();
-        double x = ((Fill) drawing.of(Role.DAY_FISH).get(0)).shape().getCentroid().getX();
+        double x =
+                ((Fill) drawing.of(Role.DAY_FISH).get(0)).shape().getCentroid().getX();
         assertEquals(axis.getMinX() + axis.getWidth() * 5 / 60, x, 0.01);
-        assertTrue(drawing.items().stream().anyMatch(item -> item instanceof Text text && text.words().equals("10:00")));
+        assertTrue(drawing.items().stream()
+                .anyMatch(item -> item instanceof Text text && text.words().equals("10:00")));
     }
 
     @Test

@@ -123,7 +123,8 @@ public class RandomPegs extends DomainContextBase {
                     random.nextBoolean() ? LineCounts.USUAL : counts,
                     maybeFrom1(12),
                     random.nextBoolean() ? Optional.empty() : Optional.of(StartLine.values()[upTo(3)]),
-                    list(this::pin), list(this::pin));
+                    list(this::pin),
+                    list(this::pin));
         }
 
         LinePin pin() {

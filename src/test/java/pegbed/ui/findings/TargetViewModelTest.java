@@ -14,10 +14,9 @@ import pegbed.model.Reading;
 import pegbed.notation.Line;
 import pegbed.notation.Notation;
 import pegbed.session.Answer;
-import pegbed.model.InputException;
 import pegbed.session.Pegs;
-import pegbed.storage.disk.PegFile;
 import pegbed.session.ReadingEdits;
+import pegbed.storage.disk.PegFile;
 import pegbed.ui.app.Desks;
 import pegbed.ui.app.WindowViewModels;
 import pegbed.wording.FindingWords;
@@ -50,10 +49,13 @@ class TargetViewModelTest {
     @Test
     void whatEarlierVisitsSpeakForIsOfferedAndTakenByOneTap() throws InputException {
         desk = Desks.atOnce(
-                folder, PegFile.read(Path.of("sample-pegs/sallow-cut-5.peg.json")).peg());
+                folder,
+                PegFile.read(Path.of("sample-pegs/sallow-cut-5.peg.json")).peg());
         target = desk.target();
         assertTrue(
-                target.lessonProperty().get().matches("2 ft 6 in did best in \\d+ of 1[12] visits \\(half the deepest is .*"),
+                target.lessonProperty()
+                        .get()
+                        .matches("2 ft 6 in did best in \\d+ of 1[12] visits \\(half the deepest is .*"),
                 target.lessonProperty().get());
         assertEquals("Take 2 ft 6 in", target.offerProperty().get());
         assertTrue(target.followsProperty().get(), "never taken by itself");

@@ -51,8 +51,12 @@ class PlanViewModelTest {
     @Test
     void theStartIsChosenKeptAndUndone() {
         plan.startOn(Optional.of(StartLine.ACROSS));
-        assertEquals(Optional.of(StartLine.ACROSS), desk.session().peg().wishes().lines().start());
-        assertTrue(plan.lines().get(0).title().startsWith("Across"), plan.lines().get(0).title());
+        assertEquals(
+                Optional.of(StartLine.ACROSS),
+                desk.session().peg().wishes().lines().start());
+        assertTrue(
+                plan.lines().get(0).title().startsWith("Across"),
+                plan.lines().get(0).title());
         assertTrue(
                 plan.lines().get(0).what().endsWith("Start here, as you wished."),
                 plan.lines().get(0).what());
