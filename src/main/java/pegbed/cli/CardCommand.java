@@ -2,16 +2,25 @@ package pegbed.cli;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.file.Path;
+import java.time.OffsetDateTime;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import pegbed.cli.output.NeighbouringPegsJson;
 import pegbed.cli.output.Output;
 import pegbed.findings.Findings;
 import pegbed.model.InputException;
 import pegbed.model.Peg;
+import pegbed.model.Place;
 import pegbed.plan.Plan;
+import pegbed.plan.PlannedLine;
 import pegbed.report.card.Card;
+import pegbed.report.card.DayPage;
 import pegbed.report.drawing.Theme;
 import pegbed.report.drawing.Themes;
+import pegbed.session.FishingPage;
+import pegbed.session.VisitLessons;
 import pegbed.storage.disk.AtomicFileWriter;
 import pegbed.storage.disk.WholeFile;
 import pegbed.wording.MapWords;
@@ -58,7 +67,11 @@ final class CardCommand implements Callable<Integer> {
         Findings findings = Findings.of(others.map(path, peg, output.err()), wishes.target());
         Plan plan = Plan.of(findings, wishes.over(peg.wishes()));
         Theme theme = grey ? Themes.BLACK_AND_WHITE : Themes.LIGHT;
-        WholeFile.write(file, Card.file(name, plan, theme));
+        OffsetDateTime now = OffsetDateTime.now(ZoneId.systemDefault());
+        List<Place> planned = plan.lines().stream().map(PlannedLine::place).toList();
+        Optional<DayPage> fishing =
+                FishingPage.latest(peg, planned, Optional.of(VisitLessons.of(findings.map(), peg, now)), now);
+        WholeFile.write(file, Card.file(name, plan, fishing, theme));
         if (output.json()) {
             ObjectNode node = output.object().put("card", file.toString());
             NeighbouringPegsJson.put(node, findings.map().bottom().lesson());

@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
@@ -14,6 +15,7 @@ import pegbed.cli.output.DayText;
 import pegbed.cli.output.Output;
 import pegbed.findings.Findings;
 import pegbed.model.Conditions;
+import pegbed.model.Day;
 import pegbed.model.DayEvent;
 import pegbed.model.InputException;
 import pegbed.model.Peg;
@@ -22,10 +24,15 @@ import pegbed.model.Visit;
 import pegbed.notation.DayNotation;
 import pegbed.plan.Plan;
 import pegbed.plan.PlannedLine;
+import pegbed.report.card.DayPage;
+import pegbed.report.drawing.Theme;
 import pegbed.session.DayAnswer;
 import pegbed.session.DayEdits;
 import pegbed.session.Edit;
+import pegbed.session.FishingPage;
 import pegbed.session.TypedDay;
+import pegbed.session.VisitLessons;
+import pegbed.storage.disk.AtomicFileWriter;
 import pegbed.storage.disk.WholeFile;
 import pegbed.storage.shelf.NeighbouringPegFiles;
 import pegbed.storage.table.EventsTable;
@@ -83,8 +90,15 @@ public final class DayCommand implements Callable<Integer> {
     @Option(names = "--events", paramLabel = "FILE", description = "Brings in the events of a CSV table.")
     private Path events;
 
-    @Option(names = "--out", paramLabel = "FILE", description = "Writes the log as a CSV table as well.")
+    @Option(
+            names = "--out",
+            paramLabel = "FILE",
+            description = "Writes the log as a table as well (.csv), or draws the day and what visits gave"
+                    + " (.pdf, .png, .svg).")
     private Path out;
+
+    @Option(names = "--look", paramLabel = "LOOK", description = "Of a picture: light, dark, contrast or grey.")
+    private String look = "light";
 
     @Mixin
     private NeighbouringPegsOption others;
@@ -97,9 +111,11 @@ public final class DayCommand implements Callable<Integer> {
     @Override
     public Integer call() throws InputException {
         PrintWriter err = output.err();
+        Theme theme = Look.theme(look);
         Peg peg = PegArgument.look(path, err).peg();
         refuseVisit(peg);
-        List<Place> planned = planned(peg);
+        Optional<Findings> findings = findings(peg);
+        List<Place> planned = planned(peg, findings);
         if (changes()) {
             peg = PegArgument.change(path, err, before -> new PegArgument.Changed<>(changed(before, planned), ""))
                     .peg();
@@ -107,15 +123,29 @@ public final class DayCommand implements Callable<Integer> {
         int shown = index(peg);
         List<Peg> beside = NeighbouringPegFiles.beside(path, peg).pegs();
         DayAnswer answer = DayAnswer.of(peg, shown, planned, beside, now.toInstant());
+        Peg latest = peg;
+        Optional<VisitLessons> lessons = findings.map(found -> VisitLessons.of(found.map(), latest, now));
         if (output.json()) {
-            output.print(DayJson.of(peg, shown, answer));
+            output.print(DayJson.of(peg, shown, answer, lessons));
         } else {
-            DayText.print(peg, shown, answer, output.out());
+            DayText.print(peg, shown, answer, lessons, output.out());
         }
         if (out != null) {
-            WholeFile.write(out, EventsTable.write(answer.day().events()).getBytes(StandardCharsets.UTF_8));
+            WholeFile.write(out, written(FishingPage.of(peg, shown, answer, lessons), answer.day(), theme));
         }
         return 0;
+    }
+
+    /** What {@code --out} asks for; a name without a known ending is a table's. */
+    private byte[] written(DayPage page, Day day, Theme theme) throws InputException {
+        String name = AtomicFileWriter.name(out);
+        if (!name.toLowerCase(Locale.ROOT).matches(".*\\.(pdf|png|svg)")) {
+            return EventsTable.write(day.events()).getBytes(StandardCharsets.UTF_8);
+        }
+        if (page.isEmpty()) {
+            throw new InputException(name + " was not drawn: nothing was fished yet.");
+        }
+        return page.file(name, theme);
     }
 
     private boolean changes() {
@@ -142,17 +172,22 @@ public final class DayCommand implements Callable<Integer> {
         return visit == null ? peg.visits().size() - 1 : visit - 1;
     }
 
-    /** Places of the planned lines; none where there is nothing to plan with. */
-    private List<Place> planned(Peg peg) {
+    /** What is found on the bottom; empty where too little is known of it. */
+    private Optional<Findings> findings(Peg peg) {
         try {
-            Findings findings = Findings.of(others.map(path, peg, output.err()), OptionalDouble.empty());
-            return Plan.of(findings, peg.wishes()).lines().stream()
-                    .map(PlannedLine::place)
-                    .toList();
+            return Optional.of(Findings.of(others.map(path, peg, output.err()), OptionalDouble.empty()));
         } catch (InputException e) {
             output.err().println("Warning: " + e.getMessage() + " Lines are told by their places.");
-            return List.of();
+            return Optional.empty();
         }
+    }
+
+    /** Places of the planned lines; none where there is nothing to plan with. */
+    private static List<Place> planned(Peg peg, Optional<Findings> findings) {
+        return findings.stream()
+                .flatMap(found -> Plan.of(found, peg.wishes()).lines().stream())
+                .map(PlannedLine::place)
+                .toList();
     }
 
     private Peg changed(Peg before, List<Place> planned) throws InputException {

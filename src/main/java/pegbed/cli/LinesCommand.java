@@ -1,7 +1,11 @@
 package pegbed.cli;
 
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.file.Path;
+import java.time.OffsetDateTime;
+import java.time.ZoneId;
 import java.util.concurrent.Callable;
+import pegbed.cli.output.LessonsJson;
 import pegbed.cli.output.LinesJson;
 import pegbed.cli.output.LinesText;
 import pegbed.cli.output.Output;
@@ -10,6 +14,7 @@ import pegbed.findings.Findings;
 import pegbed.model.InputException;
 import pegbed.model.Peg;
 import pegbed.plan.Plan;
+import pegbed.session.VisitLessons;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
@@ -38,10 +43,13 @@ final class LinesCommand implements Callable<Integer> {
         Peg peg = PegArgument.look(path, output.err()).peg();
         Findings findings = Findings.of(others.map(path, peg, output.err()), wishes.target());
         Plan plan = Plan.of(findings, wishes.over(peg.wishes()));
+        VisitLessons lessons = VisitLessons.of(findings.map(), peg, OffsetDateTime.now(ZoneId.systemDefault()));
         if (output.json()) {
-            output.print(LinesJson.of(findings).setAll(PlanJson.of(plan)));
+            ObjectNode json = LinesJson.of(findings).setAll(PlanJson.of(plan));
+            LessonsJson.putTarget(json, peg, lessons);
+            output.print(json);
         } else {
-            LinesText.print(findings, plan, output.out());
+            LinesText.print(findings, plan, lessons, output.out());
         }
         return 0;
     }

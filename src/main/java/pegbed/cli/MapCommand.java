@@ -16,7 +16,6 @@ import pegbed.model.Peg;
 import pegbed.report.drawing.Drawing;
 import pegbed.report.drawing.Layer;
 import pegbed.report.drawing.Theme;
-import pegbed.report.drawing.Themes;
 import pegbed.report.map.MapDrawing;
 import pegbed.report.map.MapOptions;
 import pegbed.report.paint.AwtLetters;
@@ -42,20 +41,6 @@ final class MapCommand implements Callable<Integer> {
     private static final double USUAL_WIDTH = 1200;
     private static final double MAX_SCALE = 4;
     private static final int MAX_PIXELS = 8000;
-
-    /** What the picture is drawn for. */
-    enum Look {
-        LIGHT(Themes.LIGHT),
-        DARK(Themes.DARK),
-        CONTRAST(Themes.HIGH_CONTRAST),
-        GREY(Themes.BLACK_AND_WHITE);
-
-        private final Theme theme;
-
-        Look(Theme theme) {
-            this.theme = theme;
-        }
-    }
 
     @Parameters(paramLabel = "PEG", description = "The peg file.")
     private Path path;
@@ -110,7 +95,7 @@ final class MapCommand implements Callable<Integer> {
         if (!name.endsWith(".png") && !name.endsWith(".svg")) {
             throw new InputException("--out: " + AtomicFileWriter.name(picture) + " must end in .png or .svg.");
         }
-        Theme theme = theme();
+        Theme theme = Look.theme(look);
         Optional<int[]> pixels = pixels();
         double letters = letters(pixels);
         Peg peg = PegArgument.look(path, output.err()).peg();
@@ -137,14 +122,6 @@ final class MapCommand implements Callable<Integer> {
             LevelWords.changes(map).forEach(change -> output.out().println("! " + change));
         }
         return 0;
-    }
-
-    private Theme theme() throws InputException {
-        try {
-            return Look.valueOf(look.toUpperCase(Locale.ROOT)).theme;
-        } catch (IllegalArgumentException e) {
-            throw new InputException("--look: '" + look + "' is not one of light, dark, contrast or grey.", e);
-        }
     }
 
     private Optional<int[]> pixels() throws InputException {

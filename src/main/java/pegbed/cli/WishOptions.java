@@ -1,11 +1,14 @@
 package pegbed.cli;
 
+import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import pegbed.model.InputException;
 import pegbed.model.LineCounts;
 import pegbed.model.LineWishes;
 import pegbed.model.RigWishes;
+import pegbed.model.StartLine;
 import pegbed.model.Wishes;
 import picocli.CommandLine.Option;
 
@@ -36,6 +39,12 @@ final class WishOptions {
     @Option(names = "--short", paramLabel = "N", description = "Lines wanted in front of the seat, 0 to 6.")
     private WholeNumber shortLines;
 
+    @Option(
+            names = "--start-on",
+            paramLabel = "PART",
+            description = "Where you like to start: track, across, short or margin.")
+    private String start;
+
     @Option(names = "--dead-depth", description = "Plumb to the float's tip, with no line on the bottom.")
     private boolean deadDepth;
 
@@ -55,12 +64,24 @@ final class WishOptions {
                         within("--margins", margins, 0, LineCounts.MOST, counts.rightMargin()),
                         within("--short", shortLines, 0, LineCounts.MOST, counts.shortLines())))
                 .withMost(most(
-                        "--most-lines", maxLines, LineWishes.MOST, own.lines().most()));
+                        "--most-lines", maxLines, LineWishes.MOST, own.lines().most()))
+                .withStart(start(own.lines().start()));
         RigWishes rigs = own.rigs()
                 .withMost(
                         most("--most-rigs", maxRigs, RigWishes.MOST, own.rigs().most()))
                 .withOverdepth(deadDepth ? OptionalDouble.of(0) : own.rigs().overdepthMetres());
         return own.withLines(lines).withRigs(rigs);
+    }
+
+    private Optional<StartLine> start(Optional<StartLine> own) throws InputException {
+        if (start == null) {
+            return own;
+        }
+        Optional<StartLine> part = StartLine.of(start.strip().toLowerCase(Locale.ROOT));
+        if (part.isEmpty()) {
+            throw new InputException("--start-on takes track, across, short or margin, not '" + start + "'.");
+        }
+        return part;
     }
 
     private static OptionalInt most(String option, WholeNumber value, int most, OptionalInt own) throws InputException {

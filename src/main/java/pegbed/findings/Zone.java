@@ -18,4 +18,13 @@ public enum Zone {
     public String words() {
         return words;
     }
+
+    /** What an angler calls it where there is a far bank in reach, or none: {@code across} or {@code further out}. */
+    public String words(boolean farBank) {
+        return switch (this) {
+            case TRACK -> farBank ? words : "deepest water";
+            case ACROSS -> farBank ? words : "further out";
+            default -> words;
+        };
+    }
 }

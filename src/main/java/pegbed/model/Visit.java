@@ -70,4 +70,11 @@ public record Visit(
     public Visit withAfresh(boolean dugOut) {
         return new Visit(start, boardToWaterMetres, dugOut, readings, day, note, extras);
     }
+
+    /** Whether nothing is known of it but fishing: neither a reading nor the board. */
+    public boolean isFishedOnly() {
+        return readings.isEmpty()
+                && boardToWaterMetres.isEmpty()
+                && !day.events().isEmpty();
+    }
 }

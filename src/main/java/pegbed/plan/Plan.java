@@ -3,6 +3,7 @@ package pegbed.plan;
 import java.util.List;
 import java.util.Optional;
 import pegbed.findings.Findings;
+import pegbed.model.StartLine;
 import pegbed.model.Wishes;
 
 /**
@@ -28,6 +29,14 @@ public record Plan(
     /** The best plan. The target depth is that of the findings; all other wishes are taken from {@code wishes}. */
     public static Plan of(Findings findings, Wishes wishes) {
         return new Planning(findings, wishes).plan();
+    }
+
+    /** Whether the line to start on is where the person likes to start. */
+    public boolean startsAsWished() {
+        Optional<StartLine> wished = wishes.lines().start();
+        return wished.isPresent()
+                && !lines.isEmpty()
+                && lines.get(0).candidate().zone().map(Planning::part).equals(wished);
     }
 
     /** The rig of a line. */

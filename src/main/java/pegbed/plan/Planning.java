@@ -16,12 +16,14 @@ import pegbed.geometry.PegWater;
 import pegbed.geometry.Shapes;
 import pegbed.model.Bottom;
 import pegbed.model.Hazard;
+import pegbed.model.LineCounts;
 import pegbed.model.LinePin;
 import pegbed.model.LineWishes;
 import pegbed.model.Place;
 import pegbed.model.Reading;
 import pegbed.model.RigTemplate;
 import pegbed.model.RigWishes;
+import pegbed.model.StartLine;
 import pegbed.model.Wishes;
 import pegbed.surface.posterior.Disc;
 
@@ -54,17 +56,19 @@ final class Planning {
 
     Plan plan() {
         LineWishes lines = wishes.lines();
-        List<LineCandidate> all = LineCandidates.of(findings, lines.counts());
+        LineCounts wantedCounts = lines.wanted();
+        List<LineCandidate> all = LineCandidates.of(findings, wantedCounts);
         List<LineCandidate> allowed = new ArrayList<>(fixed());
         int fixed = allowed.size();
         all.stream().filter(this::isAllowed).forEach(allowed::add);
         int maxLines = lines.most().orElse(LineWishes.MOST);
         int maxRigs = wishes.rigs().most().orElse(RigWishes.MOST);
         List<Integer> counts = Arrays.stream(Zone.values())
-                .map(zone -> LineCandidates.number(lines.counts(), zone))
+                .map(zone -> LineCandidates.number(wantedCounts, zone))
                 .toList();
         LineChoice.Wanted wanted = new LineChoice.Wanted(counts, Math.max(maxLines, fixed), maxRigs);
-        List<LineCandidate> chosen = ordered(LineChoice.best(allowed, wanted).lines());
+        List<LineCandidate> chosen =
+                started(ordered(LineChoice.best(allowed, wanted).lines()));
         List<Rig> rigs = rigs(chosen);
         if (fixed > maxLines) {
             shortfalls.add(Shortfall.ofAll(Shortfall.Kind.FIXED_TOO_MANY));
@@ -129,6 +133,35 @@ final class Planning {
             }
         }
         return order;
+    }
+
+    /** Where the person likes to start goes to the front: the surest line there; noted if there is none. */
+    private List<LineCandidate> started(List<LineCandidate> lines) {
+        Optional<StartLine> wished = wishes.lines().start();
+        if (wished.isEmpty() || lines.isEmpty()) {
+            return lines;
+        }
+        Optional<LineCandidate> first = lines.stream()
+                .filter(line -> line.zone().map(Planning::part).equals(wished))
+                .max(Comparator.comparingDouble(line -> line.spot().pFlat()));
+        if (first.isEmpty()) {
+            shortfalls.add(Shortfall.ofAll(Shortfall.Kind.NO_START));
+            return lines;
+        }
+        List<LineCandidate> order = new ArrayList<>(lines);
+        order.remove(first.get());
+        order.add(0, first.get());
+        return order;
+    }
+
+    /** The part, as a person says it, that a zone belongs to. */
+    static StartLine part(Zone zone) {
+        return switch (zone) {
+            case TRACK -> StartLine.TRACK;
+            case ACROSS -> StartLine.ACROSS;
+            case SHORT -> StartLine.SHORT;
+            case LEFT_MARGIN, RIGHT_MARGIN -> StartLine.MARGIN;
+        };
     }
 
     private static int turn(LineCandidate line) {

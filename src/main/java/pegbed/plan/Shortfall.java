@@ -45,7 +45,9 @@ public record Shortfall(
         /** The fixed lines are more than the lines wanted. */
         FIXED_TOO_MANY,
         /** The fixed lines need more rigs than are wanted. */
-        FIXED_NEED_RIGS
+        FIXED_NEED_RIGS,
+        /** No line is planned where the person likes to start. */
+        NO_START
     }
 
     static Shortfall of(Kind kind, Zone zone) {

@@ -1,10 +1,12 @@
 package pegbed.session;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.UnaryOperator;
 import pegbed.model.LineWishes;
 import pegbed.model.Place;
 import pegbed.model.RigTemplate;
+import pegbed.model.StartLine;
 
 /** Edits of what is wanted of the lines to fish. */
 public final class PlanEdits {
@@ -27,7 +29,12 @@ public final class PlanEdits {
 
     /** Nothing is fixed or forbidden anywhere. */
     public static Edit releaseAll() {
-        return lines("Let all lines free", lines -> new LineWishes(lines.counts(), lines.most(), List.of(), List.of()));
+        return lines("Let all lines free", LineWishes::withoutPins);
+    }
+
+    /** The plan starts in a part of the peg; empty leaves it to the plan. */
+    public static Edit start(Optional<StartLine> part) {
+        return lines("Change start line", lines -> lines.withStart(part));
     }
 
     /**

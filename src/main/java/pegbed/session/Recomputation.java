@@ -1,15 +1,21 @@
 package pegbed.session;
 
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
 import pegbed.findings.Findings;
 import pegbed.findings.PegMap;
+import pegbed.model.Conditions;
 import pegbed.model.Day;
+import pegbed.model.DayEvent;
 import pegbed.model.InputException;
 import pegbed.model.Monitor;
 import pegbed.model.Peg;
+import pegbed.model.Visit;
 import pegbed.model.Wishes;
 import pegbed.storage.disk.ProgramLog;
 
@@ -156,11 +162,16 @@ final class Recomputation {
         }
     }
 
-    /** The part of a peg that its bottom depends on: the fishing of a visit tells nothing of it. */
+    /** Of a day no more than that there was fishing can change the bottom ({@link Visit#isFishedOnly}). */
+    private static final Day FISHED = new Day(
+            Conditions.NONE,
+            List.of(DayEvent.of(Instant.EPOCH.atOffset(ZoneOffset.UTC), DayEvent.Kind.STOP, Optional.empty())));
+
+    /** The part of a peg that its bottom depends on: what was caught tells nothing of it. */
     private static Peg bottomOf(Peg peg) {
         return peg.withWishes(Wishes.NONE.withByItself(peg.wishes().byItself()))
                 .withVisits(peg.visits().stream()
-                        .map(visit -> visit.withDay(Day.NONE))
+                        .map(visit -> visit.withDay(visit.isFishedOnly() ? FISHED : Day.NONE))
                         .toList());
     }
 

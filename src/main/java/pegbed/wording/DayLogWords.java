@@ -74,21 +74,14 @@ public final class DayLogWords {
         }
     }
 
-    /** Minutes as people say them: {@code 5 min}, {@code 1 h 20 min}. */
-    public static String minutes(double minutes) {
-        long whole = Math.max(0, Math.round(minutes));
-        return whole < 60 ? whole + " min" : whole / 60 + " h" + (whole % 60 == 0 ? "" : " " + whole % 60 + " min");
-    }
-
-    /** How long it is since something, or that it never was. */
-    public static String ago(OptionalDouble minutes) {
-        return minutes.isPresent() ? minutes(minutes.getAsDouble()) + " ago" : "never";
+    /** How many fish a line gave: {@code 4 fish}. */
+    public String fish(LineHistory line) {
+        return line.fish() + " fish";
     }
 
     /** What a line gave: {@code 4 fish in 50 min, 6 lb}. */
     public String given(LineHistory line) {
-        String fish = line.fish() == 1 ? "1 fish" : line.fish() + " fish";
-        return fish + " in " + minutes(line.fishedMinutes())
+        return fish(line) + " in " + DayWords.minutes(line.fishedMinutes())
                 + (line.weighed() > 0 ? ", " + quantities.weight(line.kilograms()) : "");
     }
 }

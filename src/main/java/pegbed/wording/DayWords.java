@@ -8,7 +8,6 @@ import pegbed.day.Estimate;
 import pegbed.day.LineHistory;
 import pegbed.day.LineOdds;
 import pegbed.day.LineRate;
-import pegbed.day.TargetLesson;
 import pegbed.model.Decimals;
 import pegbed.model.Peg;
 
@@ -32,18 +31,32 @@ public final class DayWords {
                 : "the line at " + quantities.placeByClock(line.place());
     }
 
+    /** A line in few signs: {@code line 2}, or how far out and where on the clock, {@code 4.2 m, 9:15}. */
+    public String shortLine(LineHistory line) {
+        return line.number().isPresent()
+                ? line(line)
+                : Decimals.text(line.place().distanceMetres(), 1) + " m, "
+                        + quantities.clock(line.place().angleDegrees());
+    }
+
     /** How long ago it was fished and fed: {@code fished 40 min ago, fed 12 min ago}. */
     public String since(LineHistory line) {
         String fished = line.fishedNow() ? "fished now" : ago("fished", line.minutesSinceFished());
         return fished + ", " + ago("fed", line.minutesSinceFed());
     }
 
-    private static String ago(String what, OptionalDouble minutes) {
+    /** How long ago something was, or that it was not: {@code fed 12 min ago}, {@code not fed yet}. */
+    public static String ago(String what, OptionalDouble minutes) {
         if (minutes.isEmpty()) {
             return "not " + what + " yet";
         }
-        long whole = Math.round(minutes.getAsDouble());
-        return what + " " + (whole < 120 ? whole + " min" : whole / 60 + " h " + whole % 60 + " min") + " ago";
+        return what + " " + minutes(minutes.getAsDouble()) + " ago";
+    }
+
+    /** Minutes as people say them: {@code 5 min}, {@code 1 h 20 min}. */
+    public static String minutes(double minutes) {
+        long whole = Math.max(0, Math.round(minutes));
+        return whole < 60 ? whole + " min" : whole / 60 + " h" + (whole % 60 == 0 ? "" : " " + whole % 60 + " min");
     }
 
     /** Its rate: {@code 12 fish an hour (7 to 19)}; empty while too little is known of it. */
@@ -113,17 +126,6 @@ public final class DayWords {
                                 + Decimals.text(odds.leaveInMinutes().getAsDouble(), 0) + " minutes " + line(line)
                                 + " is expected to have fallen to what another line would give, the change counted.")
                 : Optional.empty();
-    }
-
-    /**
-     * The target that earlier visits speak for: {@code 2 ft 6 in did best in 4 of 5 visits (half the deepest is 2 ft 9
-     * in).}
-     *
-     * @param halfDeepestMetres half the deepest, metres
-     */
-    public String target(TargetLesson lesson, double halfDeepestMetres) {
-        return quantities.depth(lesson.depthMetres()) + " did best in " + lesson.best() + " of " + lesson.visits()
-                + " visits (half the deepest is " + quantities.depth(halfDeepestMetres) + ").";
     }
 
     /** How many earlier visits the rates start from; empty if none. */

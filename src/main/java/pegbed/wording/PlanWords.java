@@ -53,12 +53,7 @@ public final class PlanWords {
     }
 
     String zone(Zone zone) {
-        boolean farBank = plan.findings().map().water().hasFarBank();
-        return switch (zone) {
-            case TRACK -> farBank ? "track" : "deepest water";
-            case ACROSS -> farBank ? "across" : "further out";
-            default -> zone.words();
-        };
+        return zone.words(plan.findings().map().water().hasFarBank());
     }
 
     /** Sections and metres, as the person says distances. */
@@ -129,6 +124,20 @@ public final class PlanWords {
         return what + ": " + words + " (" + Quantities.percent(line.spot().pFlat()) + ")";
     }
 
+    /** Where the person likes to start, such as {@code across} or {@code in a margin}. */
+    String start() {
+        return plan.wishes()
+                .lines()
+                .start()
+                .map(part -> switch (part) {
+                    case TRACK -> in(Zone.TRACK);
+                    case ACROSS -> in(Zone.ACROSS);
+                    case SHORT -> in(Zone.SHORT);
+                    case MARGIN -> "in a margin";
+                })
+                .orElse("");
+    }
+
     private static boolean isDeep(LineCandidate candidate) {
         return candidate.zone().stream().anyMatch(zone -> zone == Zone.TRACK);
     }
@@ -138,6 +147,9 @@ public final class PlanWords {
         LineCandidate candidate = line.candidate();
         List<String> parts = new ArrayList<>();
         parts.add(origin(line));
+        if (line.role() == PlannedLine.Role.START && plan.startsAsWished()) {
+            parts.add("First, since you wished to start " + start() + ".");
+        }
         parts.add(Sentences.capital(confidence(line))
                 + (candidate.areaMetres2() > 0
                         ? ", " + area(candidate.areaMetres2()) + " of it."
@@ -292,7 +304,7 @@ public final class PlanWords {
     /** When to fish it. */
     public String order(PlannedLine line) {
         return switch (line.role()) {
-            case START -> "Start here.";
+            case START -> plan.startsAsWished() ? "Start here, as you wished." : "Start here.";
             case PRIME -> "Feed a little from the start; go to it when line 1 slows.";
             case REST -> "Keep it quiet until late; feed it before you go to it.";
         };
@@ -301,7 +313,9 @@ public final class PlanWords {
     /** In which order to fish all lines, a sentence for each role; empty without lines. */
     public String order() {
         List<String> sentences = new ArrayList<>();
-        lines(PlannedLine.Role.START).ifPresent(lines -> sentences.add("Start on " + lines + "."));
+        lines(PlannedLine.Role.START)
+                .ifPresent(lines ->
+                        sentences.add("Start on " + lines + (plan.startsAsWished() ? ", as you wished." : ".")));
         lines(PlannedLine.Role.PRIME)
                 .ifPresent(lines ->
                         sentences.add("Feed " + lines + " a little from the start; go there when line 1 slows."));

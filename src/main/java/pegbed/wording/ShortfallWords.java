@@ -101,6 +101,9 @@ final class ShortfallWords {
                         + " is left out: it is less than 2 m from another that you fixed.";
             case FIXED_TOO_MANY -> "You fixed more lines than you want; all of them are kept.";
             case FIXED_NEED_RIGS -> "The lines you fixed need more rigs than you want.";
+            case NO_START ->
+                "You wished to start " + words.start()
+                        + ", but no line is planned there; the first is the one it would be without that wish.";
             default -> throw new IllegalStateException("Of a zone: " + shortfall.kind());
         };
     }

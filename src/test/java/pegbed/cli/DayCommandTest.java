@@ -28,6 +28,35 @@ class DayCommandTest {
         Files.copy(Path.of("sample-pegs/tansy-cut-14.peg.json"), file);
     }
 
+    @Test
+    void tellsWhatVisitsTeachAndOffersATarget() throws IOException {
+        Files.copy(
+                Path.of("sample-pegs/sallow-cut-5.peg.json"), file, java.nio.file.StandardCopyOption.REPLACE_EXISTING);
+        byte[] before = Files.readAllBytes(file);
+        Ran told = day();
+        assertTrue(told.out().contains("What 12 visits gave"), told.out());
+        assertTrue(told.out().contains("2 ft 6 in did best in"), told.out());
+        JsonNode json = new ObjectMapper().readTree(day("--json").out());
+        assertEquals(0.762, json.get("target_offered").get("depth_m").asDouble());
+        assertEquals(
+                12, json.get("lessons").get("by_depth").get(0).get("visits").asInt());
+        Ran lines = Ran.pegbed("lines", file, "--by-itself", "--start-on", "across");
+        assertTrue(lines.out().contains("2 ft 6 in did best in"), lines.out());
+        assertTrue(lines.out().contains("Start on line 1, as you wished."), lines.out());
+        JsonNode plan = new ObjectMapper()
+                .readTree(Ran.pegbed("lines", file, "--by-itself", "--start-on", "across", "--json")
+                        .out());
+        assertEquals(0.762, plan.get("target_offered").get("depth_m").asDouble());
+        assertTrue(plan.get("starts_as_wished").asBoolean());
+        assertEquals("across", plan.get("lines").get(0).get("zone").asText());
+        Ran refused = Ran.pegbed("lines", file, "--start-on", "middle");
+        assertEquals(2, refused.status());
+        assertTrue(
+                refused.err().contains("--start-on takes track, across, short or margin, not 'middle'."),
+                refused.err());
+        assertArrayEquals(before, Files.readAllBytes(file), "looking changes nothing");
+    }
+
     private Ran day(String... words) {
         String[] all = new String[words.length + 3];
         all[0] = "day";

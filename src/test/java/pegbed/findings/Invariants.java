@@ -40,7 +40,7 @@ public final class Invariants {
                     .filter(line -> line.candidate().zone().equals(Optional.of(zone)))
                     .filter(line -> !line.candidate().isFixed())
                     .count();
-            assertTrue(free <= LineCandidates.number(wishes.counts(), zone));
+            assertTrue(free <= LineCandidates.number(wishes.wanted(), zone));
         }
         for (PlannedLine line : lines) {
             checkPlace(plan, line, map);

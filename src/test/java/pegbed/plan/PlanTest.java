@@ -8,6 +8,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import pegbed.findings.Findings;
@@ -19,6 +21,7 @@ import pegbed.model.LineCounts;
 import pegbed.model.Peg;
 import pegbed.model.Place;
 import pegbed.model.RigWishes;
+import pegbed.model.StartLine;
 import pegbed.model.Wishes;
 import pegbed.wording.PlanWords;
 
@@ -77,6 +80,55 @@ class PlanTest {
         assertEquals(
                 "Start on line 1. Feed line 2 a little from the start; go there when line 1 slows."
                         + " Keep lines 3 and 4 quiet until late; feed before you go there.",
+                PlanWords.of(plan).order());
+    }
+
+    private Plan starting(StartLine part, Wishes wishes) {
+        return plan(wishes.withLines(wishes.lines().withStart(Optional.of(part))));
+    }
+
+    /** Common practice: some start across at the target and keep the deep line fed. */
+    @Test
+    void whoLikesToStartAcrossDoes() {
+        Plan plan = starting(StartLine.ACROSS, Wishes.NONE);
+        PlannedLine first = plan.lines().get(0);
+        assertEquals(Optional.of(Zone.ACROSS), first.candidate().zone());
+        assertEquals(PlannedLine.Role.START, first.role());
+        assertEquals(PlannedLine.Role.PRIME, in(plan, Zone.TRACK).role());
+        assertTrue(plan.startsAsWished());
+        PlanWords words = PlanWords.of(plan);
+        assertTrue(words.order().startsWith("Start on line 1, as you wished. Feed line 2 a little"), words.order());
+        assertTrue(words.why(first).contains("First, since you wished to start across."), words.why(first));
+        Set<Place> places = places(plan(Wishes.NONE));
+        assertEquals(places, places(plan), "only the order is another");
+    }
+
+    private static Set<Place> places(Plan plan) {
+        return plan.lines().stream().map(PlannedLine::place).collect(Collectors.toSet());
+    }
+
+    @Test
+    void whoLikesToStartInAMarginOrShortDoes() {
+        assertEquals(
+                PlannedLine.Role.PRIME,
+                in(starting(StartLine.MARGIN, Wishes.NONE), Zone.TRACK).role());
+        assertTrue(starting(StartLine.MARGIN, Wishes.NONE).startsAsWished());
+        Plan plan = starting(StartLine.SHORT, Wishes.NONE);
+        assertEquals(Optional.of(Zone.SHORT), plan.lines().get(0).candidate().zone(), "a line is planned there");
+    }
+
+    @Test
+    void aStartThatIsNotToBeHadIsSaid() {
+        Wishes noMargins = Wishes.NONE.withLines(Wishes.NONE.lines().withCounts(new LineCounts(1, 1, 0, 0, 0)));
+        Plan plan = starting(StartLine.MARGIN, noMargins);
+        assertFalse(plan.startsAsWished());
+        assertEquals(1, in(plan, Zone.TRACK).number());
+        assertEquals(
+                List.of("You wished to start in a margin, but no line is planned there; the first is the one it would"
+                        + " be without that wish."),
+                PlanWords.of(plan).shortfalls());
+        assertEquals(
+                "Start on line 1. Feed line 2 a little from the start; go there when line 1 slows.",
                 PlanWords.of(plan).order());
     }
 

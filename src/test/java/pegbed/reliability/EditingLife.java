@@ -15,7 +15,8 @@ public final class EditingLife {
     /**
      * Edits until it is killed.
      *
-     * @param args the folder of the journals, the folder of the pegs, the file or {@code -} for none, the seed
+     * @param args the folder of the journals, the folder of the pegs, the file or {@code -} for none, the seed, and
+     *     {@code fishing} if it is a day's log above all
      */
     public static void main(String[] args) {
         Path pegs = Path.of(args[1]);
@@ -42,6 +43,9 @@ public final class EditingLife {
                         say(done ? "D" : "S");
                     }
                 });
+        if (args.length > 4) {
+            editor.fishing();
+        }
         if (args[2].equals("-")) {
             editor.begin(Pegs.bare());
         } else if (!editor.open(Path.of(args[2]))) {

@@ -6,6 +6,8 @@ import java.io.InputStreamReader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import java.util.concurrent.TimeUnit;
@@ -19,6 +21,7 @@ final class Kills {
     private final Path journals;
     private final Path pegs;
     private final Random random;
+    private final boolean fishing;
     private int confirmed;
     private int refused;
     private int withoutAFile;
@@ -34,15 +37,22 @@ final class Kills {
      */
     record Result(int kills, int confirmed, int refused, int withoutAFile, int leftovers) {}
 
-    private Kills(Path folder, long seed) throws IOException {
+    private Kills(Path folder, long seed, boolean fishing) throws IOException {
+        this.fishing = fishing;
         journals = folder.resolve("journals");
         pegs = Files.createDirectories(folder.resolve("pegs"));
         random = new Random(seed);
     }
 
-    /** @throws AssertionError if something that was confirmed is not there, or anything stops the next start */
-    static Result run(Path folder, int kills, long seed) throws IOException, InterruptedException, InputException {
-        Kills run = new Kills(folder, seed);
+    /**
+     * Kills as often.
+     *
+     * @param fishing whether it is a day's log that is kept, above all
+     * @throws AssertionError if something that was confirmed is not there, or anything stops the next start
+     */
+    static Result run(Path folder, int kills, long seed, boolean fishing)
+            throws IOException, InterruptedException, InputException {
+        Kills run = new Kills(folder, seed, fishing);
         Path first = run.pegs.resolve("peg0.peg.json");
         PegFile.save(first, Pegs.plumbed(5), Optional.empty());
         WorkRecord record = new WorkRecord(PegFile.read(first).peg(), Optional.of(first));
@@ -61,12 +71,15 @@ final class Kills {
     }
 
     private WorkRecord life(WorkRecord record) throws IOException, InterruptedException, InputException {
-        Process process = Children.start(
-                EditingLife.class,
+        List<String> words = new ArrayList<>(List.of(
                 journals.toString(),
                 pegs.toString(),
                 record.file().map(Path::toString).orElse("-"),
-                Long.toString(random.nextLong()));
+                Long.toString(random.nextLong())));
+        if (fishing) {
+            words.add("fishing");
+        }
+        Process process = Children.start(EditingLife.class, words.toArray(String[]::new));
         try (BufferedReader lines =
                 new BufferedReader(new InputStreamReader(process.getInputStream(), StandardCharsets.UTF_8))) {
             if (random.nextInt(4) == 0) {

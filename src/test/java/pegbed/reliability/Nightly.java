@@ -12,11 +12,11 @@ import pegbed.model.InputException;
 import pegbed.session.LongUse;
 
 /**
- * The long runs whose short forms are in the tests: {@code kills}, {@code faults}, {@code races}, {@code writers}
- * (twenty processes), {@code commands} (twenty with a process for each command), {@code full} (on a small disk),
- * {@code fuzz}, {@code neighbours}, {@code words}, {@code large}, {@code long}, each with how often and the seed of the
- * first; {@code all} does them all but {@code full}, as often as {@code docs/reliability.md} states. Prints a line for
- * each; ends with an error at the first thing lost.
+ * The long runs whose short forms are in the tests: {@code kills}, {@code taps} (kills while a day's log is kept),
+ * {@code faults}, {@code races}, {@code writers} (twenty processes), {@code commands} (twenty with a process for each
+ * command), {@code full} (on a small disk), {@code fuzz}, {@code neighbours}, {@code words}, {@code large}, {@code long},
+ * each with how often and the seed of the first; {@code all} does them all but {@code full}, as often as {@code
+ * docs/reliability.md} states. Prints a line for each; ends with an error at the first thing lost.
  */
 public final class Nightly {
     private Nightly() {}
@@ -33,6 +33,7 @@ public final class Nightly {
         Files.createDirectories(folder);
         if (args[0].equals("all")) {
             run("kills", folder, 1_000 * times, seed);
+            run("taps", folder, 200 * times, seed);
             run("faults", folder, 300 * times, seed);
             run("races", folder, 1_000 * times, seed);
             run("writers", folder, 1_000 * times, seed);
@@ -51,7 +52,8 @@ public final class Nightly {
     private static void run(String what, Path within, int times, long seed) throws Exception {
         Path folder = Files.createDirectories(within.resolve(what));
         switch (what) {
-            case "kills" -> System.out.println(Kills.run(folder, times, seed));
+            case "kills" -> System.out.println(Kills.run(folder, times, seed, false));
+            case "taps" -> System.out.println(Kills.run(folder, times, seed, true));
             case "faults" -> faults(folder, times, seed);
             case "races" -> System.out.println("confirmed by two processes: " + Races.run(folder, times));
             case "writers" -> System.out.println("kept: " + Writers.run(folder, times, 20, false));

@@ -18,7 +18,7 @@ class ProcessesTest {
 
     @Test
     void nothingThatWasConfirmedIsLostByThirtyKills() throws IOException, InterruptedException, InputException {
-        Kills.Result result = Kills.run(folder, 30, 20261126);
+        Kills.Result result = Kills.run(folder, 30, 20261126, false);
         assertTrue(result.confirmed() >= 30, result::toString);
     }
 

@@ -3,6 +3,7 @@ package pegbed.reliability;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.InstantSource;
+import java.time.ZoneOffset;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
@@ -10,6 +11,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import pegbed.model.Bottom;
+import pegbed.model.DayEvent;
 import pegbed.model.Extras;
 import pegbed.model.InputException;
 import pegbed.model.Peg;
@@ -17,14 +19,15 @@ import pegbed.model.Place;
 import pegbed.model.Precision;
 import pegbed.model.Reading;
 import pegbed.model.Typed;
+import pegbed.session.DayEdits;
 import pegbed.session.ReadingAt;
 import pegbed.session.ReadingEdits;
 import pegbed.session.Session;
 
 /**
  * Works on a session as a person in a hurry might: adds, changes and deletes readings, undoes, redoes, saves, saves
- * under other names. Tells a {@link Listener} what it tries before the disk hears of it, and what the session then
- * confirms.
+ * under other names; a {@link #fishing} one taps, mends and deletes what is caught and fed, above all. Tells a
+ * {@link Listener} what it tries before the disk hears of it, and what the session then confirms.
  */
 final class RandomEditor {
     /** So many readings are enough; more are deleted again. */
@@ -33,6 +36,9 @@ final class RandomEditor {
     /** Notes that a file has to hold as they are. */
     private static final List<String> NOTES = List.of(
             "", "weed", "\"soft\", silt", "=1+1", "\u0000\u0001", "half \uD83D", "fish \uD83D\uDC1F", "a\nb", "é");
+
+    /** So many events of a day are enough; more are deleted again. */
+    private static final int MOST_EVENTS = 60;
 
     /** Is told of each step. */
     interface Listener {
@@ -50,6 +56,7 @@ final class RandomEditor {
     private final Deque<Runnable> disk = new ArrayDeque<>();
     private final Session session;
     private final List<String> refusals = new ArrayList<>();
+    private boolean fishing;
     private Instant now = Instant.parse("2026-06-13T06:00:00Z");
 
     /**
@@ -64,6 +71,12 @@ final class RandomEditor {
             return now;
         };
         session = new Session(journals, new Session.Executors(Runnable::run, work -> {}, disk::add), clock);
+    }
+
+    /** From now on two steps of three are of the day's log. */
+    RandomEditor fishing() {
+        fishing = true;
+        return this;
     }
 
     Session session() {
@@ -136,6 +149,10 @@ final class RandomEditor {
     }
 
     private void edit(int choice) throws InputException {
+        if (fishing && random.nextInt(3) > 0) {
+            fish(choice);
+            return;
+        }
         int readings = session.peg().visits().get(0).readings().size();
         if (readings > MOST_READINGS || (choice < 5 && readings > 0)) {
             session.edit(ReadingEdits.delete(new ReadingAt(0, random.nextInt(readings))));
@@ -148,6 +165,29 @@ final class RandomEditor {
         } else {
             session.edit(ReadingEdits.add(reading()));
         }
+    }
+
+    private void fish(int choice) throws InputException {
+        int visit = session.peg().visits().size() - 1;
+        int events = session.peg().today().day().events().size();
+        if (events > MOST_EVENTS || (choice < 4 && events > 0)) {
+            session.edit(DayEdits.delete(visit, random.nextInt(events)));
+        } else if (choice < 6 && events > 0) {
+            session.edit(DayEdits.change(visit, random.nextInt(events), event()));
+        } else if (choice < 8) {
+            session.undo();
+        } else {
+            session.edit(DayEdits.add(event()));
+        }
+    }
+
+    private DayEvent event() {
+        DayEvent.Kind kind = DayEvent.Kind.values()[random.nextInt(DayEvent.Kind.values().length)];
+        DayEvent event = DayEvent.of(
+                now.atOffset(ZoneOffset.ofHours(1)).withNano(0),
+                kind == DayEvent.Kind.NOTE ? DayEvent.Kind.FISH : kind,
+                Optional.of(Place.polar(2 + random.nextInt(10), random.nextInt(120) - 60)));
+        return event.named(note(), "").noted(note());
     }
 
     private String note() {

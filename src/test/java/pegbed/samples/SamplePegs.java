@@ -37,6 +37,8 @@ import pegbed.storage.disk.PegFile;
 public final class SamplePegs {
     static final String INVENTED = "Invented: place, bottom and readings are made up to show the program.";
 
+    static final String INVENTED_FISHING = "Invented: what was fished, fed and caught is made up to show the program.";
+
     private SamplePegs() {}
 
     /** A bank beyond everything, metres. */
@@ -60,6 +62,7 @@ public final class SamplePegs {
         pegs.put("tansy-cut-9.peg.json", tansyCut9());
         pegs.put("tansy-cut-14.peg.json", tansyCut14());
         pegs.put("hobbrel-pond-3.peg.json", hobbrelPond3());
+        pegs.put("sallow-cut-5.peg.json", sallowCut5());
         return pegs;
     }
 
@@ -176,6 +179,61 @@ public final class SamplePegs {
         // The water stands 8 cm higher: the same places read 8 cm deeper.
         return new Sampler(bottom, 90, 0.08)
                 .plumb(peg.withVisits(visits), "s4 12:00", "s3 @post", "s6+0.8 @pipe", "s2 80R");
+    }
+
+    /** Plumbed once, fished on twelve visits. */
+    private static Peg sallowCut5() throws InputException {
+        InventedBottom bottom = new InventedBottom(
+                x -> -0.8 + 0.1 * Math.sin(x / 4),
+                x -> 12.0 + 0.02 * x,
+                x -> 0.62,
+                1.9,
+                0.76,
+                3.0,
+                x -> 1.68,
+                new double[] {1.2, 2.2});
+        Sampler sampler = new Sampler(bottom, 5, 0);
+        Peg peg = Peg.EMPTY
+                .withName(new PegName("Mallowfield Pools", "Sallow Cut", "5"))
+                .withBanks(new Banks(
+                        sampler.bank(bottom.near(), -12, 12, 2), sampler.bank(bottom.far(), -12, 12, 2), List.of()))
+                .withMarks(List.of(mark("stump", -3.0, 12.8), mark("forked willow", 4.2, 12.9)))
+                .withToday(v -> new Visit(
+                        Optional.of(InventedVisits.firstStart()),
+                        InventedVisits.firstBoard(),
+                        List.of(),
+                        INVENTED,
+                        Extras.NONE));
+        String[] places = {
+            "s2 12:00",
+            "s3 12:00",
+            "s4 12:00",
+            "s5 12:00",
+            "s6 12:00",
+            "s6+0.9 12:00",
+            "s3 @stump",
+            "s4 @stump",
+            "s5 @stump",
+            "s6 @stump",
+            "s6+0.8 @stump",
+            "s7 @stump-1",
+            "s3 @willow",
+            "s4 @willow",
+            "s5 @willow",
+            "s6 @willow",
+            "s6+0.8 @willow",
+            "s7 @willow+1",
+            "s1 80L",
+            "s2 80L",
+            "s3 84L",
+            "s1 80R",
+            "s2 80R",
+            "s3 84R",
+            "s1+0.6 65L",
+            "s1+0.6 65R"
+        };
+        return new InventedVisits(new Place(-1.6, 10.4), new Place(0.4, 6.2), new Place(-2.5, 0.8), new Place(0, 3))
+                .over(sampler.plumb(peg, places));
     }
 
     private static Peg hobbrelPond3() throws InputException {

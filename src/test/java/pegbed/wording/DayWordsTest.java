@@ -13,7 +13,6 @@ import pegbed.day.LineHistories;
 import pegbed.day.LineOdds;
 import pegbed.day.LineRate;
 import pegbed.day.RatePrior;
-import pegbed.day.TargetLesson;
 import pegbed.model.Conditions;
 import pegbed.model.Day;
 import pegbed.model.DayEvent;
@@ -91,12 +90,6 @@ class DayWordsTest {
         for (String sentence : words.outlook(odds(goodThenBlank()))) {
             assertFalse(sentence.matches("(?i).*\\b(should|must|go to|change to|move to|fish line)\\b.*"), sentence);
         }
-    }
-
-    @Test
-    void theTargetThatDidBest() {
-        String sentence = words.target(new TargetLesson(0.762, 4, 5), 0.838);
-        assertEquals("2 ft 6 in did best in 4 of 5 visits (half the deepest is 2 ft 9 in).", sentence);
     }
 
     @Test

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import pegbed.day.Estimate;
@@ -15,6 +16,7 @@ import pegbed.model.DayEvent;
 import pegbed.model.Peg;
 import pegbed.model.Place;
 import pegbed.session.DayAnswer;
+import pegbed.session.VisitLessons;
 
 /** A day's log as JSON. */
 public final class DayJson {
@@ -26,8 +28,9 @@ public final class DayJson {
      * The log and what it says of its lines.
      *
      * @param visit which visit, from 0
+     * @param lessons what finished visits teach, if the bottom is known
      */
-    public static ObjectNode of(Peg peg, int visit, DayAnswer answer) {
+    public static ObjectNode of(Peg peg, int visit, DayAnswer answer, Optional<VisitLessons> lessons) {
         ObjectNode top = NODES.objectNode();
         top.put("visit", visit + 1);
         peg.visits().get(visit).start().ifPresent(start -> top.put("start", start.toString()));
@@ -43,6 +46,10 @@ public final class DayJson {
         answer.rates().forEach(rate -> lines.add(line(rate)));
         top.set("odds", odds(answer.odds()));
         top.put("earlier_visits", answer.prior().visits());
+        lessons.ifPresent(known -> {
+            top.set("lessons", LessonsJson.of(known));
+            LessonsJson.putTarget(top, peg, known);
+        });
         return top;
     }
 

@@ -3,11 +3,13 @@ package pegbed.cli.output;
 import java.io.PrintWriter;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import pegbed.day.LineHistory;
 import pegbed.model.DayEvent;
 import pegbed.model.Peg;
 import pegbed.model.Visit;
 import pegbed.session.DayAnswer;
+import pegbed.session.VisitLessons;
 import pegbed.wording.Caution;
 import pegbed.wording.DayLogWords;
 import pegbed.wording.DayWords;
@@ -22,8 +24,9 @@ public final class DayText {
      * Prints a day's log and what it says of its lines.
      *
      * @param visit which visit, from 0
+     * @param lessons what finished visits teach, if the bottom is known
      */
-    public static void print(Peg peg, int visit, DayAnswer answer, PrintWriter out) {
+    public static void print(Peg peg, int visit, DayAnswer answer, Optional<VisitLessons> lessons, PrintWriter out) {
         DayLogWords words = DayLogWords.of(peg);
         DayWords said = DayWords.of(peg);
         Visit looked = peg.visits().get(visit);
@@ -33,6 +36,7 @@ public final class DayText {
         out.println();
         if (answer.day().events().isEmpty()) {
             out.println("Nothing was noted; begin with --add \"line 1 start\".");
+            lessons.ifPresent(known -> taught(peg, known, out));
             return;
         }
         out.println("Log");
@@ -62,7 +66,15 @@ public final class DayText {
         PlanText.table(rows, out);
         said.outlook(answer.odds()).forEach(sentence -> out.println("  " + sentence));
         said.visits(answer.prior().visits()).ifPresent(sentence -> out.println("  " + sentence));
+        lessons.ifPresent(known -> taught(peg, known, out));
         out.println();
         Caution.day().forEach(out::println);
+    }
+
+    private static void taught(Peg peg, VisitLessons lessons, PrintWriter out) {
+        if (lessons.visits() > 0) {
+            out.println();
+            LessonsText.print(peg, lessons, out);
+        }
     }
 }

@@ -9,6 +9,7 @@ import pegbed.findings.SteepestSlope;
 import pegbed.geometry.Doubts;
 import pegbed.model.Peg;
 import pegbed.plan.Plan;
+import pegbed.session.VisitLessons;
 import pegbed.wording.Caution;
 import pegbed.wording.FindingWords;
 import pegbed.wording.LevelWords;
@@ -18,17 +19,20 @@ import pegbed.wording.Quantities;
 /** The answers of {@code pegbed lines} as lines of text. */
 public final class LinesText {
     private final Findings findings;
+    private final VisitLessons lessons;
     private final FindingWords words;
     private final PrintWriter out;
 
-    private LinesText(Findings findings, PrintWriter out) {
+    private LinesText(Findings findings, VisitLessons lessons, PrintWriter out) {
         this.findings = findings;
+        this.lessons = lessons;
         this.words = FindingWords.of(findings.map().peg());
         this.out = out;
     }
 
-    public static void print(Findings findings, Plan plan, PrintWriter out) {
-        new LinesText(findings, out).print(plan);
+    /** @param lessons what earlier visits teach */
+    public static void print(Findings findings, Plan plan, VisitLessons lessons, PrintWriter out) {
+        new LinesText(findings, lessons, out).print(plan);
     }
 
     private void print(Plan plan) {
@@ -44,6 +48,7 @@ public final class LinesText {
         out.println("  " + words.deepestArea(findings.deepest()));
         out.println();
         out.println(words.target(findings));
+        LessonsText.target(peg, lessons).ifPresent(sentence -> out.println("  " + sentence));
         findings.flats().forEach(this::flat);
         out.println();
         out.println("Steepest");

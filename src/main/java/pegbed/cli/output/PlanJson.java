@@ -20,6 +20,11 @@ public final class PlanJson {
     public static ObjectNode of(Plan plan) {
         ObjectNode root = JsonNodeFactory.instance.objectNode();
         PlanWords words = PlanWords.of(plan);
+        plan.wishes()
+                .lines()
+                .start()
+                .ifPresent(
+                        start -> root.put("start_wished", start.word()).put("starts_as_wished", plan.startsAsWished()));
         ArrayNode lines = root.putArray("lines");
         plan.lines().forEach(line -> line(lines.addObject(), plan, words, line));
         RigWords rigWords = RigWords.of(plan.findings().map().peg());

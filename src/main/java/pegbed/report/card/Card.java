@@ -2,9 +2,13 @@ package pegbed.report.card;
 
 import java.awt.image.BufferedImage;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import pegbed.model.InputException;
 import pegbed.plan.Plan;
+import pegbed.report.drawing.Drawing;
 import pegbed.report.drawing.Theme;
 import pegbed.report.map.Heading;
 import pegbed.report.paint.AwtLetters;
@@ -23,10 +27,17 @@ public final class Card {
 
     private Card() {}
 
-    /** One A5 page, vector, with its own letters, on white. */
-    public static byte[] pdf(Plan plan, Theme theme) {
+    /**
+     * One A5 page, vector, with its own letters, on white.
+     *
+     * @param fishing a second page; empty for none
+     */
+    public static byte[] pdf(Plan plan, Optional<DayPage> fishing, Theme theme) {
         PdfFonts fonts = new PdfFonts();
-        return PdfWriter.write(CardDrawing.of(plan, fonts), new OnWhite(theme), title(plan), fonts);
+        List<Drawing> pages = new ArrayList<>();
+        pages.add(CardDrawing.of(plan, fonts));
+        fishing.map(page -> page.drawing(fonts)).ifPresent(pages::add);
+        return PdfWriter.write(pages, new OnWhite(theme), title(plan), fonts);
     }
 
     /** The A5 page in memory, 200 dots an inch, to be looked at or printed. */
@@ -45,20 +56,21 @@ public final class Card {
     }
 
     /** A page for a phone in one file, light and dark, that needs no network. */
-    public static byte[] html(Plan plan) {
-        return HtmlCard.of(plan).getBytes(StandardCharsets.UTF_8);
+    public static byte[] html(Plan plan, Optional<DayPage> fishing) {
+        return HtmlCard.of(plan, fishing).getBytes(StandardCharsets.UTF_8);
     }
 
     /**
      * The card as the kind of file that a name asks for.
      *
      * @param name ends in {@code .pdf}, {@code .png}, {@code .svg} or {@code .html}
+     * @param fishing the fishing of the peg, for PDF and HTML, which have room for it
      * @throws InputException if it ends in anything else
      */
-    public static byte[] file(String name, Plan plan, Theme theme) throws InputException {
+    public static byte[] file(String name, Plan plan, Optional<DayPage> fishing, Theme theme) throws InputException {
         String lower = name.toLowerCase(Locale.ROOT);
         if (lower.endsWith(".pdf")) {
-            return pdf(plan, theme);
+            return pdf(plan, fishing, theme);
         }
         if (lower.endsWith(".png")) {
             return png(plan, theme);
@@ -67,7 +79,7 @@ public final class Card {
             return svg(plan, theme);
         }
         if (lower.endsWith(".html")) {
-            return html(plan);
+            return html(plan, fishing);
         }
         throw new InputException(name + " must end in .pdf, .png, .svg or .html.");
     }

@@ -117,9 +117,7 @@ public final class CardDrawing {
             items.add(moved(item, area.getMinX(), area.getMinY()));
         }
         Geometry window = Shapes.FACTORY.toGeometry(area);
-        Geometry rest = Shapes.FACTORY
-                .toGeometry(new Envelope(-BLEED, WIDTH_POINTS + BLEED, -BLEED, HEIGHT_POINTS + BLEED))
-                .difference(window);
+        Geometry rest = wholeSheet().difference(window);
         items.add(new Fill(Role.PANEL, Layer.FURNITURE, Frame.SHEET, rest));
         items.add(new Stroke(Role.LEGEND_RULE, Layer.FURNITURE, Frame.SHEET, window.getBoundary()));
         items.addAll(text.above(MARGIN).items());
@@ -127,8 +125,17 @@ public final class CardDrawing {
         return new Drawing(items, view);
     }
 
+    private static Geometry wholeSheet() {
+        return Shapes.FACTORY.toGeometry(new Envelope(-BLEED, WIDTH_POINTS + BLEED, -BLEED, HEIGHT_POINTS + BLEED));
+    }
+
+    /** Paper over the whole of an A5 sheet, so that nothing shows at its edge. */
+    static Item paper() {
+        return new Fill(Role.PANEL, Layer.FURNITURE, Frame.SHEET, wholeSheet());
+    }
+
     /** An item of the map's own sheet at its place on the card; what lies on the water is there already. */
-    private static Item moved(Item item, double right, double down) {
+    static Item moved(Item item, double right, double down) {
         if (item.frame() != Frame.SHEET) {
             return item;
         }

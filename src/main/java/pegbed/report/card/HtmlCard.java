@@ -5,6 +5,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Optional;
 import org.locationtech.jts.geom.Envelope;
 import pegbed.model.Peg;
 import pegbed.plan.Plan;
@@ -32,20 +33,22 @@ final class HtmlCard {
     private static final double MAP_WIDTH_POINTS = 380;
 
     private final Plan plan;
+    private final Optional<DayPage> fishing;
     private final Peg peg;
     private final PlanWords words;
     private final RigWords rigWords;
     private final Markup page = new Markup();
 
-    private HtmlCard(Plan plan) {
+    private HtmlCard(Plan plan, Optional<DayPage> fishing) {
         this.plan = plan;
+        this.fishing = fishing;
         peg = plan.findings().map().peg();
         words = PlanWords.of(plan);
         rigWords = RigWords.of(peg);
     }
 
-    static String of(Plan plan) {
-        return new HtmlCard(plan).write();
+    static String of(Plan plan, Optional<DayPage> fishing) {
+        return new HtmlCard(plan, fishing).write();
     }
 
     private String write() {
@@ -65,6 +68,7 @@ final class HtmlCard {
         lines();
         rigs();
         shortfalls();
+        fishing.ifPresent(this::fishing);
         page.raw("</main>\n<footer>\n").element("h2", "", "Take care").raw("<ul>\n");
         Caution.markedLine(peg).ifPresent(warning -> page.element("li", "", warning));
         for (Caution caution : Caution.values()) {
@@ -96,6 +100,26 @@ final class HtmlCard {
         page.raw("<div class=\"" + name + "\">\n")
                 .raw(SvgWriter.element(drawing, theme, title, 1))
                 .raw("\n</div>\n");
+    }
+
+    private void fishing(DayPage fished) {
+        page.raw("<section>\n").element("h2", "", "The fishing");
+        fished.strip(MAP_WIDTH_POINTS, AwtLetters.MEASURE).ifPresent(strip -> {
+            page.element("h3", "", fished.heading());
+            page.raw("<figure>\n");
+            picture(strip, Themes.LIGHT, "bright", fished.heading());
+            picture(strip, Themes.DARK, "dark", fished.heading());
+            page.raw("</figure>\n");
+        });
+        fished.bars(MAP_WIDTH_POINTS, AwtLetters.MEASURE).ifPresent(bars -> {
+            page.element("h3", "", fished.barsHeading());
+            page.raw("<figure>\n");
+            picture(bars, Themes.LIGHT, "bright", fished.barsHeading());
+            picture(bars, Themes.DARK, "dark", fished.barsHeading());
+            page.raw("</figure>\n");
+        });
+        fished.target().ifPresent(sentence -> page.element("p", "", sentence));
+        page.raw("</section>\n");
     }
 
     private void lines() {

@@ -115,5 +115,19 @@ public enum Role {
     LEGEND_LABEL,
     LEGEND_HEADING,
     SCALE_BAR,
+    /** Upright at a figure of a day's time. */
+    DAY_HOUR,
+    /** Bar while a line was fished. */
+    DAY_FISHED,
+    /** Disc of a fish. */
+    DAY_FISH,
+    /** Ring of a bite. */
+    DAY_BITE,
+    /** Cross of a lost fish or a snag. */
+    DAY_LOST,
+    /** Triangle of feed. */
+    DAY_FEED,
+    /** Bar of what a depth gave. */
+    CATCH_BAR,
     CAUTION
 }

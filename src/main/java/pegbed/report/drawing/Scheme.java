@@ -46,7 +46,10 @@ record Scheme(
             case STRONG_DOUBT_VEIL -> unknown.withOpacity(0.45);
             case HAZARD_AREA -> warning.withOpacity(0.14);
             case FLAT_SURE, FLAT_LIKELY, FLAT_WORTH_A_READING -> paper.withOpacity(0.30);
-            case FLAT_BADGE, LINE_BADGE, DEEPEST -> accent;
+            case FLAT_BADGE, LINE_BADGE, DEEPEST, DAY_FISH -> accent;
+            case DAY_FISHED -> soft.withOpacity(0.30);
+            case CATCH_BAR -> soft.withOpacity(0.55);
+            case DAY_FEED -> ink;
             case DEEPEST_BADGE, PANEL, SHEET, SUSPICIOUS_FRAME, HAZARD_BADGE, NEXT_READING_BADGE -> paper;
             case READING_DOT, LEADER_END, SCALE_BAR -> ink;
             case MARK -> bank;
@@ -95,6 +98,9 @@ record Scheme(
                     LEGEND_RULE,
                     LEGEND_LABEL,
                     LEGEND_HEADING,
+                    DAY_HOUR,
+                    DAY_BITE,
+                    DAY_LOST,
                     CAUTION -> soft;
         };
     }
@@ -134,6 +140,10 @@ record Scheme(
             case SEAT, SEAT_OUTLINE -> Pen.of(bank, 1.3);
             case LEGEND_RULE -> Pen.of(soft, 0.7);
             case SCALE_BAR -> Pen.of(ink, 1);
+            case DAY_HOUR -> new Pen(soft.withOpacity(0.55), 0.6, FINE);
+            case DAY_FISH -> Pen.of(paper, 0.8);
+            case DAY_BITE -> Pen.of(ink, 1);
+            case DAY_LOST -> Pen.of(warning, 1.4);
             case SHEET,
                     UNKNOWN_WATER,
                     BEYOND,
@@ -164,6 +174,9 @@ record Scheme(
                     PANEL,
                     LEGEND_LABEL,
                     LEGEND_HEADING,
+                    DAY_FISHED,
+                    DAY_FEED,
+                    CATCH_BAR,
                     CAUTION -> Pen.of(ink, 1);
         };
     }
@@ -234,7 +247,14 @@ record Scheme(
                     PANEL,
                     LEGEND_RULE,
                     LEGEND_HEADING,
-                    SCALE_BAR -> plain(ink);
+                    SCALE_BAR,
+                    DAY_HOUR,
+                    DAY_FISHED,
+                    DAY_FISH,
+                    DAY_BITE,
+                    DAY_LOST,
+                    DAY_FEED,
+                    CATCH_BAR -> plain(ink);
         };
     }
 

@@ -7,6 +7,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.apache.fontbox.ttf.TrueTypeFont;
@@ -40,25 +41,26 @@ import pegbed.report.drawing.Theme;
 import pegbed.report.drawing.View;
 
 /**
- * Writes a drawing as a PDF of one page, a point of the view a point of the page: areas and lines as paths, text as
+ * Writes drawings as a PDF, each a page, a point of the view a point of the page: areas and lines as paths, text as
  * text in the program's own faces, of which the file carries the letters that it uses. No date and no name of a machine
- * goes into it, so that the same drawing gives the same bytes.
+ * goes into it, so that the same drawings give the same bytes.
  */
 public final class PdfWriter {
     private final PDDocument document;
-    private final PDPageContentStream page;
     private final Theme theme;
-    private final View view;
     private final PdfFonts fonts;
     private final ShapeWriter shapes = new ShapeWriter();
     private final Map<TrueTypeFont, PDFont> faces = new HashMap<>();
     private final Map<Double, PDExtendedGraphicsState> opacities = new HashMap<>();
 
-    private PdfWriter(PDDocument document, PDPageContentStream page, Theme theme, View view, PdfFonts fonts) {
+    /** The page that is being written, and its view. */
+    private PDPageContentStream page;
+
+    private View view;
+
+    private PdfWriter(PDDocument document, Theme theme, PdfFonts fonts) {
         this.document = document;
-        this.page = page;
         this.theme = theme;
-        this.view = view;
         this.fonts = fonts;
         shapes.setRemoveDuplicatePoints(true);
     }
@@ -66,17 +68,16 @@ public final class PdfWriter {
     /**
      * The PDF file's bytes.
      *
+     * @param pages in order
      * @param title what the document is called
-     * @param fonts the faces, whose measure the drawing was laid out with
+     * @param fonts the faces, whose measure the drawings were laid out with
      */
-    public static byte[] write(Drawing drawing, Theme theme, String title, PdfFonts fonts) {
-        View view = drawing.view();
+    public static byte[] write(List<Drawing> pages, Theme theme, String title, PdfFonts fonts) {
         try (PDDocument document = new PDDocument()) {
-            PDPage sheet = new PDPage(new PDRectangle((float) view.widthPoints(), (float) view.heightPoints()));
-            document.addPage(sheet);
             describe(document, title);
-            try (PDPageContentStream page = new PDPageContentStream(document, sheet)) {
-                new PdfWriter(document, page, theme, view, fonts).write(drawing);
+            PdfWriter writer = new PdfWriter(document, theme, fonts);
+            for (Drawing drawing : pages) {
+                writer.add(drawing);
             }
             ByteArrayOutputStream bytes = new ByteArrayOutputStream();
             document.save(bytes);
@@ -95,6 +96,16 @@ public final class PdfWriter {
         PDViewerPreferences preferences = new PDViewerPreferences(new COSDictionary());
         preferences.setDisplayDocTitle(true);
         document.getDocumentCatalog().setViewerPreferences(preferences);
+    }
+
+    private void add(Drawing drawing) throws IOException {
+        view = drawing.view();
+        PDPage sheet = new PDPage(new PDRectangle((float) view.widthPoints(), (float) view.heightPoints()));
+        document.addPage(sheet);
+        try (PDPageContentStream content = new PDPageContentStream(document, sheet)) {
+            page = content;
+            write(drawing);
+        }
     }
 
     private void write(Drawing drawing) throws IOException {

@@ -10,6 +10,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import pegbed.model.Extras;
 import pegbed.model.Place;
@@ -111,6 +113,21 @@ public final class Fields {
             return "";
         }
         return value.words();
+    }
+
+    /** One of some words, missing where it is none of them. */
+    <T> Optional<T> oneOf(String name, T[] all, Function<T, String> word) {
+        Value value = values.remove(name);
+        if (value == null) {
+            return Optional.empty();
+        }
+        for (T each : all) {
+            if (value.kind() == JsonToken.VALUE_STRING && word.apply(each).equals(value.words())) {
+                return Optional.of(each);
+            }
+        }
+        wrong(name, value, "one of " + Stream.of(all).map(word).collect(Collectors.joining(", ")));
+        return Optional.empty();
     }
 
     OptionalDouble number(String name) {

@@ -8,6 +8,7 @@ import pegbed.model.LineWishes;
 import pegbed.model.Reading;
 import pegbed.model.RigTemplate;
 import pegbed.model.RigWishes;
+import pegbed.model.StartLine;
 import pegbed.model.Wishes;
 
 /** What has been read of the wishes so far, and how they are written. */
@@ -55,7 +56,12 @@ final class WishesDraft {
                 count("short_lines", usual.shortLines()));
         return new Wishes(
                 fields.number("target_m", 0, Reading.DEEPEST_METRES),
-                new LineWishes(counts, fields.whole("most_lines", 1, LineWishes.MOST), fixed, forbidden),
+                new LineWishes(
+                        counts,
+                        fields.whole("most_lines", 1, LineWishes.MOST),
+                        fields.oneOf("start_line", StartLine.values(), StartLine::word),
+                        fixed,
+                        forbidden),
                 new RigWishes(
                         fields.whole("most_rigs", 1, RigWishes.MOST), fields.number("overdepth_m", 0, 1), templates),
                 fields.flag("by_itself"),
@@ -78,6 +84,7 @@ final class WishesDraft {
                 .numberUnless(usual.rightMargin(), "right_margin_lines", counts.rightMargin())
                 .numberUnless(usual.shortLines(), "short_lines", counts.shortLines());
         wishes.lines().most().ifPresent(most -> members.number("most_lines", most));
+        wishes.lines().start().ifPresent(start -> members.text("start_line", start.word()));
         pins(members, "fixed_lines", wishes.lines().fixed());
         pins(members, "forbidden_lines", wishes.lines().forbidden());
         wishes.rigs().most().ifPresent(most -> members.number("most_rigs", most));

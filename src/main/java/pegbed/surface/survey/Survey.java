@@ -32,7 +32,8 @@ public record Survey(List<Sounding> soundings, Optional<PegWater> water, Levels 
     }
 
     /**
-     * The survey of a peg, at the level of its latest visit.
+     * The survey of a peg, at the level of its latest visit; visits at the end of which nothing but fishing is known,
+     * neither a reading nor the board, are passed over, so that what is tapped while fishing moves nothing.
      *
      * @throws InputException if the banks can't be used
      */
@@ -40,7 +41,7 @@ public record Survey(List<Sounding> soundings, Optional<PegWater> water, Levels 
         return of(peg, PegWater.of(peg));
     }
 
-    /** The survey of a peg whose water is known, at the level of its latest visit. */
+    /** As {@link #of(Peg)} of a peg whose water is known. */
     public static Survey of(Peg peg, PegWater water) {
         List<Sounding> soundings = new ArrayList<>();
         int afresh = afresh(peg.visits());
@@ -60,11 +61,15 @@ public record Survey(List<Sounding> soundings, Optional<PegWater> water, Levels 
                             Precision.PLAIN,
                             0)));
         }
-        return new Survey(
-                soundings,
-                Optional.of(water),
-                Levels.of(peg.visits(), 0),
-                peg.visits().size() - 1);
+        return new Survey(soundings, Optional.of(water), Levels.of(peg.visits(), 0), shown(peg.visits()));
+    }
+
+    private static int shown(List<Visit> visits) {
+        int shown = visits.size() - 1;
+        while (shown > 0 && visits.get(shown).isFishedOnly()) {
+            shown--;
+        }
+        return shown;
     }
 
     /** Index of the latest visit before which the bottom was dug out; 0 if it never was. */

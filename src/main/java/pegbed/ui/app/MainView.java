@@ -247,7 +247,7 @@ final class MainView extends BorderPane {
                 .setAll(
                         tab("tab-findings", "Found", () -> new FindingsView(desk.findings(), this::show)),
                         tab(PLAN_TAB, "Lines", () -> new PlanView(desk.plan(), this::show, desk.rigs()::ask)),
-                        tab(FISHING_TAB, "Fishing", () -> new FishingView(desk.fishing(), this::show)),
+                        tab(FISHING_TAB, "Fishing", this::fishing),
                         tab("tab-readings", "Readings", () -> new ReadingsView(desk.readings(), this::show)),
                         tab(
                                 "tab-visits",
@@ -264,6 +264,12 @@ final class MainView extends BorderPane {
         side.setMinWidth(380);
         side.setPrefWidth(390);
         return side;
+    }
+
+    private FishingView fishing() {
+        FishingView view = new FishingView(desk.fishing(), desk.pictures(), this::show);
+        view.darkProperty().bind(dark);
+        return view;
     }
 
     /** The map shows what the tab in front speaks of. */

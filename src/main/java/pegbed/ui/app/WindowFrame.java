@@ -323,7 +323,8 @@ public final class WindowFrame extends StackPane {
                 .get()
                 .ifPresentOrElse(
                         plan -> sheets.open(() -> {
-                            CardViewModel card = new CardViewModel(plan, cardHelpers, desk.document()::refuse);
+                            CardViewModel card = new CardViewModel(
+                                    plan, desk.fishingPage(plan), cardHelpers, desk.document()::refuse);
                             CardSheet sheet =
                                     new CardSheet(card, files, desk.document().folder());
                             return Sheet.of("card", "Card", sheet.content(), sheet.buttons(sheets::close))

@@ -2,19 +2,32 @@ package pegbed.ui.app;
 
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.OffsetDateTime;
+import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.Executor;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.TimeUnit;
+import java.util.function.Supplier;
+import pegbed.model.Peg;
+import pegbed.model.Place;
+import pegbed.plan.Plan;
+import pegbed.plan.PlannedLine;
+import pegbed.report.card.DayPage;
+import pegbed.session.FishingPage;
 import pegbed.session.Session;
+import pegbed.session.VisitLessons;
 import pegbed.storage.shelf.OwnRigs;
 import pegbed.ui.bankside.BanksideViewModel;
 import pegbed.ui.document.DocumentViewModel;
 import pegbed.ui.document.WindowPreferences;
 import pegbed.ui.findings.FindingsViewModel;
 import pegbed.ui.findings.TargetViewModel;
+import pegbed.ui.fishing.FishingPictures;
 import pegbed.ui.fishing.FishingViewModel;
+import pegbed.ui.fishing.LessonsViewModel;
 import pegbed.ui.map.BackgroundDrawing;
 import pegbed.ui.map.MapViewModel;
 import pegbed.ui.place.PlaceViewModel;
@@ -52,6 +65,8 @@ import pegbed.ui.visits.VisitsViewModel;
  * @param others what other pegs of the water teach
  * @param place banks, marks, hazards, pole
  * @param fishing the day's log
+ * @param lessons what earlier visits teach
+ * @param pictures of the day and of earlier visits
  * @param bankside the large-button view
  */
 public record WindowViewModels(
@@ -74,6 +89,8 @@ public record WindowViewModels(
         NeighbouringPegsViewModel others,
         PlaceViewModel place,
         FishingViewModel fishing,
+        LessonsViewModel lessons,
+        FishingPictures pictures,
         BanksideViewModel bankside) {
     private static final int AFTER_MILLISECONDS = 120;
 
@@ -83,6 +100,15 @@ public record WindowViewModels(
     /** What the panel of visits shows. */
     VisitsView.ViewModels visitsPanel() {
         return new VisitsView.ViewModels(visits, board, others, comparison);
+    }
+
+    /** What makes the page of the fishing as it stands now, beside a plan. */
+    Supplier<Optional<DayPage>> fishingPage(Plan made) {
+        Peg peg = session.peg();
+        Optional<VisitLessons> known = lessons.lessonsProperty().get();
+        List<Place> planned = made.lines().stream().map(PlannedLine::place).toList();
+        OffsetDateTime now = fishing.now();
+        return () -> FishingPage.latest(peg, planned, known, now);
     }
 
     /** Starts its work a moment later, and behind the map that is being painted by then. */
@@ -132,6 +158,8 @@ public record WindowViewModels(
             }
         });
         PlanViewModel plan = new PlanViewModel(session, planner, executors.owner());
+        LessonsViewModel lessons = new LessonsViewModel(session, clock, planner, executors.owner());
+        FishingViewModel fishing = new FishingViewModel(session, plan, clock, planner, executors.owner());
         return new WindowViewModels(
                 session,
                 new BackgroundDrawing(session, painter),
@@ -139,7 +167,7 @@ public record WindowViewModels(
                 new DocumentViewModel(session, remembered),
                 box,
                 new ReadingsViewModel(session),
-                new TargetViewModel(session),
+                new TargetViewModel(session, lessons.lessonsProperty()),
                 findings,
                 plan,
                 new RigsViewModel(session, new OwnRigs(folder), executors.disk(), executors.owner()),
@@ -151,7 +179,9 @@ public record WindowViewModels(
                 new ComparisonViewModel(session, planner, executors.owner()),
                 new NeighbouringPegsViewModel(session),
                 new PlaceViewModel(session),
-                new FishingViewModel(session, plan, clock, planner, executors.owner()),
+                fishing,
+                lessons,
+                new FishingPictures(session, fishing, lessons, planner, executors.owner()),
                 new BanksideViewModel(session, box, next));
     }
 }

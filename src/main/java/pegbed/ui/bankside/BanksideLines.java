@@ -14,6 +14,7 @@ import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
 import pegbed.model.Place;
 import pegbed.ui.controls.Controls;
+import pegbed.ui.fishing.FishKinds;
 import pegbed.ui.fishing.FishingViewModel;
 import pegbed.ui.fishing.FishingViewModel.FishingLine;
 import pegbed.ui.fishing.LineTaps;
@@ -29,6 +30,7 @@ final class BanksideLines extends VBox {
 
     private final FishingViewModel fishing;
     private final ListChangeListener<FishingLine> fishingListener = change -> showStates();
+    private final FishKinds kinds;
     private final Map<Place, Fished> fished = new HashMap<>();
 
     /** What stands below a line's button. */
@@ -42,6 +44,7 @@ final class BanksideLines extends VBox {
     BanksideLines(PlanViewModel plan, FishingViewModel fishing, Consumer<Place> show) {
         this.show = show;
         this.fishing = fishing;
+        kinds = new FishKinds(fishing, "bank-fishing", "large");
         fishing.lines().addListener(new WeakListChangeListener<>(fishingListener));
         lines = plan.lines();
         lines.addListener(new WeakListChangeListener<>(listener));
@@ -65,6 +68,7 @@ final class BanksideLines extends VBox {
     private void fill() {
         getChildren().clear();
         fished.clear();
+        getChildren().add(kinds);
         for (PlanViewModel.LineCard line : lines) {
             Button button = Controls.button(
                     "bank-line-" + line.number(),

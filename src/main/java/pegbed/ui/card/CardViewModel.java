@@ -17,6 +17,7 @@ import javafx.print.Printer;
 import javafx.scene.image.Image;
 import pegbed.plan.Plan;
 import pegbed.report.card.Card;
+import pegbed.report.card.DayPage;
 import pegbed.report.drawing.Themes;
 import pegbed.session.BackgroundTask;
 import pegbed.storage.disk.ProgramLog;
@@ -63,6 +64,7 @@ public final class CardViewModel {
     static final Path LINUX_SPOOLER = Path.of("/usr/bin/lpr");
 
     private final Plan plan;
+    private final Supplier<Optional<DayPage>> fishing;
     private final BackgroundTask drawer;
     private final BackgroundTask seeking;
     private final BackgroundTask saving;
@@ -77,10 +79,12 @@ public final class CardViewModel {
      * Begins to draw.
      *
      * @param plan what the card shows
+     * @param fishing makes its second page, if the peg was fished
      * @param news gets the reason why a card was not saved, if its sheet is no longer there to say it
      */
-    public CardViewModel(Plan plan, Helpers helpers, Consumer<String> news) {
+    public CardViewModel(Plan plan, Supplier<Optional<DayPage>> fishing, Helpers helpers, Consumer<String> news) {
         this.plan = plan;
+        this.fishing = fishing;
         this.news = news;
         drawer = helpers.task("The card could not be drawn", helpers.worker());
         seeking = helpers.task("The printers could not be found", helpers.seeker());
@@ -162,7 +166,7 @@ public final class CardViewModel {
         message.set("Saving " + path.getFileName() + " …");
         saving.run(
                 monitor -> {
-                    WholeFile.write(path, Card.file(path.getFileName().toString(), plan, Themes.LIGHT));
+                    WholeFile.write(path, Card.file(path.getFileName().toString(), plan, fishing.get(), Themes.LIGHT));
                     return "Saved " + path.getFileName() + ".";
                 },
                 new BackgroundTask.Outcome<>(message::set, this::refuse));

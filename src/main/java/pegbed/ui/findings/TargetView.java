@@ -1,5 +1,6 @@
 package pegbed.ui.findings;
 
+import javafx.beans.binding.Bindings;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -54,7 +55,7 @@ public final class TargetView extends VBox {
         title.setLabelFor(field);
         Label how = new Label();
         how.textProperty()
-                .bind(javafx.beans.binding.Bindings.when(model.followsProperty())
+                .bind(Bindings.when(model.followsProperty())
                         .then("half the deepest")
                         .otherwise("set by you"));
         how.getStyleClass().add("quiet");
@@ -64,6 +65,27 @@ public final class TargetView extends VBox {
         HBox row = new HBox(slider, field, follow);
         row.setAlignment(Pos.CENTER_LEFT);
         row.getStyleClass().add("row");
-        getChildren().addAll(head, row, Controls.message("target-error", "error-words", model.errorProperty()));
+        getChildren()
+                .addAll(
+                        head,
+                        row,
+                        Controls.message("target-error", "error-words", model.errorProperty()),
+                        offer(model));
+    }
+
+    /** What earlier visits speak for, and the tap that takes it. */
+    private static HBox offer(TargetViewModel model) {
+        Label lesson = Controls.message("target-lesson", "quiet", model.lessonProperty());
+        HBox.setHgrow(lesson, Priority.ALWAYS);
+        Button take = Controls.button(
+                "take-target", "", "Makes it the target depth; nothing changes by itself", model::takeOffer);
+        take.textProperty().bind(model.offerProperty());
+        take.setMinWidth(Region.USE_PREF_SIZE);
+        Controls.shownWhile(take, Bindings.isNotEmpty(model.offerProperty()));
+        HBox row = new HBox(lesson, take);
+        row.setAlignment(Pos.CENTER_LEFT);
+        row.getStyleClass().add("row");
+        Controls.shownWhile(row, Bindings.isNotEmpty(model.lessonProperty()));
+        return row;
     }
 }

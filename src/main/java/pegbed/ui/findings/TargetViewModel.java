@@ -1,5 +1,6 @@
 package pegbed.ui.findings;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
 import javafx.beans.property.DoubleProperty;
 import javafx.beans.property.ReadOnlyBooleanProperty;
@@ -9,6 +10,8 @@ import javafx.beans.property.ReadOnlyDoubleWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.property.SimpleDoubleProperty;
+import javafx.beans.value.ObservableValue;
+import pegbed.day.TargetLesson;
 import pegbed.model.InputException;
 import pegbed.model.Units;
 import pegbed.notation.FeetAndInches;
@@ -17,6 +20,8 @@ import pegbed.notation.ShortForm;
 import pegbed.session.Answer;
 import pegbed.session.ReadingEdits;
 import pegbed.session.Session;
+import pegbed.session.VisitLessons;
+import pegbed.wording.LessonWords;
 import pegbed.wording.Quantities;
 
 /** The depth sought across and in the margins: half the deepest until the person sets it. */
@@ -25,6 +30,7 @@ public final class TargetViewModel {
     private static final double USUAL_DEEPEST_METRES = 2;
 
     private final Session session;
+    private final ObservableValue<Optional<VisitLessons>> lessons;
     private final DoubleProperty metres = new SimpleDoubleProperty(0.8);
     private final ReadOnlyDoubleWrapper deepest = new ReadOnlyDoubleWrapper(USUAL_DEEPEST_METRES);
     private final ReadOnlyStringWrapper words = new ReadOnlyStringWrapper("");
@@ -32,10 +38,15 @@ public final class TargetViewModel {
     private final ReadOnlyStringWrapper error = new ReadOnlyStringWrapper("");
     private final ReadOnlyBooleanWrapper follows = new ReadOnlyBooleanWrapper(true);
     private final ReadOnlyBooleanWrapper known = new ReadOnlyBooleanWrapper(false);
+    private final ReadOnlyStringWrapper lesson = new ReadOnlyStringWrapper("");
+    private final ReadOnlyStringWrapper offer = new ReadOnlyStringWrapper("");
     private boolean refreshing;
 
-    public TargetViewModel(Session session) {
+    /** @param lessons what earlier visits teach */
+    public TargetViewModel(Session session, ObservableValue<Optional<VisitLessons>> lessons) {
         this.session = session;
+        this.lessons = lessons;
+        lessons.addListener((property, before, now) -> refresh());
         metres.addListener((property, before, now) -> moved(now.doubleValue()));
         session.onChange(this::refresh);
         refresh();
@@ -75,6 +86,16 @@ public final class TargetViewModel {
         return follows.getReadOnlyProperty();
     }
 
+    /** The target that earlier visits speak for, one sentence; empty if there is none. */
+    ReadOnlyStringProperty lessonProperty() {
+        return lesson.getReadOnlyProperty();
+    }
+
+    /** What the button says that takes it, such as {@code Take 2 ft 6 in}; empty if it is the target already. */
+    ReadOnlyStringProperty offerProperty() {
+        return offer.getReadOnlyProperty();
+    }
+
     /** Whether there is anything to seek a depth on. */
     ReadOnlyBooleanProperty knownProperty() {
         return known.getReadOnlyProperty();
@@ -100,6 +121,17 @@ public final class TargetViewModel {
         } catch (InputException e) {
             error.set(e.getMessage());
         }
+    }
+
+    /** Takes the target that earlier visits speak for. */
+    void takeOffer() {
+        error.set("");
+        offered().ifPresent(offered -> set(OptionalDouble.of(offered.depthMetres())));
+        session.endBurst();
+    }
+
+    private Optional<TargetLesson> offered() {
+        return lessons.getValue().flatMap(VisitLessons::target);
     }
 
     /** Goes back to half the deepest. */
@@ -135,8 +167,22 @@ public final class TargetViewModel {
                         deepest.set(Math.max(0.5, ready.map().deepest().spot().depthMetres())));
         metres.set(now);
         refreshing = false;
+        refreshOffer(wished);
         words.set(Quantities.of(session.peg()).target(now));
         typed.set(new ShortForm(session.peg().units(), session.peg().pole(), '.').printDepth(rounded(now)));
+    }
+
+    private void refreshOffer(OptionalDouble wished) {
+        Quantities quantities = Quantities.of(session.peg());
+        lesson.set(lessons.getValue()
+                .flatMap(known -> known.target()
+                        .map(target -> LessonWords.of(session.peg()).target(target, known.halfDeepestMetres())))
+                .orElse(""));
+        offer.set(offered()
+                .map(TargetLesson::depthMetres)
+                .filter(depth -> wished.isEmpty() || rounded(wished.getAsDouble()) != rounded(depth))
+                .map(depth -> "Take " + quantities.depth(depth))
+                .orElse(""));
     }
 
     /** To the half inch or the centimetre, whichever the person says. */

@@ -5,15 +5,24 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import javafx.beans.property.BooleanProperty;
+import javafx.beans.property.SimpleBooleanProperty;
+import javafx.beans.value.ChangeListener;
+import javafx.beans.value.ObservableValue;
+import javafx.beans.value.WeakChangeListener;
 import javafx.collections.ListChangeListener;
 import javafx.collections.ObservableList;
 import javafx.collections.WeakListChangeListener;
 import javafx.geometry.Pos;
+import javafx.scene.AccessibleRole;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextField;
+import javafx.scene.image.Image;
+import javafx.scene.image.ImageView;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.Pane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import pegbed.model.Place;
@@ -39,9 +48,16 @@ public final class FishingView extends ScrollPane {
     /** Kept here alone, so that the model does not keep the view. */
     private final ListChangeListener<FishingLine> listener = change -> fill();
 
-    /** @param show points at a place on the map */
-    public FishingView(FishingViewModel model, Consumer<Place> show) {
+    private final FishingPictures pictures;
+    private final BooleanProperty dark = new SimpleBooleanProperty(false);
+
+    /**
+     * @param pictures of the day and of earlier visits
+     * @param show points at a place on the map
+     */
+    public FishingView(FishingViewModel model, FishingPictures pictures, Consumer<Place> show) {
         this.model = model;
+        this.pictures = pictures;
         this.show = show;
         setId("fishing");
         setAccessibleText("The day's fishing");
@@ -52,7 +68,17 @@ public final class FishingView extends ScrollPane {
         lines.addListener(new WeakListChangeListener<>(listener));
         blocks.getStyleClass().add("findings-part");
         list.getStyleClass().add("findings");
-        list.getChildren().addAll(outlook(), blocks, said(), typed());
+        list.getChildren()
+                .addAll(
+                        outlook(),
+                        new FishKinds(model, "fishing", "small"),
+                        blocks,
+                        said(),
+                        typed(),
+                        picture("fishing-strip", "The day as a strip", pictures.stripProperty()),
+                        picture("fishing-bars", "Fish an hour by depth", pictures.barsProperty()));
+        list.widthProperty().addListener((property, before, now) -> paint());
+        dark.addListener((property, before, now) -> paint());
         setContent(list);
         // The clock outlives the window, and must not keep it.
         WeakReference<FishingViewModel> known = new WeakReference<>(model);
@@ -121,6 +147,44 @@ public final class FishingView extends ScrollPane {
             state.setText(now.state());
             taps.show(now);
         }
+    }
+
+    /** Whether the pictures are for a dark window. */
+    public BooleanProperty darkProperty() {
+        return dark;
+    }
+
+    private void paint() {
+        pictures.show(list.getWidth() - list.snappedLeftInset() - list.snappedRightInset(), dark.get());
+    }
+
+    private static VBox picture(String id, String words, ObservableValue<Optional<Image>> shown) {
+        Label title = Controls.wrapped("heading");
+        title.setText(words);
+        ImageView view = new ImageView();
+        view.setId(id);
+        view.setAccessibleRole(AccessibleRole.IMAGE_VIEW);
+        view.setAccessibleText(words);
+        // The picture is as wide as the panel, never the other way round.
+        Pane holder = new Pane(view);
+        holder.setMinWidth(0);
+        holder.setPrefWidth(0);
+        VBox box = new VBox(title, holder);
+        box.getStyleClass().add("findings-part");
+        ChangeListener<Optional<Image>> listener = (property, before, now) -> put(box, view, now);
+        box.setUserData(listener);
+        shown.addListener(new WeakChangeListener<>(listener));
+        put(box, view, shown.getValue());
+        return box;
+    }
+
+    private static void put(VBox box, ImageView view, Optional<Image> image) {
+        view.setImage(image.orElse(null));
+        view.setFitWidth(image.map(Image::getWidth).orElse(0.0) / FishingPictures.PIXELS_PER_POINT);
+        view.setPreserveRatio(true);
+        ((Pane) view.getParent())
+                .setMinHeight(image.map(Image::getHeight).orElse(0.0) / FishingPictures.PIXELS_PER_POINT);
+        Controls.setShown(box, image.isPresent());
     }
 
     private Label outlook() {

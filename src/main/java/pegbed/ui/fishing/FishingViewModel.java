@@ -3,10 +3,14 @@ package pegbed.ui.fishing;
 import java.time.Clock;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Executor;
 import java.util.function.Predicate;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.collections.FXCollections;
@@ -42,6 +46,8 @@ public final class FishingViewModel {
      */
     public record FishingLine(Place place, String title, String state, boolean fished) {}
 
+    private static final int MOST_KINDS = 6;
+
     private final Session session;
     private final PlanViewModel plan;
     private final Clock clock;
@@ -49,6 +55,9 @@ public final class FishingViewModel {
     private final ObservableList<FishingLine> lines = FXCollections.observableArrayList();
     private final ReadOnlyStringWrapper said = new ReadOnlyStringWrapper("");
     private final ReadOnlyStringWrapper outlook = new ReadOnlyStringWrapper("");
+    private final ObservableList<String> kinds = FXCollections.observableArrayList();
+    private final ReadOnlyObjectWrapper<Optional<String>> kind = new ReadOnlyObjectWrapper<>(Optional.empty());
+    private final ReadOnlyObjectWrapper<LineHistories> histories = new ReadOnlyObjectWrapper<>();
     private String noted = "";
     private long notedRevision = -1;
     private Optional<Question> asked = Optional.empty();
@@ -88,10 +97,35 @@ public final class FishingViewModel {
         return outlook.getReadOnlyProperty();
     }
 
+    /** The lines of the day as they were fished up to now. */
+    ReadOnlyObjectProperty<LineHistories> historiesProperty() {
+        return histories.getReadOnlyProperty();
+    }
+
+    /** The kinds of fish that were noted at this peg, the latest first, {@value #MOST_KINDS} at most. */
+    ObservableList<String> kinds() {
+        return kinds;
+    }
+
+    /** The kind that a tap notes; empty for none. */
+    ReadOnlyObjectProperty<Optional<String>> kindProperty() {
+        return kind.getReadOnlyProperty();
+    }
+
+    /** From now on a tap notes this kind of fish. */
+    void chooseKind(Optional<String> chosen) {
+        kind.set(chosen);
+    }
+
     /** Notes what happened on a line. */
-    void note(DayEvent.Kind kind, Place line) {
-        DayEvent event = DayEvent.of(now(), kind, Optional.of(line));
-        note(kind == DayEvent.Kind.FEED ? fedAsBefore(event) : event);
+    void note(DayEvent.Kind what, Place line) {
+        DayEvent event = DayEvent.of(now(), what, Optional.of(line));
+        note(
+                switch (what) {
+                    case FEED -> fedAsBefore(event);
+                    case FISH -> event.named(kind.get().orElse(""), "");
+                    default -> event;
+                });
     }
 
     /** Nothing is fished from now on. */
@@ -154,7 +188,8 @@ public final class FishingViewModel {
         said.set(sentence);
     }
 
-    private OffsetDateTime now() {
+    /** The present moment, to the second. */
+    public OffsetDateTime now() {
         return OffsetDateTime.now(clock).withNano(0);
     }
 
@@ -175,6 +210,7 @@ public final class FishingViewModel {
             noted = undone ? "" : noted;
             said.set(undone ? "" : (kept ? "✓ " : "Noting ") + noted + (kept ? "" : "…"));
         }
+        refreshKinds();
         Day day = today();
         answer = answer.filter(known -> known.day().equals(day));
         show(histories());
@@ -194,6 +230,25 @@ public final class FishingViewModel {
         }
     }
 
+    private void refreshKinds() {
+        Set<String> all = new LinkedHashSet<>();
+        List<Visit> visits = session.peg().visits();
+        for (int v = visits.size() - 1; v >= 0 && all.size() < MOST_KINDS; v--) {
+            List<DayEvent> events = visits.get(v).day().events();
+            for (int i = events.size() - 1; i >= 0 && all.size() < MOST_KINDS; i--) {
+                if (events.get(i).kind() == DayEvent.Kind.FISH
+                        && !events.get(i).name().isBlank()) {
+                    all.add(events.get(i).name());
+                }
+            }
+        }
+        // Buttons keep their places while nothing new came up, so that no tap goes astray.
+        if (!kinds.containsAll(all) || kinds.size() != all.size()) {
+            kinds.setAll(all);
+            kind.set(kind.get().filter(all::contains));
+        }
+    }
+
     /** The log of the visit that goes on; nothing where the latest is over. */
     private Day today() {
         Visit latest = session.peg().today();
@@ -204,14 +259,15 @@ public final class FishingViewModel {
         return LineHistories.of(today(), planned(), clock.instant());
     }
 
-    private void show(LineHistories histories) {
+    private void show(LineHistories now) {
+        histories.set(now);
         outlook.set(answer.map(
                         known -> String.join(" ", DayWords.of(session.peg()).outlook(known.odds())))
                 .orElse(""));
         DayLogWords words = DayLogWords.of(session.peg());
         List<FishingLine> shown = new ArrayList<>();
-        for (int i = 0; i < histories.lines().size(); i++) {
-            LineHistory line = histories.lines().get(i);
+        for (int i = 0; i < now.lines().size(); i++) {
+            LineHistory line = now.lines().get(i);
             String title = i < plan.lines().size()
                     ? line.number().getAsInt() + ". " + plan.lines().get(i).title()
                     : Sentences.capital(DayWords.of(session.peg()).line(line));
@@ -225,12 +281,12 @@ public final class FishingViewModel {
     private String state(DayLogWords words, LineHistory line, int index) {
         List<String> parts = new ArrayList<>();
         if (line.fishedNow()) {
-            parts.add("fished now, " + DayLogWords.minutes(line.fishedMinutes()));
+            parts.add("fished now, " + DayWords.minutes(line.fishedMinutes()));
         } else if (line.minutesSinceFished().isPresent()) {
-            parts.add("rested " + DayLogWords.minutes(line.minutesSinceFished().getAsDouble()));
+            parts.add("rested " + DayWords.minutes(line.minutesSinceFished().getAsDouble()));
         }
         if (line.minutesSinceFed().isPresent()) {
-            parts.add("fed " + DayLogWords.ago(line.minutesSinceFed()));
+            parts.add(DayWords.ago("fed", line.minutesSinceFed()));
         }
         if (line.fishedMinutes() > 0) {
             parts.add(words.given(line));

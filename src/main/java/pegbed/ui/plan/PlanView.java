@@ -2,10 +2,12 @@ package pegbed.ui.plan;
 
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
+import javafx.scene.control.ChoiceBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.Labeled;
 import javafx.scene.control.ScrollPane;
@@ -14,6 +16,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import pegbed.model.Place;
+import pegbed.model.StartLine;
 import pegbed.ui.controls.CardList;
 import pegbed.ui.controls.Controls;
 
@@ -57,10 +60,29 @@ public final class PlanView extends ScrollPane {
                 Controls.button("edit-rigs", "Change rigs", "Floats, hook lengths and shotting (Ctrl+R)", changeRigs),
                 free);
         buttons.getStyleClass().add("row");
-        foot.getChildren().addAll(error, buttons);
+        foot.getChildren().addAll(error, start(), buttons);
         list.getChildren().addAll(none, lines, rigs, shortfalls, foot);
         model.planProperty().addListener((property, before, now) -> refresh());
         refresh();
+    }
+
+    /** Where the person likes to start. */
+    private HBox start() {
+        ChoiceBox<Optional<StartLine>> box = new ChoiceBox<>();
+        box.setId("start-line");
+        box.setAccessibleText("Start");
+        box.getItems().add(Optional.empty());
+        for (StartLine part : StartLine.values()) {
+            box.getItems().add(Optional.of(part));
+        }
+        box.setConverter(Controls.chosenBy(PlanViewModel::startWords));
+        box.setValue(model.startProperty().get());
+        model.startProperty().addListener((property, before, now) -> box.setValue(now));
+        box.valueProperty().addListener((property, before, now) -> model.startOn(now));
+        HBox row = new HBox(Controls.named("Start", box), box);
+        row.setAlignment(Pos.CENTER_LEFT);
+        row.getStyleClass().add("row");
+        return row;
     }
 
     private void refresh() {

@@ -18,6 +18,7 @@ import pegbed.findings.Findings;
 import pegbed.model.InputException;
 import pegbed.model.Peg;
 import pegbed.model.Place;
+import pegbed.model.StartLine;
 import pegbed.model.Wishes;
 import pegbed.plan.Plan;
 import pegbed.plan.PlannedLine;
@@ -70,6 +71,7 @@ public final class PlanViewModel {
     private final ObservableList<RigCard> rigs = FXCollections.observableArrayList();
     private final ObservableList<String> shortfalls = FXCollections.observableArrayList();
     private final ReadOnlyBooleanWrapper wished = new ReadOnlyBooleanWrapper(false);
+    private final ReadOnlyObjectWrapper<Optional<StartLine>> start = new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ReadOnlyStringWrapper error = new ReadOnlyStringWrapper("");
     private final ReadOnlyObjectWrapper<Optional<Plan>> plan = new ReadOnlyObjectWrapper<>(Optional.empty());
     private Optional<Question> asked = Optional.empty();
@@ -111,6 +113,23 @@ public final class PlanViewModel {
         return wished.getReadOnlyProperty();
     }
 
+    /** Where the person likes to start; empty leaves it to the plan. */
+    ReadOnlyObjectProperty<Optional<StartLine>> startProperty() {
+        return start.getReadOnlyProperty();
+    }
+
+    /** What a choice of it says. */
+    static String startWords(Optional<StartLine> part) {
+        return part.map(StartLine::word).orElse("as the plan says");
+    }
+
+    /** The plan starts there. */
+    void startOn(Optional<StartLine> part) {
+        if (!part.equals(start.get())) {
+            make(PlanEdits.start(part));
+        }
+    }
+
     /** Why the last wish was refused, or why there are no lines, in words; empty if all is well. */
     public ReadOnlyStringProperty errorProperty() {
         return error.getReadOnlyProperty();
@@ -144,6 +163,7 @@ public final class PlanViewModel {
         Wishes wishes = session.peg().wishes();
         wished.set(
                 !wishes.lines().fixed().isEmpty() || !wishes.lines().forbidden().isEmpty());
+        start.set(wishes.lines().start());
         Optional<Question> question =
                 session.answer().shown().map(Answer.Ready::findings).map(findings -> new Question(findings, wishes));
         if (question.isEmpty()) {

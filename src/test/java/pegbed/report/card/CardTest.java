@@ -9,6 +9,7 @@ import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import javax.imageio.ImageIO;
 import javax.xml.parsers.DocumentBuilder;
@@ -86,7 +87,7 @@ class CardTest {
     @ParameterizedTest
     @MethodSource("plans")
     void thePdfIsOneA5PageWithEverythingOnIt(Plan plan) throws IOException {
-        try (PDDocument document = Loader.loadPDF(Card.pdf(plan, Themes.LIGHT))) {
+        try (PDDocument document = Loader.loadPDF(Card.pdf(plan, Optional.empty(), Themes.LIGHT))) {
             assertEquals(1, document.getNumberOfPages());
             PDPage page = document.getPage(0);
             assertEquals(148 / 25.4 * 72, page.getMediaBox().getWidth(), 0.01);
@@ -109,7 +110,7 @@ class CardTest {
 
     @Test
     void marksAreNamedOnceInThePdf() throws IOException {
-        try (PDDocument document = Loader.loadPDF(Card.pdf(Plans.SAMPLES.get(1), Themes.LIGHT))) {
+        try (PDDocument document = Loader.loadPDF(Card.pdf(Plans.SAMPLES.get(1), Optional.empty(), Themes.LIGHT))) {
             String text = new PDFTextStripper().getText(document);
             assertTrue(text.contains("Mallowfield Pools"), "no ligatures");
             assertEquals(2, text.split("white pipe", -1).length);
@@ -119,16 +120,17 @@ class CardTest {
     @ParameterizedTest
     @MethodSource("plans")
     void theSamePlanGivesTheSameBytes(Plan plan) {
-        assertArrayEquals(Card.pdf(plan, Themes.LIGHT), Card.pdf(plan, Themes.LIGHT));
+        assertArrayEquals(
+                Card.pdf(plan, Optional.empty(), Themes.LIGHT), Card.pdf(plan, Optional.empty(), Themes.LIGHT));
         assertArrayEquals(Card.svg(plan, Themes.LIGHT), Card.svg(plan, Themes.LIGHT));
-        assertArrayEquals(Card.html(plan), Card.html(plan));
+        assertArrayEquals(Card.html(plan, Optional.empty()), Card.html(plan, Optional.empty()));
         assertArrayEquals(Card.png(plan, Themes.LIGHT), Card.png(plan, Themes.LIGHT));
     }
 
     @ParameterizedTest
     @MethodSource("plans")
     void thePageForAPhoneHasEverythingAndAsksForNothing(Plan plan) throws Exception {
-        Document page = parsed(Card.html(plan));
+        Document page = parsed(Card.html(plan, Optional.empty()));
         String text = bare(page.getDocumentElement().getTextContent());
         for (String part : expected(plan)) {
             assertTrue(text.contains(bare(part)), () -> part + " is not on the page");
@@ -168,7 +170,9 @@ class CardTest {
 
     @Test
     void hostileNamesStandAsText() throws Exception {
-        String html = bare(parsed(Card.html(Plans.HOSTILE)).getDocumentElement().getTextContent());
+        String html = bare(parsed(Card.html(Plans.HOSTILE, Optional.empty()))
+                .getDocumentElement()
+                .getTextContent());
         for (String name : List.of(Plans.SCRIPT, Plans.IMAGE, Plans.ENTITY, Plans.HEBREW)) {
             assertTrue(html.contains(bare(name)), name);
         }
@@ -181,9 +185,10 @@ class CardTest {
 
     @Test
     void anOverheadLineIsShoutedAbout() {
-        String html = new String(Card.html(Plans.HOSTILE), java.nio.charset.StandardCharsets.UTF_8);
+        String html = new String(Card.html(Plans.HOSTILE, Optional.empty()), java.nio.charset.StandardCharsets.UTF_8);
         assertTrue(html.contains("class=\"warning\" role=\"alert\">OVERHEAD LINE AT THIS PEG"));
-        String calm = new String(Card.html(Plans.SAMPLES.get(0)), java.nio.charset.StandardCharsets.UTF_8);
+        String calm =
+                new String(Card.html(Plans.SAMPLES.get(0), Optional.empty()), java.nio.charset.StandardCharsets.UTF_8);
         assertFalse(calm.contains("OVERHEAD LINE AT THIS PEG"));
     }
 

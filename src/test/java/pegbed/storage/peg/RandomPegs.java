@@ -40,6 +40,7 @@ import pegbed.model.RigTemplate;
 import pegbed.model.RigWishes;
 import pegbed.model.Shot;
 import pegbed.model.ShotGroup;
+import pegbed.model.StartLine;
 import pegbed.model.Typed;
 import pegbed.model.Units;
 import pegbed.model.Visit;
@@ -119,7 +120,11 @@ public class RandomPegs extends DomainContextBase {
         LineWishes lines() {
             LineCounts counts = new LineCounts(upTo(6), upTo(6), upTo(6), upTo(6), upTo(6));
             return new LineWishes(
-                    random.nextBoolean() ? LineCounts.USUAL : counts, maybeFrom1(12), list(this::pin), list(this::pin));
+                    random.nextBoolean() ? LineCounts.USUAL : counts,
+                    maybeFrom1(12),
+                    random.nextBoolean() ? Optional.empty() : Optional.of(StartLine.values()[upTo(3)]),
+                    list(this::pin),
+                    list(this::pin));
         }
 
         LinePin pin() {

@@ -28,6 +28,7 @@ import pegbed.model.RigTemplate;
 import pegbed.model.RigWishes;
 import pegbed.model.Shot;
 import pegbed.model.ShotGroup;
+import pegbed.model.StartLine;
 import pegbed.model.Typed;
 import pegbed.model.Units;
 import pegbed.model.Visit;
@@ -74,6 +75,7 @@ public final class SamplePeg {
         LineWishes lines = new LineWishes(
                 new LineCounts(2, 3, 0, 1, 1),
                 OptionalInt.of(5),
+                Optional.of(StartLine.MARGIN),
                 List.of(
                         new LinePin(Place.polar(11, -15), extras("since", "\"May\"")),
                         LinePin.at(Place.polar(3, 78.5))),

@@ -7,6 +7,9 @@ import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -25,10 +28,14 @@ import javafx.scene.image.WritableImage;
 import javafx.scene.transform.Transform;
 import javafx.stage.Stage;
 import javax.imageio.ImageIO;
+import pegbed.model.Day;
+import pegbed.model.DayEvent;
 import pegbed.model.InputException;
+import pegbed.model.Peg;
 import pegbed.session.Answer;
 import pegbed.session.Session;
 import pegbed.session.VisitedPegs;
+import pegbed.storage.disk.PegFile;
 import pegbed.ui.controls.FileChoice;
 
 /**
@@ -61,8 +68,9 @@ public final class Screenshots {
         take("window-dark.png", 1366, 740, 1, true, frame -> {});
         take("window-200-percent.png", 960, 510, 2, false, frame -> {});
         take("window-bankside.png", 1280, 752, 1, false, WindowFrame::toBankside);
-        take("window-readings.png", 1366, 740, 1, false, frame -> tab(frame, 2));
+        take("window-readings.png", 1366, 740, 1, false, frame -> tab(frame, 3));
         take("window-lines.png", 1366, 740, 1, false, frame -> tab(frame, 1));
+        take("window-fishing.png", 1366, 740, 1, false, Screenshots::fished, frame -> tab(frame, 2));
         take("window-visits.png", 1366, 740, 1, false, Screenshots::visits);
         take("window-compare.png", 1366, 740, 1, false, Screenshots::dugOut, Screenshots::compare);
         take("window-joined-up.png", 1366, 740, 1, false, frame -> {
@@ -71,7 +79,7 @@ public final class Screenshots {
         });
         take("window-shelf.png", 1366, 740, 1, false, Screenshots::shelf);
         take("window-place.png", 1366, 740, 1, false, frame -> {
-            tab(frame, 4);
+            tab(frame, 5);
             frame.main().map().requestFocus();
         });
         take("window-new-peg.png", 1366, 740, 1, false, WindowFrame::newPeg);
@@ -82,7 +90,7 @@ public final class Screenshots {
 
     /** A third visit to peg 9, with one check read. */
     private static void visits(WindowFrame frame) {
-        tab(frame, 3);
+        tab(frame, 4);
         frame.desk().visits().begin();
         frame.desk().box().textProperty().set("s3 @leaning 5'5");
         frame.desk().box().enter();
@@ -90,7 +98,7 @@ public final class Screenshots {
 
     /** A third visit to peg 9 that found a hole. */
     private static void dugOut(WindowFrame frame) throws InputException {
-        tab(frame, 3);
+        tab(frame, 4);
         frame.desk().document().begin(VisitedPegs.dugOut());
     }
 
@@ -118,6 +126,21 @@ public final class Screenshots {
         }
         frame.showShelf();
         frame.shelf().choose(pegs);
+    }
+
+    /** Four minutes after the last that happened on the sample peg's latest visit. */
+    private static final Clock FISHED = Clock.fixed(Instant.parse("2026-10-24T13:39:00Z"), ZoneOffset.UTC);
+
+    /** The sample peg with visits, the latest of which goes on. */
+    private static void fished(WindowFrame frame) throws InputException {
+        Peg peg = PegFile.read(Path.of("sample-pegs/sallow-cut-5.peg.json")).peg();
+        frame.desk()
+                .document()
+                .begin(peg.withToday(visit -> visit.withDay(new Day(
+                        visit.day().conditions(),
+                        visit.day().events().stream()
+                                .filter(event -> event.kind() != DayEvent.Kind.STOP)
+                                .toList()))));
     }
 
     private static void tab(WindowFrame frame, int index) {
@@ -167,7 +190,7 @@ public final class Screenshots {
                     WindowViewModels.thread("painter"),
                     WindowViewModels.thread("plans"),
                     WindowViewModels.thread("guide"),
-                    VisitedPegs.MORNING);
+                    name.contains("fishing") ? FISHED : VisitedPegs.MORNING);
             made.remembered().closeHint();
             Stage stage = new Stage();
             frame[0] = PegbedApplication.show(stage, made, new NoFiles(), dark);

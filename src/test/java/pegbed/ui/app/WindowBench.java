@@ -16,10 +16,14 @@ import java.util.concurrent.atomic.AtomicLong;
 import java.util.concurrent.locks.LockSupport;
 import java.util.function.BooleanSupplier;
 import javafx.application.Platform;
+import javafx.beans.value.ChangeListener;
+import javafx.scene.control.Button;
+import javafx.scene.control.TabPane;
 import javafx.stage.Stage;
 import pegbed.model.Peg;
 import pegbed.session.Answer;
 import pegbed.session.Pegs;
+import pegbed.storage.disk.PegFile;
 import pegbed.ui.map.MapPane;
 
 /**
@@ -119,13 +123,56 @@ public final class WindowBench {
             }
         }
         watch.interrupt();
+        List<Double> taps = taps(desk, frame[0]);
         print("Enter to the map with the reading, at 60 readings, median", median(enters));
         print("the same until all is learned anew, median", median(learnt));
         print("one move of the target to the drawn flats, median", median(moves));
+        print("a tap for a fish to its tick, twelve visits in the file, median", median(taps));
+        print("the longest of " + taps.size() + " taps", Collections.max(taps));
         print("longest piece of own work on the toolkit's thread", OWN.get() / 1e6);
         print("longest wait for that thread, the toolkit's own drawing included", longest.get() / 1e6);
         Platform.exit();
         System.exit(0);
+    }
+
+    /** Taps for a fish, each until it is ticked, which is when it is in the journal. */
+    private static List<Double> taps(WindowViewModels desk, WindowFrame frame) throws Exception {
+        Peg fished = PegFile.read(Path.of("sample-pegs/sallow-cut-5.peg.json")).peg();
+        on(() -> {
+            desk.document().begin(fished);
+            ((TabPane) frame.lookup("#tabs")).getSelectionModel().select(2);
+            return null;
+        });
+        List<Double> taps = new ArrayList<>();
+        for (int i = 0; i < WARM + ROUNDS; i++) {
+            until(() -> desk.session().answer() instanceof Answer.Ready
+                    && frame.lookup("#fishing-fish-1") instanceof Button);
+            Thread.sleep(CALM_MILLISECONDS);
+            CountDownLatch ticked = new CountDownLatch(1);
+            long[] from = new long[1];
+            long[] to = new long[1];
+            ChangeListener<String> tick = (property, before, now) -> {
+                if (now.startsWith("✓")) {
+                    to[0] = System.nanoTime();
+                    ticked.countDown();
+                }
+            };
+            on(() -> {
+                desk.fishing().saidProperty().addListener(tick);
+                from[0] = System.nanoTime();
+                ((Button) frame.lookup("#fishing-fish-1")).fire();
+                return null;
+            });
+            ticked.await();
+            on(() -> {
+                desk.fishing().saidProperty().removeListener(tick);
+                return null;
+            });
+            if (i >= WARM) {
+                taps.add((to[0] - from[0]) / 1e6);
+            }
+        }
+        return taps;
     }
 
     /**

@@ -46,6 +46,7 @@ class CardViewModelTest {
     private CardViewModel card() {
         return new CardViewModel(
                 plan,
+                Optional::empty,
                 new CardViewModel.Helpers(
                         work::add,
                         seeking::add,
@@ -135,6 +136,7 @@ class CardViewModelTest {
         ProgramLog log = new ProgramLog(folder);
         CardViewModel card = new CardViewModel(
                 plan,
+                Optional::empty,
                 new CardViewModel.Helpers(
                         work::add,
                         Runnable::run,
@@ -156,6 +158,7 @@ class CardViewModelTest {
         ProgramLog log = new ProgramLog(folder);
         CardViewModel card = new CardViewModel(
                 null,
+                Optional::empty,
                 new CardViewModel.Helpers(Runnable::run, seeking::add, Runnable::run, () -> NONE, log),
                 news::add);
         assertEquals(

@@ -16,6 +16,7 @@ import pegbed.notation.Notation;
 import pegbed.session.Answer;
 import pegbed.session.Pegs;
 import pegbed.session.ReadingEdits;
+import pegbed.storage.disk.PegFile;
 import pegbed.ui.app.Desks;
 import pegbed.ui.app.WindowViewModels;
 import pegbed.wording.FindingWords;
@@ -43,6 +44,32 @@ class TargetViewModelTest {
                 .deepest()
                 .spot()
                 .depthMetres();
+    }
+
+    @Test
+    void whatEarlierVisitsSpeakForIsOfferedAndTakenByOneTap() throws InputException {
+        desk = Desks.atOnce(
+                folder,
+                PegFile.read(Path.of("sample-pegs/sallow-cut-5.peg.json")).peg());
+        target = desk.target();
+        assertTrue(
+                target.lessonProperty()
+                        .get()
+                        .matches("2 ft 6 in did best in \\d+ of 1[12] visits \\(half the deepest is .*"),
+                target.lessonProperty().get());
+        assertEquals("Take 2 ft 6 in", target.offerProperty().get());
+        assertTrue(target.followsProperty().get(), "never taken by itself");
+        target.takeOffer();
+        assertEquals(0.762, desk.session().peg().wishes().targetMetres().orElseThrow(), 1e-9);
+        assertEquals("", target.offerProperty().get());
+        desk.document().undo();
+        assertEquals("Take 2 ft 6 in", target.offerProperty().get());
+    }
+
+    @Test
+    void withoutVisitsNothingIsOffered() {
+        assertEquals("", target.lessonProperty().get());
+        assertEquals("", target.offerProperty().get());
     }
 
     @Test

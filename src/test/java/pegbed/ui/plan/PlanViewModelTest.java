@@ -5,12 +5,14 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
+import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import pegbed.model.InputException;
 import pegbed.model.Peg;
 import pegbed.model.Place;
+import pegbed.model.StartLine;
 import pegbed.ui.app.Desks;
 import pegbed.ui.app.SamplePegFiles;
 import pegbed.ui.app.WindowViewModels;
@@ -44,6 +46,23 @@ class PlanViewModelTest {
         assertTrue(
                 plan.rigs().get(0).title().startsWith("Rig 1 for line"),
                 plan.rigs().get(0).title());
+    }
+
+    @Test
+    void theStartIsChosenKeptAndUndone() {
+        plan.startOn(Optional.of(StartLine.ACROSS));
+        assertEquals(
+                Optional.of(StartLine.ACROSS),
+                desk.session().peg().wishes().lines().start());
+        assertTrue(
+                plan.lines().get(0).title().startsWith("Across"),
+                plan.lines().get(0).title());
+        assertTrue(
+                plan.lines().get(0).what().endsWith("Start here, as you wished."),
+                plan.lines().get(0).what());
+        desk.document().undo();
+        assertEquals(Optional.empty(), plan.startProperty().get());
+        assertTrue(plan.lines().get(0).what().endsWith("Start here."));
     }
 
     @Test

@@ -1,0 +1,2 @@
+/** Pictures of a day's fishing, and of what visits gave. */
+package pegbed.report.day;
