@@ -2,25 +2,32 @@
 
 import { button, byId, fill, make } from "./dom.js";
 
+const INCH_METRES = 0.0254;
+
 /** The part of the page for lines. */
 export class LinesView {
   #target;
-  #answer = null;
+
+  /** One step of the target's buttons, metres. */
+  #step = 0.02;
 
   /** @param target sets a target in metres, or null for half the deepest */
   constructor(target) {
     this.#target = target;
   }
 
+  /** Targets go by an inch where depths are told in feet, else by 2 cm. */
+  showState({ depthUnit }) {
+    this.#step = depthUnit === "feet" ? INCH_METRES : 0.02;
+  }
+
   clear() {
-    this.#answer = null;
     fill(byId("plan"), make("p", { class: "quiet", text: "Working it out …" }));
     fill(byId("target"));
   }
 
   /** The answers to the request "plan". */
   show(plan) {
-    this.#answer = plan;
     if (plan.refused) {
       fill(byId("target"));
       fill(byId("plan"), make("p", { class: "card", text: plan.refused }));
@@ -29,28 +36,39 @@ export class LinesView {
     this.#showTarget(plan.target);
     fill(
       byId("plan"),
-      ...(plan.lines ?? []).map(lineCard),
-      ...list("Rigs", (plan.rigs ?? []).map(rigCard)),
-      ...list("Not found", sentences(plan.shortfalls)),
+      ...texts(plan.warnings, "warning"),
+      ...list("Lines", [...texts([plan.noLines, plan.order]), ...(plan.lines ?? []).map(lineCard)]),
+      ...list("Rigs", (plan.rigs ?? []).map(foundCard)),
+      ...texts(plan.shortfalls),
+      ...list("Deepest", plan.deepest ? [foundCard(plan.deepest)] : []),
       ...list("Flat spots", (plan.flats ?? []).map(foundCard)),
-      ...list("Slopes", sentences(plan.slopes)),
-      ...list("Cautions", cautionCards(plan.cautions)),
+      ...list("Slopes", (plan.slopes ?? []).map(foundCard)),
+      ...texts(plan.notes, "small"),
+      ...list("Cautions", texts(plan.cautions)),
     );
   }
 
-  #showTarget({ words, metres, min, max, step, isHalfDeepest }) {
+  #showTarget({ words, metres, typed, least, most, follows }) {
     const to = (value) => () => this.#target(value);
     fill(
       byId("target"),
-      make("h2", { text: "Target depth" }),
       make(
         "div",
         { class: "wheel", role: "group", "aria-label": "Target depth" },
-        button("−", to(metres - step), { class: "turn", "aria-label": "Target depth, shallower", disabled: metres - step < min }),
-        make("p", { class: "value", text: words }),
-        button("+", to(metres + step), { class: "turn", "aria-label": "Target depth, deeper", disabled: metres + step > max }),
+        button("−", to(Math.max(least, metres - this.#step)), {
+          class: "turn",
+          "aria-label": "Target depth, shallower",
+          disabled: metres <= least,
+        }),
+        make("p", { class: "value" }, make("span", { class: "small", text: "Target depth" }), " ", make("strong", { text: typed })),
+        button("+", to(Math.min(most, metres + this.#step)), {
+          class: "turn",
+          "aria-label": "Target depth, deeper",
+          disabled: metres >= most,
+        }),
       ),
-      isHalfDeepest ? null : button("Half the deepest", to(null), { class: "quiet" }),
+      make("p", { text: words }),
+      follows ? null : button("Half the deepest", to(null), { class: "quiet" }),
     );
   }
 }
@@ -60,49 +78,22 @@ function list(title, cards) {
   return cards.length === 0 ? [] : [make("h2", { text: title }), ...cards];
 }
 
-function sentences(words) {
-  return (words ?? []).length === 0
-    ? []
-    : [make("div", { class: "card" }, ...words.map((text) => make("p", { text })))];
-}
-
 function lineCard(line) {
   return make(
     "article",
     { class: "card line" },
-    make(
-      "h3",
-      {},
-      make("span", { class: "number", text: line.number }),
-      make("span", { text: line.zone }),
-      make("span", { class: "depth", text: [line.depth, line.plusMinus].filter(Boolean).join(" ") }),
-    ),
-    ...texts([line.where, line.aim, line.rig, line.use]),
+    make("h3", {}, make("span", { class: "number", text: line.number }), make("span", { text: line.title })),
+    ...texts([line.where, line.what]),
     ...texts(line.warnings, "warning"),
-    more("Why, and what to check", [line.why, ...(line.checks ?? [])]),
-  );
-}
-
-function rigCard(rig) {
-  return make(
-    "article",
-    { class: "card" },
-    make("h3", {}, make("span", { text: rig.title ?? rig.lines })),
-    ...texts([rig.title ? rig.lines : null, rig.float, rig.settings, rig.hookLength, rig.shotting]),
-    ...texts(rig.warnings, "warning"),
+    more("Why", [line.why]),
   );
 }
 
 function foundCard(found) {
-  return make(
-    "article",
-    { class: "card" },
-    make("h3", {}, make("span", { text: found.title })),
-    ...texts([found.where, found.what]),
-  );
+  return make("article", { class: "card" }, make("h3", { text: found.title }), ...texts([found.where, found.what]));
 }
 
-/** Cautions: the short form, and more behind a button. */
+/** Cautions in full. */
 export function cautionCards(cautions) {
   return (cautions ?? []).map((caution) =>
     make(
@@ -110,7 +101,6 @@ export function cautionCards(cautions) {
       { class: "card caution" },
       make("h3", {}, make("span", { text: caution.title })),
       ...texts([caution.words]),
-      more("More", [caution.more]),
     ),
   );
 }

@@ -13,6 +13,7 @@ const STILL = { scale: 1, right: 0, down: 0 };
 export class MapView {
   #core;
   #look;
+  #told;
   #frame = byId("map-frame");
   #canvas = byId("map");
   /** Fingers on the map by their ids: where each is, CSS px from the frame's corner. */
@@ -29,10 +30,12 @@ export class MapView {
    * @param core the worker
    * @param look gives the theme's name and what else a painting takes
    * @param taken told the place of a tap, CSS px from the map's corner
+   * @param told told a sentence where the map could not be painted
    */
-  constructor(core, look, taken) {
+  constructor(core, look, taken, told) {
     this.#core = core;
     this.#look = look;
+    this.#told = told;
     this.#moveButtons = [
       ["map-left", "◀", "Look further left", 1, 0],
       ["map-right", "▶", "Look further right", -1, 0],
@@ -93,11 +96,12 @@ export class MapView {
       await this.#tell();
       const told = this.#untold;
       const density = Math.min(3, window.devicePixelRatio || 1);
-      const painted = await this.#core.paint({ width, height, density, ...this.#look() });
+      const moving = this.#fingers.size > 0;
+      const painted = await this.#core.paint({ width, height, density, moving, ...this.#look() });
+      if (painted.refused) this.#told(painted.refused);
       this.#canvas.style.width = `${width}px`;
       this.#canvas.style.height = `${height}px`;
       if (told === this.#untold) this.#showMoved();
-      if (painted.words) this.#canvas.setAttribute("aria-label", painted.words);
     }
   }
 
@@ -109,18 +113,18 @@ export class MapView {
     const camera =
       Math.abs(scale - 1) < 1e-6
         ? { panX: right, panY: down }
-        : { zoom: scale, xPx: right / (1 - scale), yPx: down / (1 - scale) };
+        : { zoom: scale, x: right / (1 - scale), y: down / (1 - scale) };
     this.#closer(await this.#core.ask({ do: "camera", ...camera }));
   }
 
   async #whole() {
     this.#untold = STILL;
-    this.#closer(await this.#core.ask({ do: "camera", reset: true }));
+    this.#closer(await this.#core.ask({ do: "camera", all: true }));
     return this.paint();
   }
 
-  #closer({ showsAll }) {
-    for (const shown of this.#moveButtons) shown.hidden = showsAll !== false;
+  #closer({ all }) {
+    for (const shown of this.#moveButtons) shown.hidden = all !== false;
   }
 
   #zoomMiddle(scale) {
@@ -169,9 +173,9 @@ export class MapView {
     const lifted = (event) => {
       const last = this.#fingers.get(event.pointerId);
       this.#fingers.delete(event.pointerId);
-      if (last && this.#fingers.size === 0 && this.#travelled <= TAP_PIXELS && event.type === "pointerup") {
-        taken(last.x, last.y);
-      }
+      if (!last || this.#fingers.size > 0) return;
+      if (this.#travelled <= TAP_PIXELS && event.type === "pointerup") taken(last.x, last.y);
+      else this.paint();
     };
     canvas.addEventListener("pointerup", lifted);
     canvas.addEventListener("pointercancel", lifted);

@@ -2,7 +2,7 @@
 
 import { button, byId, fill, make, say } from "./dom.js";
 import { Core } from "./core.js";
-import { Keep, KeepError, askToPersist, takeTurn } from "./keep.js";
+import { Keep, KeepError, askToPersist } from "./keep.js";
 import { LinesView, cautionCards } from "./lines.js";
 import { Look } from "./look.js";
 import { MapView } from "./map.js";
@@ -12,6 +12,16 @@ import { PegsView } from "./pegs.js";
 import { PlumbView } from "./plumb.js";
 
 const PARTS = ["plumb", "lines", "peg"];
+
+/** A name for a new peg's file, such as tansy-cut-14.peg.json. */
+function fileName(words) {
+  const name = words
+    .join(" ")
+    .toLowerCase()
+    .replace(/[^\p{L}\p{N}]+/gu, "-")
+    .replace(/^-|-$/g, "");
+  return `${name || "peg"}.peg.json`;
+}
 
 /** Shows one of the parts below the map. */
 function showPart(part) {
@@ -49,13 +59,12 @@ async function begin() {
   const peg = new OpenPeg(core, keep, {
     state: showState,
     map: (answer) => {
-      if (answer.refused) tell(answer.refused);
-      say(byId("deepest"), answer.deepestWords);
+      showMap(answer);
       return map.paint();
     },
     next: async (next) => {
       plumb.showNext(next);
-      await plumb.begin();
+      await plumb.goOn();
       return map.paint();
     },
     plan: (plan) => {
@@ -63,12 +72,20 @@ async function begin() {
       return map.paint();
     },
   });
-  const plumb = new PlumbView(core, (line) => peg.edit({ do: "add", line, now: now() }));
-  map = new MapView(core, () => ({ theme: look.theme }), (xPx, yPx) => {
+  let here = null;
+  const plumb = new PlumbView(
+    core,
+    (line) => peg.edit({ do: "add", line }),
+    (place) => {
+      here = place;
+      map.paint();
+    },
+  );
+  map = new MapView(core, () => ({ theme: look.theme, here }), (xPx, yPx) => {
     showPart("plumb");
     plumb.takePlace(xPx, yPx);
-  });
-  const newPeg = new NewPegView(makePeg);
+  }, tell);
+  const newPeg = new NewPegView(core, makePeg);
   const pegs = new PegsView(core, keep, peg, look, {
     open: openKept,
     make: async () => newPeg.show(await keep.wish("last", {})),
@@ -84,7 +101,16 @@ async function begin() {
     byId("undo").setAttribute("aria-label", state.canUndo && state.undoWords ? state.undoWords : "Undo");
     byId("redo").disabled = !state.canRedo;
     document.body.classList.remove("no-peg");
+    lines.showState(state);
     pegs.showState(state);
+  }
+
+  function showMap({ refused, deepest, question, state }) {
+    if (refused) tell(refused);
+    plumb.question(question);
+    const words = deepest ? `${deepest.title}: ${deepest.what}` : (state?.missing ?? "");
+    say(byId("deepest"), words);
+    byId("map").setAttribute("aria-label", `Map of ${byId("title").textContent}. ${words}`);
   }
 
   /** A change that no box waits for: a refusal is told. */
@@ -98,11 +124,7 @@ async function begin() {
   async function openKept(id) {
     const record = await keep.peg(id);
     if (!record) return;
-    if (peg.record?.id === id) {
-      showPart("plumb");
-      return;
-    }
-    const letGo = await takeTurn(id);
+    const letGo = await peg.turn(id);
     if (!letGo) {
       const news = byId("news");
       tell(`${record.title} is open in another tab. Close it there first, so that no reading is lost.`);
@@ -131,7 +153,7 @@ async function begin() {
     await peg.follow(false);
   }
 
-  /** Keeps a peg that is not kept yet and opens it. */
+  /** Keeps a peg that is not kept yet; gives {id} or {refused}. */
   async function keepNew(name, text, title) {
     const record = { id: crypto.randomUUID(), name, text, title, changed: now(), stamp: 0 };
     try {
@@ -141,31 +163,33 @@ async function begin() {
       return { refused: error.message };
     }
     askToPersist().then((persisted) => pegs.showKept(persisted));
-    await openRecord(record, (await takeTurn(record.id)) ?? (() => {}));
-    return {};
+    return { id: record.id };
   }
 
   async function makePeg(wanted) {
-    const answer = await core.ask({ do: "new", ...wanted, today: now().slice(0, 10) });
+    const answer = await core.ask({ do: "new", ...wanted, now: now() });
     if (answer.refused) return answer;
-    const { venue, water, poleLength, units } = wanted;
-    await keep.setWish("last", { venue, water, poleLength, units });
-    return keepNew(answer.name, answer.text, answer.state.title);
+    const { venue, water, pole, units } = wanted;
+    await keep.setWish("last", { venue, water, pole, units });
+    const { title, water: called, number } = answer.state;
+    const kept = await keepNew(fileName([called, number]), answer.text, title);
+    if (kept.refused) return kept;
+    await openKept(kept.id);
+    return {};
   }
 
   /** Files become pegs; the last one is opened. One that is kept already, byte for byte, is only opened. */
   async function takeFiles(files) {
-    const refused = files.filter((file) => file.refused).map((file) => file.refused);
-    for (const file of files.filter((each) => !each.refused)) {
+    const refused = [];
+    let last = null;
+    for (const file of files) {
       const same = (await keep.pegs()).find((kept) => kept.text === file.text);
-      if (same) {
-        await openKept(same.id);
-        continue;
-      }
-      const answer = await core.ask({ do: "look", name: file.name, text: file.text });
-      if (answer.refused) refused.push(answer.refused);
-      else await keepNew(file.name, file.text, answer.title);
+      const answer = same ?? (file.refused ? file : await core.ask({ do: "open", ...file, neighbours: [], now: now() }));
+      const kept = same || answer.refused ? answer : await keepNew(file.name, file.text, answer.state.title);
+      if (kept.refused) refused.push(kept.refused);
+      else last = kept.id;
     }
+    if (last) await openKept(last);
     if (refused.length > 0) tell(refused.join(" "));
   }
 

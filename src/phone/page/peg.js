@@ -1,11 +1,14 @@
 // The open peg: every change is kept before anybody is told of it, and the answers follow stage by stage.
 
-import { KeepError } from "./keep.js";
+import { KeepError, takeTurn } from "./keep.js";
 
-/** Date and time of the phone's clock, as a peg file has them. */
+/** Date and time by the phone's clock with its offset from UTC (ISO 8601), as a peg file has them. */
 export function now() {
-  const local = new Date(Date.now() - new Date().getTimezoneOffset() * 60000);
-  return local.toISOString().slice(0, 19);
+  const minutes = -new Date().getTimezoneOffset();
+  const local = new Date(Date.now() + minutes * 60000).toISOString().slice(0, 19);
+  const two = (number) => String(Math.floor(number)).padStart(2, "0");
+  const offset = Math.abs(minutes);
+  return `${local}${minutes < 0 ? "-" : "+"}${two(offset / 60)}:${two(offset % 60)}`;
 }
 
 /** The peg that is open in the worker, with its record in the store. */
@@ -34,6 +37,14 @@ export class OpenPeg {
     return this.#record;
   }
 
+  /** Takes a kept peg for this page alone: what lets go of it again, or null if another tab has it. */
+  async turn(id) {
+    if (this.#record?.id !== id) return takeTurn(id);
+    const letGo = this.#letGo;
+    this.#letGo = () => {};
+    return letGo;
+  }
+
   /**
    * Opens a kept record.
    *
@@ -42,14 +53,12 @@ export class OpenPeg {
    * @return the core's answer
    */
   async open(record, neighbours, letGo) {
-    const time = now();
     const answer = await this.#core.ask({
       do: "open",
       name: record.name,
       text: record.text,
       neighbours: neighbours.map(({ name, text }) => ({ name, text })),
-      today: time.slice(0, 10),
-      now: time,
+      now: now(),
     });
     if (answer.refused) {
       letGo();
@@ -70,7 +79,7 @@ export class OpenPeg {
   }
 
   async #edit(request) {
-    const answer = await this.#core.ask(request);
+    const answer = await this.#core.ask({ ...request, now: now() });
     if (answer.refused || answer.text === undefined) return answer;
     const kept = { ...this.#record, text: answer.text, title: answer.state.title, changed: now() };
     try {

@@ -30,7 +30,7 @@ export class PegsView {
     byId("save").addEventListener("click", () => this.#out(saveFile));
     byId("share").addEventListener("click", () => this.#out(shareFile));
     byId("share").hidden = !navigator.canShare;
-    byId("begin-visit").addEventListener("click", () => does.change({ do: "visit", start: true }));
+    byId("begin-visit").addEventListener("click", () => does.change({ do: "visit" }));
     byId("level").addEventListener("submit", (event) => {
       event.preventDefault();
       this.#level();
@@ -43,8 +43,9 @@ export class PegsView {
     this.#state = state;
     byId("this-peg").hidden = false;
     const { visit } = state;
-    say(byId("visit-words"), [visit.words, visit.levelWords].filter(Boolean).join(" "));
-    byId("begin-visit").hidden = visit.canStart === false;
+    say(byId("visit-words"), [visit.words, state.readingsWords].filter(Boolean).join(", "));
+    byId("begin-visit").hidden = visit.canBegin !== true;
+    say(byId("warning"), state.warning);
   }
 
   /** The pegs that are kept. */
@@ -86,8 +87,8 @@ export class PegsView {
   }
 
   async #out(hand) {
-    const { name, text } = await this.#core.ask({ do: "text" });
-    await hand(name, text);
+    const { text } = await this.#core.ask({ do: "text" });
+    await hand(this.#peg.record.name, text);
   }
 
   async #level() {
@@ -96,7 +97,8 @@ export class PegsView {
     if (!typed) return;
     const answer = await this.#peg.edit({ do: "level", board: typed });
     words.classList.toggle("refused", Boolean(answer.refused));
-    say(words, answer.refused ?? [answer.levelWords, ...(answer.checks ?? [])].filter(Boolean).join(" "));
+    const checks = (answer.checks ?? []).map(({ what, why }) => `${what} ${why}`);
+    say(words, answer.refused ?? [answer.level, ...(answer.changes ?? []), ...checks].filter(Boolean).join(" "));
     if (!answer.refused) byId("board").value = "";
   }
 

@@ -1,225 +1,330 @@
-// Taking readings: where to plumb next, section, direction and depth, the typed line, and what was understood.
+// Taking readings: where to plumb next, the wheels and keys for one, the typed line, and what was understood.
 
 import { button, byId, fill, make, say } from "./dom.js";
-import { Wheel } from "./wheel.js";
+import { Wheel, choose } from "./wheel.js";
 
+const COLUMNS = 6;
 const KEY_PIXELS = 56;
-const GAP_PIXELS = 6;
-const ROWS = 2;
+const GAP_PIXELS = 3;
+/** A key holds this many widths of the letters' size. */
+const KEY_REM = 3.2;
+/** The sheet of the clock shows every quarter of an hour: one of so many values. */
+const CLOCK_CHOICES = 3;
 
 /** The part of the page for readings. */
 export class PlumbView {
   #core;
   #add;
+  #pointed;
   #wheels = null;
-  /** Where the wheels stand; the depth is not known until it is tapped. */
-  #at = { section: 0, direction: 0, depth: null };
-  #expected = 0;
-  /** The first depth on the keypad. */
-  #first = 0;
-  #section;
-  #direction;
+  /** The wheel of directions that is shown: the clock's, or a mark's. */
+  #direction = null;
+  #depths = null;
+  /** The key of a depth that was tapped. */
+  #plumbed = null;
+  #distanceWheel;
+  #directionWheel;
   #felt = byId("felt");
   #keys = byId("depth-keys");
   #line = byId("line");
-  #columns = 0;
-  #turn = 0;
+  /** Whether the wheels were turned by hand since the last reading: then they are left where they are. */
+  #byHand = false;
+  /** Answers to older questions are dropped: those about places, and those about lines. */
+  #placeTurn = 0;
+  #lineTurn = 0;
 
   /**
    * @param core the worker
-   * @param add takes the line and gives {understood, warning} or {refused}
+   * @param add takes the line and gives {understood} or {refused}
+   * @param pointed told where the wheels point, metres
    */
-  constructor(core, add) {
+  constructor(core, add, pointed) {
     this.#core = core;
     this.#add = add;
-    this.#section = new Wheel(byId("section-wheel"), "Section", ["nearer", "further out"], (at) =>
-      this.#turned({ section: at }),
+    this.#pointed = pointed;
+    this.#distanceWheel = new Wheel(
+      byId("distance-wheel"),
+      ["nearer", "further out"],
+      (at) => this.#turned(this.#wheels.distance, at),
+      () => this.#chooseDistance(),
     );
-    this.#direction = new Wheel(byId("direction-wheel"), "Clock or mark", ["the one before", "the next"], (at) =>
-      this.#turned({ direction: at }),
+    this.#directionWheel = new Wheel(
+      byId("direction-wheel"),
+      ["further left", "further right"],
+      (at) => this.#turned(this.#direction, at),
+      () => this.#chooseDirection(),
     );
-    this.#felt.addEventListener("change", () => this.#say());
+    byId("shallower").addEventListener("click", () => this.#page(-1));
+    byId("deeper").addEventListener("click", () => this.#page(1));
+    byId("expected").addEventListener("click", () => this.#chooseWhole());
+    this.#felt.addEventListener("change", () => this.#write());
+    this.#line.addEventListener("input", () => this.#typed());
     byId("entry").addEventListener("submit", (event) => {
       event.preventDefault();
       this.#enter();
     });
-    byId("to-next").addEventListener("click", () => this.begin());
+    byId("to-next").addEventListener("click", () => this.#begin());
     new ResizeObserver(() => this.#fit()).observe(this.#keys);
   }
 
   /** Another peg is open. */
   clear() {
+    this.#placeTurn += 1;
+    this.#lineTurn += 1;
+    this.#byHand = false;
+    this.#wheels = null;
+    this.#plumbed = null;
+    this.#line.value = "";
     fill(byId("next"));
-    say(byId("understood"), "");
-    byId("understood").classList.remove("refused");
+    this.#say("");
   }
 
   /** Where to plumb next, and why. */
   showNext(next) {
-    const words = [
-      make("strong", { text: next.where ? `Next: ${next.where}` : "" }),
-      next.aim ? make("span", { text: next.aim }) : null,
-      make("span", { text: next.why ?? "" }),
-      next.stop ? make("span", { class: "stop", text: next.stop }) : null,
-    ];
-    fill(byId("next"), ...words.filter((word) => word?.textContent));
-    byId("next").hidden = false;
+    const words = next.refused ? [next.refused] : [next.where, next.aim, next.why, next.stop];
+    fill(byId("next"), ...words.filter(Boolean).map((text, i) => make(i === 0 ? "strong" : "span", { text })));
   }
 
-  /** The wheels begin at the next place, with the depth that is expected there. */
-  async begin() {
-    const mine = ++this.#turn;
+  /** The next place is another one: the wheels go on to it, unless a reading has been begun somewhere. */
+  async goOn() {
+    const begun = this.#byHand || this.#plumbed || this.#line.value !== this.#lineOfWheels();
+    if (!begun) await this.#begin();
+  }
+
+  /** The wheels begin at the next place, about the depth that is expected there. */
+  async #begin() {
+    const mine = ++this.#placeTurn;
     const wheels = await this.#core.ask({ do: "wheels" });
-    if (mine !== this.#turn || wheels.refused) return;
+    if (mine !== this.#placeTurn || wheels.refused) return;
     this.#take(wheels);
+    this.#byHand = false;
+  }
+
+  /** The wheels begin at a place that was tapped on the map. */
+  async takePlace(xPx, yPx) {
+    const mine = ++this.#placeTurn;
+    const place = await this.#core.ask({ do: "place", x: xPx, y: yPx });
+    const wheels = place.refused ? place : await this.#core.ask({ do: "wheels", x: place.x, y: place.y });
+    if (mine !== this.#placeTurn) return;
+    if (wheels.refused) {
+      this.#say(wheels.refused, "refused");
+      return;
+    }
+    this.#take(wheels);
+    this.#byHand = true;
+    this.#say(wheels.here.words);
+  }
+
+  /** What is said belongs to an older peg. */
+  forget() {
+    this.#say("");
   }
 
   #take(wheels) {
     this.#wheels = wheels;
-    this.#section.hold(
-      wheels.sections.map((each) => each.label),
-      wheels.at.section,
-    );
-    this.#direction.hold(
-      wheels.directions.map((each) => each.label),
-      wheels.at.direction,
-    );
-    byId("wheels").classList.toggle(
-      "stacked",
-      wheels.directions.some((each) => each.label.length > 6),
-    );
-    this.#expect(wheels.at.depth);
-    this.#at = { section: wheels.at.section, direction: wheels.at.direction, depth: null };
-    this.#say();
+    this.#direction = wheels.clock;
+    this.#plumbed = null;
+    const felt = this.#felt.value;
+    fill(this.#felt, ...wheels.bottoms.map(({ label, typed }) => make("option", { value: typed, text: label })));
+    this.#felt.value = felt;
+    this.#showWheels();
+    this.#showDepths(wheels.depth);
+    this.#write();
   }
 
-  /** A place was tapped on the map. */
-  async takePlace(xPx, yPx) {
-    const mine = ++this.#turn;
-    const place = await this.#core.ask({ do: "place", xPx, yPx });
-    if (mine !== this.#turn || !this.#wheels) return;
-    if (place.refused) {
-      this.#understood(place.refused, true);
-      return;
-    }
-    this.#section.show(place.at.section);
-    this.#direction.show(place.at.direction);
-    this.#expect(place.at.depth);
-    this.#at = { section: place.at.section, direction: place.at.direction, depth: null };
-    await this.#say();
-    this.#understood(place.words, false);
+  #showWheels() {
+    const { distance } = this.#wheels;
+    this.#distanceWheel.hold(distance.title, distance.items.map(label), distance.at);
+    this.#directionWheel.hold(this.#direction.title, this.#direction.items.map(label), this.#direction.at);
+    byId("wheels").classList.toggle("stacked", this.#direction !== this.#wheels.clock);
   }
 
-  /** Undo may have brought a typed line back: what was said is about an older peg. */
-  forget() {
-    this.#understood("", false);
+  #turned(wheel, at) {
+    wheel.at = at;
+    this.#moved();
   }
 
-  #turned(change) {
-    this.#at = { ...this.#at, ...change };
-    this.#say();
+  #chooseDistance() {
+    const { distance } = this.#wheels ?? {};
+    if (!distance) return;
+    choose(distance.title, distance.items.map((item, at) => this.#choice(distance, item, at)));
   }
 
-  #expect(depth) {
-    this.#expected = depth;
-    this.#first = this.#begins(depth);
-    this.#layKeys();
+  #chooseDirection() {
+    if (!this.#wheels) return;
+    const { clock, marks } = this.#wheels;
+    const all = marks.map((mark) => ({
+      label: mark.title,
+      here: mark === this.#direction,
+      chosen: () => {
+        this.#direction = mark;
+        this.#moved();
+      },
+    }));
+    clock.items.forEach((item, at) => {
+      if (at % CLOCK_CHOICES === 0) all.push(this.#choice(clock, item, at));
+    });
+    choose(marks.length > 0 ? "Clock or mark" : clock.title, all);
   }
 
-  #count() {
-    return Math.max(1, this.#columns * ROWS - 2);
-  }
-
-  #begins(depth) {
-    const last = this.#wheels.depths.length - this.#count();
-    return Math.max(0, Math.min(last, depth - Math.floor(this.#count() / 2)));
-  }
-
-  /** As many keys as have room; the first and the last turn to shallower and deeper ones. */
-  #fit() {
-    const columns = Math.max(3, Math.floor((this.#keys.clientWidth + GAP_PIXELS) / (this.#keySize() + GAP_PIXELS)));
-    if (columns === this.#columns) return;
-    this.#columns = columns;
-    if (this.#wheels) this.#expect(this.#expected);
-  }
-
-  /** A key is as wide as the letters need, and never too small for a thumb. */
-  #keySize() {
-    return Math.max(KEY_PIXELS, 3.4 * parseFloat(getComputedStyle(document.documentElement).fontSize));
-  }
-
-  #layKeys() {
-    if (!this.#wheels || this.#columns === 0) return;
-    const { depths } = this.#wheels;
-    const keys = [];
-    const count = this.#count();
-    for (let depth = this.#first; depth < Math.min(depths.length, this.#first + count); depth++) {
-      keys.push(
-        button(depths[depth], () => this.#plumbed(depth), {
-          class: depth === this.#expected ? "key expected" : "key",
-          "aria-pressed": depth === this.#at.depth ? "true" : "false",
-          "aria-label": depth === this.#expected ? `${depths[depth]}, as expected` : depths[depth],
-        }),
-      );
-    }
-    const page = (by) => () => {
-      this.#first = Math.max(0, Math.min(depths.length - count, this.#first + by));
-      this.#layKeys();
-      byId(by < 0 ? "shallower" : "deeper").focus();
+  #choice(wheel, item, at) {
+    return {
+      label: item.label,
+      here: at === wheel.at && (wheel === this.#direction || wheel === this.#wheels.distance),
+      chosen: () => {
+        if (wheel !== this.#wheels.distance) this.#direction = wheel;
+        wheel.at = at;
+        this.#moved();
+      },
     };
-    this.#keys.style.setProperty("--columns", this.#columns);
+  }
+
+  #chooseWhole() {
+    if (!this.#wheels) return;
+    choose(
+      "Depth",
+      this.#wheels.wholes.map(({ label: words, from }) => ({ label: words, here: false, chosen: () => this.#ask(from) })),
+    );
+  }
+
+  /** The wheels were turned: a depth that was tapped for another place is forgotten. */
+  #moved() {
+    this.#showWheels();
+    this.#plumbed = null;
+    this.#byHand = true;
+    this.#write();
+    this.#ask();
+  }
+
+  #page(by) {
+    if (this.#depths) this.#ask(Math.max(0, this.#depths.from + by * this.#depths.keys.length));
+  }
+
+  /** Keys for depths where the wheels point: about the one expected, or from a step on. */
+  async #ask(from) {
+    const mine = ++this.#placeTurn;
+    const depths = await this.#core.ask({
+      do: "depths",
+      distance: typed(this.#wheels.distance),
+      direction: typed(this.#direction),
+      ...(from === undefined ? {} : { from }),
+    });
+    if (mine !== this.#placeTurn) return;
+    if (depths.refused) this.#say(depths.refused, "refused");
+    else this.#showDepths(depths);
+  }
+
+  #showDepths(depths) {
+    this.#depths = depths;
+    byId("shallower").disabled = depths.from === 0;
+    fill(
+      byId("expected"),
+      make("span", { class: "small", text: "Depth" }),
+      " ",
+      make("strong", { text: depths.expected ? `about ${depths.expected}` : "not known" }),
+    );
     fill(
       this.#keys,
-      button("◀", page(-count), { id: "shallower", class: "turn", "aria-label": "Shallower", disabled: this.#first <= 0 }),
-      ...keys,
-      button("▶", page(count), {
-        id: "deeper",
-        class: "turn",
-        "aria-label": "Deeper",
-        disabled: this.#first + count >= depths.length,
-      }),
+      ...depths.keys.map((key) =>
+        button(key.label, () => this.#tapped(key), {
+          class: key.expected ? "key expected" : "key",
+          "data-step": key.step,
+          "aria-pressed": "false",
+          "aria-label": key.expected ? `${key.label}, as expected` : null,
+        }),
+      ),
     );
+    this.#press();
+    this.#pointed(depths.here);
   }
 
-  #plumbed(depth) {
-    this.#at = { ...this.#at, depth };
-    for (const key of this.#keys.querySelectorAll(".key")) {
-      key.setAttribute("aria-pressed", key.textContent === this.#wheels.depths[depth] ? "true" : "false");
+  #tapped(key) {
+    this.#plumbed = key;
+    this.#press();
+    this.#write();
+  }
+
+  #press() {
+    for (const key of this.#keys.children) {
+      key.setAttribute("aria-pressed", Number(key.dataset.step) === this.#plumbed?.step ? "true" : "false");
     }
-    this.#say();
   }
 
-  /** The line that the wheels stand for goes into the box, and how it is understood under it. */
-  async #say() {
-    const mine = ++this.#turn;
-    const felt = this.#felt.value;
-    const said = await this.#core.ask({ do: "wheelLine", ...this.#at, ...(felt ? { felt } : {}) });
-    if (mine !== this.#turn) return;
-    this.#line.value = said.line ?? "";
-    this.#understood(this.#at.depth === null ? "" : (said.refused ?? said.understood), Boolean(said.refused));
+  /** As many keys in a row as have room for a thumb and their letters. */
+  #fit() {
+    const rem = parseFloat(getComputedStyle(document.documentElement).fontSize);
+    const key = Math.max(KEY_PIXELS, KEY_REM * rem);
+    const room = Math.floor((this.#keys.clientWidth + GAP_PIXELS) / (key + GAP_PIXELS));
+    const columns = [COLUMNS, 4, 3, 2].find((each) => each <= room) ?? 1;
+    this.#keys.style.setProperty("--columns", columns);
   }
 
-  #understood(words, refused) {
+  #lineOfWheels() {
+    if (!this.#wheels) return "";
+    const words = [typed(this.#wheels.distance), typed(this.#direction)];
+    if (this.#plumbed) words.push(this.#plumbed.typed, this.#felt.value);
+    return words.filter(Boolean).join(" ");
+  }
+
+  /** The line that the wheels stand for goes into the box. */
+  #write() {
+    this.#line.value = this.#lineOfWheels();
+    byId("add").disabled = !this.#plumbed;
+    if (this.#plumbed) this.#typed();
+    else this.#say("");
+  }
+
+  /** How the line would be understood. */
+  async #typed() {
+    const mine = ++this.#lineTurn;
+    const line = this.#line.value.trim();
+    byId("add").disabled = line === "";
+    if (line === "") {
+      this.#say("");
+      return;
+    }
+    const said = await this.#core.ask({ do: "understood", line });
+    if (mine !== this.#lineTurn) return;
+    if (said.refused) this.#say(said.refused, "refused");
+    else this.#say(said.understood);
+  }
+
+  #say(words, kind = "") {
     const node = byId("understood");
-    node.classList.toggle("refused", refused);
-    node.classList.remove("added");
+    node.className = kind;
     say(node, words);
   }
 
   async #enter() {
-    const typed = this.#line.value.trim();
-    if (!typed) return;
-    const answer = await this.#add(typed);
+    const line = this.#line.value.trim();
+    if (line === "") return;
+    this.#lineTurn += 1;
+    byId("add").disabled = true;
+    const answer = await this.#add(line);
     if (answer.refused) {
-      this.#understood(answer.refused, true);
+      this.#say(answer.refused, "refused");
+      byId("add").disabled = false;
       return;
     }
-    this.#turn += 1;
-    this.#line.value = "";
-    this.#at = { ...this.#at, depth: null };
     this.#felt.value = "";
-    this.#layKeys();
-    this.#understood([answer.understood, answer.warning].filter(Boolean).join(" "), false);
-    byId("understood").classList.add("added");
+    this.#plumbed = null;
+    this.#byHand = false;
+    this.#press();
+    if (this.#wheels) this.#write();
+    else this.#line.value = "";
+    this.#say(answer.understood, "added");
   }
+
+  /** Tells what speaks against the reading that was added last. */
+  question(words) {
+    if (words) this.#say(words, "refused");
+  }
+}
+
+function label(item) {
+  return item.label;
+}
+
+function typed(wheel) {
+  return wheel.items[wheel.at].typed;
 }

@@ -20,6 +20,8 @@ self.onmessage = async ({ data }) => {
     answer = {};
   } else if (data.paint) {
     const { width, height, density, ...options } = data.paint;
+    const pixels = [Math.round(width * density), Math.round(height * density)];
+    if (canvas.width !== pixels[0] || canvas.height !== pixels[1]) [canvas.width, canvas.height] = pixels;
     answer = JSON.parse(core.paint(canvas, width, height, density, JSON.stringify(options)));
   } else {
     answer = JSON.parse(core.ask(JSON.stringify(data.ask)));
