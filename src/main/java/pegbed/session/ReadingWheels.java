@@ -61,6 +61,17 @@ public final class ReadingWheels {
         return (int) Math.max(0, Math.min(deepestStep(), Math.round(metres / depthStepMetres())));
     }
 
+    /** Where the depth begins while none is expected: a yard, or a metre. */
+    public int usualDepthStep() {
+        return feet() ? 36 : 50;
+    }
+
+    /** Where the distance begins while no place is proposed, metres: at the fourth joint, where most plumb first. */
+    public double usualDistance() {
+        List<Double> joints = peg.pole().jointMetres();
+        return joints.get(Math.min(3, joints.size() - 1));
+    }
+
     /** Minutes on the clock nearest to a direction, 0 straight out, negative to the left. */
     public static int clockMinutes(double angleDegrees) {
         long said = Math.round(angleDegrees * 2 / CLOCK_STEP_MINUTES) * CLOCK_STEP_MINUTES;

@@ -415,13 +415,13 @@ public final class BanksideViewModel {
             wrong.set(false);
         }
         if (depthSteps < 0) {
-            depthSteps = feet() ? 36 : 50;
+            depthSteps = wheels().usualDepthStep();
         }
         if (markIndex >= peg.marks().size()) {
             markIndex = NO_MARK;
         }
         distanceMetres = Double.isNaN(distanceMetres)
-                ? joints().get(Math.min(3, joints().size() - 1))
+                ? wheels().usualDistance()
                 : Math.min(distanceMetres, peg.pole().reachMetres());
         depthSteps = Math.min(depthSteps, wheels().deepestStep());
         place.set(place());
