@@ -6,10 +6,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import pegbed.geometry.PegWater;
+import pegbed.model.Day;
 import pegbed.model.InputException;
 import pegbed.model.Monitor;
 import pegbed.model.Parallel;
 import pegbed.model.Peg;
+import pegbed.model.Wishes;
 import pegbed.surface.BottomGrid;
 import pegbed.surface.BottomModel;
 import pegbed.surface.FittedBottom;
@@ -175,6 +177,14 @@ public record PegMap(
     /** The same bottom, for a peg that differs only in what does not change it, such as its wishes. */
     public PegMap withPeg(Peg other) {
         return new PegMap(other, water, bottom, grid, zones, deepest, slopes, checks, board);
+    }
+
+    /** The part of a peg that its bottom depends on: the fishing of a visit tells nothing of it. */
+    public static Peg bottomOf(Peg peg) {
+        return peg.withWishes(Wishes.NONE.withByItself(peg.wishes().byItself()))
+                .withVisits(peg.visits().stream()
+                        .map(visit -> visit.withDay(Day.NONE))
+                        .toList());
     }
 
     /** Whether another map is of the same bottom and place, made by {@link #withPeg} if it is not the same one. */

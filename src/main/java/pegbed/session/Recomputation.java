@@ -6,11 +6,9 @@ import java.util.concurrent.Executor;
 import java.util.function.Consumer;
 import pegbed.findings.Findings;
 import pegbed.findings.PegMap;
-import pegbed.model.Day;
 import pegbed.model.InputException;
 import pegbed.model.Monitor;
 import pegbed.model.Peg;
-import pegbed.model.Wishes;
 import pegbed.storage.disk.ProgramLog;
 
 /**
@@ -128,7 +126,7 @@ final class Recomputation {
         Optional<Answer.Ready> before = answer.shown();
         answer = new Answer.Computing(revision, before);
         Optional<PegMap> known = before.map(Answer.Ready::map).filter(this::isWorkedOut);
-        Optional<PegMap> sameBottom = known.filter(map -> bottomOf(map.peg()).equals(bottomOf(peg)));
+        Optional<PegMap> sameBottom = known.filter(map -> PegMap.bottomOf(map.peg()).equals(PegMap.bottomOf(peg)));
         if (sameBottom.isPresent()) {
             // Quick, and worth showing though overtaken, as the steps of a drag are.
             first.run(
@@ -154,14 +152,6 @@ final class Recomputation {
                     computing.revision(), "Stopped; change anything to work it out again.", computing.before());
             changed.run();
         }
-    }
-
-    /** The part of a peg that its bottom depends on: the fishing of a visit tells nothing of it. */
-    private static Peg bottomOf(Peg peg) {
-        return peg.withWishes(Wishes.NONE.withByItself(peg.wishes().byItself()))
-                .withVisits(peg.visits().stream()
-                        .map(visit -> visit.withDay(Day.NONE))
-                        .toList());
     }
 
     /** Whether nothing more is to come for a bottom. */
@@ -228,7 +218,7 @@ final class Recomputation {
      */
     private Optional<Answer.Ready> drawPlace(Request request, Monitor monitor) {
         try {
-            PegMap map = fitting.fit(MissingInputs.drawable(bottomOf(request.peg)), new Progress(request, monitor));
+            PegMap map = fitting.fit(MissingInputs.drawable(PegMap.bottomOf(request.peg)), new Progress(request, monitor));
             return Optional.of(found(request, map, monitor));
         } catch (InputException noPicture) {
             return Optional.empty();

@@ -28,7 +28,7 @@ import pegbed.ui.controls.Controls;
 import pegbed.ui.findings.FindingsView;
 import pegbed.ui.findings.TargetView;
 import pegbed.ui.fishing.FishingView;
-import pegbed.ui.map.Camera;
+import pegbed.report.drawing.Camera;
 import pegbed.ui.map.MapPane;
 import pegbed.ui.map.MapTools;
 import pegbed.ui.map.Tool;

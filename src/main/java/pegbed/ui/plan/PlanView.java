@@ -16,6 +16,7 @@ import javafx.scene.layout.VBox;
 import pegbed.model.Place;
 import pegbed.ui.controls.CardList;
 import pegbed.ui.controls.Controls;
+import pegbed.wording.PlanCards;
 
 /** The lines to fish, each to be fixed, forbidden and asked why, and their rigs. */
 public final class PlanView extends ScrollPane {
@@ -85,7 +86,7 @@ public final class PlanView extends ScrollPane {
             getChildren().addAll(title, what);
         }
 
-        void show(PlanViewModel.RigCard rig) {
+        void show(PlanCards.RigCard rig) {
             title.setText(rig.title());
             what.setText(rig.what());
         }
@@ -104,7 +105,7 @@ public final class PlanView extends ScrollPane {
                 "", "Fix here", "Keeps a line at this place until it is let free", () -> model.fixOrRelease(line()));
         private final Button forbid = Controls.button(
                 "", "Not here", "Keeps lines at least 1 m away from this place", () -> model.forbid(line()));
-        private PlanViewModel.LineCard shown;
+        private PlanCards.LineCard shown;
 
         LineView() {
             badge.getStyleClass().addAll("badge", "line-badge");
@@ -129,11 +130,11 @@ public final class PlanView extends ScrollPane {
             getStyleClass().add("card");
         }
 
-        private PlanViewModel.LineCard line() {
+        private PlanCards.LineCard line() {
             return shown;
         }
 
-        void show(PlanViewModel.LineCard line) {
+        void show(PlanCards.LineCard line) {
             shown = line;
             badge.setText(String.valueOf(line.number()));
             title.setText(line.title());
@@ -149,7 +150,7 @@ public final class PlanView extends ScrollPane {
             named(ask, "ask", line);
         }
 
-        private static void named(Labeled button, String name, PlanViewModel.LineCard line) {
+        private static void named(Labeled button, String name, PlanCards.LineCard line) {
             button.setId(name + "-" + line.number());
             button.setAccessibleText(button.getText() + ", line " + line.number());
         }
