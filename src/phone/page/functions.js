@@ -2,8 +2,15 @@
 // scope under the name Function and gives functions written out here instead: for each text that the loader makes, and
 // for each script of a Java annotation @JSBody that the core has.
 
-/** What scripts of the core do; each is told by its text without needless blanks. */
-const SCRIPTS = new Map();
+/** What scripts of the core do; each is told by its text without blanks, braces about it, and the last semicolon. */
+const SCRIPTS = new Map([
+  ["returnstr", (text) => text],
+  ["returnsurface.getContext('2d')", (surface) => surface.getContext("2d")],
+  [
+    "canvas.setLineDash(dashes===''?[]:(dashes.split('')).map(Number))",
+    (canvas, dashes) => canvas.setLineDash(dashes === "" ? [] : dashes.split(" ").map(Number)),
+  ],
+]);
 
 function functionOfText(...words) {
   const body = words.pop().replace(/\s+/g, " ").trim();
@@ -60,8 +67,8 @@ function tried(rethrow, work) {
 }
 
 function scriptOf(wrap, words) {
-  const body = words.pop().replace(/\s+/g, " ").trim();
-  const script = SCRIPTS.get(body);
+  const body = words.pop();
+  const script = SCRIPTS.get(body.replace(/\s+/g, "").replace(/^\{(.*)\}$/, "$1").replace(/;$/, ""));
   if (!script) throw new Error(`No function is written out for the script: ${body}`);
-  return script.bind(null, wrap);
+  return (...values) => wrap(() => script(...values));
 }

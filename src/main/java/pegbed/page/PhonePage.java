@@ -53,9 +53,6 @@ public final class PhonePage {
             + " worker-src 'self'; style-src 'self'; img-src 'self'; connect-src 'self'; manifest-src 'self';"
             + " base-uri 'none'; form-action 'none'";
 
-    private static final String ONE_FILE_POLICY = "default-src 'none'; script-src '%s' 'wasm-unsafe-eval';"
-            + " worker-src blob:; style-src '%s'; img-src data:; base-uri 'none'; form-action 'none'";
-
     private final Map<String, byte[]> parts;
 
     /** @param parts by their names in {@link #PARTS} */
@@ -119,7 +116,7 @@ public final class PhonePage {
         refuseEnd(worker);
         String icon = "<link rel=\"icon\" href=\"data:image/png;base64,"
                 + Base64.getEncoder().encodeToString(parts.get("icon-192.png")) + "\">";
-        String html = put(text(INDEX), "@policy@", ONE_FILE_POLICY.formatted(hash(script), hash(style)));
+        String html = put(text(INDEX), "@policy@", oneFilePolicy(script, style));
         html = put(html, MANIFEST + "\n", "");
         html = put(html, HOME_ICON + "\n", "");
         html = put(html, ICON, icon);
@@ -128,6 +125,11 @@ public final class PhonePage {
                 + "<script type=\"text/plain\" id=\"packed-core\">" + packed(parts.get("pegbed.wasm")) + "</script>\n"
                 + "<script type=\"module\">" + script + "</script>";
         return bytes(put(html, SCRIPT, scripts));
+    }
+
+    private static String oneFilePolicy(String script, String style) {
+        return "default-src 'none'; script-src '" + hash(script) + "' 'wasm-unsafe-eval'; worker-src blob:; style-src '"
+                + hash(style) + "'; img-src data:; base-uri 'none'; form-action 'none'";
     }
 
     private static String data(Optional<PegInside> peg) {
