@@ -64,7 +64,11 @@ export class NewPegView {
             else this.#sheet.close();
           },
         },
-        ...fields.map((field, i) => make("label", {}, make("span", { text: titles[i] }), field)),
+        make(
+          "div",
+          { class: "names" },
+          ...fields.map((field, i) => make("label", {}, make("span", { text: titles[i] }), field)),
+        ),
         part("Far bank, from your seat", inReach, farBank),
         part("Near bank, from your seat to the water", ...this.#bank("near", "Near bank", form.near, NEAR_STEPS)),
         part("Your longest pole", this.#poleWheel(form)),

@@ -108,9 +108,10 @@ async function begin() {
   function showMap({ refused, deepest, question, state }) {
     if (refused) tell(refused);
     plumb.question(question);
-    const words = deepest ? `${deepest.title}: ${deepest.what}` : (state?.missing ?? "");
-    say(byId("deepest"), words);
-    byId("map").setAttribute("aria-label", `Map of ${byId("title").textContent}. ${words}`);
+    const missing = state?.missing ?? "";
+    say(byId("missing"), missing);
+    const found = deepest ? `${deepest.title}: ${deepest.where}. ${deepest.what}` : missing;
+    byId("map").setAttribute("aria-label", `Map of ${byId("title").textContent}. ${found}`);
   }
 
   /** A change that no box waits for: a refusal is told. */

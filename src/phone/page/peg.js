@@ -109,10 +109,13 @@ export class OpenPeg {
       [{ do: "next" }, this.#shown.next],
       [{ do: "plan" }, this.#shown.plan],
     ];
+    document.body.dataset.done = "false";
     for (const [request, show] of stages) {
-      const answer = await this.#core.ask(request);
+      const answer = await this.#core.ask({ ...request, now: now() });
       if (mine !== this.#following) return;
       await show(answer);
+      if (mine !== this.#following) return;
     }
+    document.body.dataset.done = "true";
   }
 }

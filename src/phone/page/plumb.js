@@ -81,8 +81,12 @@ export class PlumbView {
 
   /** Where to plumb next, and why. */
   showNext(next) {
-    const words = next.refused ? [next.refused] : [next.where, next.aim, next.why, next.stop];
-    fill(byId("next"), ...words.filter(Boolean).map((text, i) => make(i === 0 ? "strong" : "span", { text })));
+    if (next.refused) {
+      fill(byId("next"), next.refused);
+      return;
+    }
+    const where = [next.where, next.aim].filter(Boolean).join(", ");
+    fill(byId("next"), make("strong", { text: `Next: ${where}.` }), ` ${next.why ?? ""}`);
   }
 
   /** The next place is another one: the wheels go on to it, unless a reading has been begun somewhere. */
@@ -271,7 +275,7 @@ export class PlumbView {
     this.#line.value = this.#lineOfWheels();
     byId("add").disabled = !this.#plumbed;
     if (this.#plumbed) this.#typed();
-    else this.#say("");
+    else if (!byId("understood").classList.contains("added")) this.#say("");
   }
 
   /** How the line would be understood. */
