@@ -1,9 +1,8 @@
 package pegbed.wording;
 
-import java.time.format.DateTimeFormatter;
+import java.time.temporal.ChronoField;
 import java.time.temporal.TemporalAccessor;
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalDouble;
 import pegbed.model.Decimals;
 import pegbed.model.Mark;
@@ -28,7 +27,8 @@ public final class Quantities {
 
     private static final double JOINT_TOLERANCE_METRES = 0.05;
 
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM uuuu", Locale.ENGLISH);
+    private static final List<String> MONTHS =
+            List.of("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec");
 
     private final Units units;
     private final Pole pole;
@@ -86,7 +86,8 @@ public final class Quantities {
 
     /** A day, such as {@code 2 May 2026}. */
     public static String day(TemporalAccessor day) {
-        return DAY.format(day);
+        return day.get(ChronoField.DAY_OF_MONTH) + " " + MONTHS.get(day.get(ChronoField.MONTH_OF_YEAR) - 1) + " "
+                + day.get(ChronoField.YEAR);
     }
 
     /** As {@link #depth}, feet and inches to the quarter inch, for small things such as a doubt: {@code ¾ in}. */
