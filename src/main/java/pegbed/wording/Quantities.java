@@ -27,8 +27,21 @@ public final class Quantities {
 
     private static final double JOINT_TOLERANCE_METRES = 0.05;
 
-    private static final List<String> MONTHS =
-            List.of("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec");
+    private static final List<String> MONTHS = List.of(
+            "January",
+            "February",
+            "March",
+            "April",
+            "May",
+            "June",
+            "July",
+            "August",
+            "September",
+            "October",
+            "November",
+            "December");
+
+    private static final int SHORT_MONTH_LETTERS = 3;
 
     private final Units units;
     private final Pole pole;
@@ -86,8 +99,20 @@ public final class Quantities {
 
     /** A day, such as {@code 2 May 2026}. */
     public static String day(TemporalAccessor day) {
-        return day.get(ChronoField.DAY_OF_MONTH) + " " + MONTHS.get(day.get(ChronoField.MONTH_OF_YEAR) - 1) + " "
-                + day.get(ChronoField.YEAR);
+        return day(day, month(day).substring(0, SHORT_MONTH_LETTERS));
+    }
+
+    /** A day with its whole month, such as {@code 2 September 2026}. */
+    public static String longDay(TemporalAccessor day) {
+        return day(day, month(day));
+    }
+
+    private static String month(TemporalAccessor day) {
+        return MONTHS.get(day.get(ChronoField.MONTH_OF_YEAR) - 1);
+    }
+
+    private static String day(TemporalAccessor day, String month) {
+        return day.get(ChronoField.DAY_OF_MONTH) + " " + month + " " + day.get(ChronoField.YEAR);
     }
 
     /** As {@link #depth}, feet and inches to the quarter inch, for small things such as a doubt: {@code ¾ in}. */

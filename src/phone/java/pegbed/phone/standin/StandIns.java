@@ -8,6 +8,7 @@ import org.teavm.extension.spi.substitution.SubstitutionSink;
 public final class StandIns implements SubstitutionPolicy {
     private static final Map<String, String> PACKAGES = Map.of(
             "OrdinateFormat", "org.locationtech.jts.io",
+            "GeometryRelate", "org.locationtech.jts.geom",
             "ReentrantLock", "java.util.concurrent.locks",
             "AtomicReferenceArray", "java.util.concurrent.atomic",
             "DoubleToDecimal", "com.fasterxml.jackson.core.io.schubfach");
