@@ -2,7 +2,6 @@ package pegbed.phone;
 
 import java.nio.charset.StandardCharsets;
 import java.time.OffsetDateTime;
-import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -21,6 +20,7 @@ import pegbed.report.drawing.View;
 import pegbed.session.ReadingEdits;
 import pegbed.session.VisitEdits;
 import pegbed.storage.peg.Fingerprint;
+import pegbed.storage.peg.Moments;
 import pegbed.storage.peg.Opened;
 import pegbed.storage.peg.PegReader;
 import pegbed.wording.Caution;
@@ -50,7 +50,7 @@ import pegbed.wording.GuidanceWords;
  * <tr><td>target<td>metres or typed, or neither for half the deepest; settled; now<td>text, state
  * <tr><td>visit<td>now<td>begins today's visit: text, state
  * <tr><td>level<td>board (typed), dugOut, now; each or none<td>sentences, checks; text and state where something changed
- * <tr><td>place<td>x, y: CSS pixels of a tap on the map<td>words, x, y
+ * <tr><td>place<td>x, y: CSS pixels of a tap on the map<td>words, x, y of the nearest place that the wheels have
  * <tr><td>camera<td>zoom, x, y; or panX, panY (CSS pixels); or all<td>all: whether all of the peg is seen
  * <tr><td>cautions<td><td>cautions: [{title, words}]
  * </table>
@@ -114,12 +114,9 @@ public final class Conversation {
     }
 
     private static OffsetDateTime moment(Request request) throws InputException {
-        try {
-            return OffsetDateTime.parse(request.words("now"));
-        } catch (DateTimeParseException e) {
-            throw new InputException(
-                    "The page did not say what time it is, such as 2026-05-02T09:14:05+01:00; load it again.", e);
-        }
+        return Moments.read(request.words("now"))
+                .orElseThrow(() -> new InputException(
+                        "The page did not say what time it is, such as 2026-05-02T09:14:05+01:00; load it again."));
     }
 
     private JsonText open(Request request) throws InputException {
@@ -233,8 +230,9 @@ public final class Conversation {
 
     private JsonText place(Request request) throws InputException {
         View view = picture.camera().view();
-        Place place = new Place(view.xMetres(request.needed("x")), view.yMetres(request.needed("y")));
-        return new WheelsAnswer(peg()).here(place);
+        WheelsAnswer wheels = new WheelsAnswer(peg());
+        return wheels.here(
+                wheels.nearest(new Place(view.xMetres(request.needed("x")), view.yMetres(request.needed("y")))));
     }
 
     private JsonText camera(Request request) {
@@ -270,7 +268,8 @@ public final class Conversation {
      * @param widthPoints of the canvas, CSS pixels
      * @param heightPoints of the canvas, CSS pixels
      * @param options JSON: {@code theme} ({@code light}, {@code dark} or {@code contrast}), {@code here} ({x, y}: a cross
-     *     at a place), {@code moving} (while fingers are on the map, which is quicker)
+     *     at a place), {@code flats} (flat spots in place of the lines, which are drawn otherwise once they are known),
+     *     {@code moving} (while fingers are on the map, which is quicker)
      * @return JSON: {@code all}, whether all of the peg is seen; or {@code refused}
      */
     public String paint(
@@ -285,7 +284,12 @@ public final class Conversation {
             picture.paint(
                     peg(),
                     new MapPicture.Wish(
-                            widthPoints, heightPoints, theme(wish.words("theme")), here, wish.flag("moving")),
+                            widthPoints,
+                            heightPoints,
+                            theme(wish.words("theme")),
+                            here,
+                            wish.flag("flats"),
+                            wish.flag("moving")),
                     measure,
                     canvas);
             return new JsonText().put("all", picture.camera().showsAll()).toString();

@@ -1,9 +1,12 @@
 package pegbed.phone;
 
+import java.util.EnumSet;
 import java.util.Optional;
+import java.util.Set;
 import org.locationtech.jts.geom.Envelope;
 import pegbed.guidance.NextReading;
 import pegbed.model.Place;
+import pegbed.plan.Plan;
 import pegbed.report.drawing.Camera;
 import pegbed.report.drawing.CanvasPainting;
 import pegbed.report.drawing.Drawing;
@@ -42,10 +45,11 @@ final class MapPicture {
      * @param heightPoints of the canvas, CSS pixels
      * @param theme colours and pens
      * @param here where the wheels point; empty where no cross is wanted
+     * @param flats whether the flat spots are drawn where lines are known, and not these
      * @param moving whether fingers are on the map: the letters of the last picture stay at their places on the water,
      *     which is quicker
      */
-    record Wish(double widthPoints, double heightPoints, Theme theme, Optional<Place> here, boolean moving) {}
+    record Wish(double widthPoints, double heightPoints, Theme theme, Optional<Place> here, boolean flats, boolean moving) {}
 
     Camera camera() {
         return camera;
@@ -72,8 +76,10 @@ final class MapPicture {
 
     private Drawing place(
             PhonePeg peg, PhonePeg.Shown shown, Optional<Place> next, Wish wish, TextMeasure measure) {
-        MapOptions options = new MapOptions(
-                shown.placeAlone() ? Layer.ofPlaceAlone(Layer.usual()) : Layer.usual(), false, next);
+        Optional<Plan> plan = peg.shownPlan();
+        Set<Layer> layers = EnumSet.copyOf(shown.placeAlone() ? Layer.ofPlaceAlone(Layer.usual()) : Layer.usual());
+        layers.remove(wish.flats() || plan.isEmpty() ? Layer.LINES : Layer.FLATS);
+        MapOptions options = new MapOptions(layers, false, next);
         MapDrawing drawing = map.isEmpty()
                 ? MapDrawing.of(shown.map(), shown.findings(), options)
                 : of.filter(before -> before == shown).isPresent()
@@ -83,7 +89,7 @@ final class MapPicture {
         of = Optional.of(shown);
         View all = fitted(drawing, wish);
         camera.seen(all, drawing.framed(all));
-        MapDrawing planned = peg.shownPlan().map(drawing::with).orElse(drawing);
+        MapDrawing planned = plan.map(drawing::with).orElse(drawing);
         return planned.at(camera.view(), measure);
     }
 

@@ -1,13 +1,12 @@
 package pegbed.phone;
 
-import java.time.OffsetDateTime;
-import java.time.format.DateTimeParseException;
 import java.util.Locale;
 import java.util.Optional;
 import pegbed.model.Peg;
 import pegbed.model.Visit;
 import pegbed.session.DayEdits;
 import pegbed.session.VisitEdits;
+import pegbed.storage.peg.Moments;
 import pegbed.wording.Caution;
 import pegbed.wording.LevelWords;
 import pegbed.wording.Quantities;
@@ -43,22 +42,12 @@ final class StateAnswer {
         if (today.boardToWaterMetres().isPresent()) {
             visit.put("board", Quantities.of(peg).depth(today.boardToWaterMetres().getAsDouble()));
         }
-        moment(request).ifPresent(now -> {
+        Moments.read(request.words("now")).ifPresent(now -> {
             Optional<String> whyNot = VisitEdits.whyNot(peg, now);
             visit.put("canBegin", whyNot.isEmpty())
                     .put("whyNot", whyNot)
                     .put("over", whyNot.isEmpty() && DayEdits.isOver(today, now));
         });
         return state.put("visit", visit);
-    }
-
-    private static Optional<OffsetDateTime> moment(Request request) {
-        try {
-            return request.words("now").isEmpty()
-                    ? Optional.empty()
-                    : Optional.of(OffsetDateTime.parse(request.words("now")));
-        } catch (DateTimeParseException e) {
-            return Optional.empty();
-        }
     }
 }

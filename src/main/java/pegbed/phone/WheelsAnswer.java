@@ -11,6 +11,7 @@ import pegbed.model.InputException;
 import pegbed.model.Mark;
 import pegbed.model.Peg;
 import pegbed.model.Place;
+import pegbed.model.Units;
 import pegbed.notation.Line;
 import pegbed.notation.Notation;
 import pegbed.session.ReadingWheels;
@@ -58,7 +59,7 @@ final class WheelsAnswer {
                 .put(
                         "distance",
                         wheel(
-                                peg.units().distance() == pegbed.model.Units.Distance.SECTIONS ? "Section" : "Distance",
+                                peg.units().distance() == Units.Distance.SECTIONS ? "Section" : "Distance",
                                 distances.stream()
                                         .map(metres -> item(wheels.distance(metres), wheels.distanceTyped(metres)))
                                         .toList(),
@@ -148,6 +149,14 @@ final class WheelsAnswer {
                 .put("from", first)
                 .put("keys", keys)
                 .put("here", here(place));
+    }
+
+    /** The place nearest to another, within the pole's reach, that the wheels of distances and the clock have. */
+    Place nearest(Place other) {
+        List<Double> distances = wheels.distances();
+        return Place.polar(
+                distances.get(nearest(distances, other.distanceMetres())),
+                ReadingWheels.clockMinutes(other.angleDegrees()) / 2.0);
     }
 
     /** Keys for whole feet, or 20 cm, each of which stands for the keys of its part. */
