@@ -48,7 +48,7 @@ export class LinesView {
     );
   }
 
-  #showTarget({ words, metres, typed, least, most, follows }) {
+  #showTarget({ words, metres, least, most, follows }) {
     const to = (value) => () => this.#target(value);
     fill(
       byId("target"),
@@ -60,14 +60,13 @@ export class LinesView {
           "aria-label": "Target depth, shallower",
           disabled: metres <= least,
         }),
-        make("p", { class: "value" }, make("span", { class: "small", text: "Target depth" }), " ", make("strong", { text: typed })),
+        make("p", { class: "value", text: words }),
         button("+", to(Math.min(most, metres + this.#step)), {
           class: "turn",
           "aria-label": "Target depth, deeper",
           disabled: metres >= most,
         }),
       ),
-      make("p", { text: words }),
       follows ? null : button("Half the deepest", to(null), { class: "quiet" }),
     );
   }

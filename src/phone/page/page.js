@@ -58,9 +58,10 @@ async function begin() {
   const lines = new LinesView((metres) => change({ do: "target", metres }));
   const peg = new OpenPeg(core, keep, {
     state: showState,
-    map: (answer) => {
+    map: async (answer) => {
       showMap(answer);
-      return map.paint();
+      await map.paint();
+      document.body.dataset.maps = String(Number(document.body.dataset.maps ?? 0) + 1);
     },
     next: async (next) => {
       plumb.showNext(next);

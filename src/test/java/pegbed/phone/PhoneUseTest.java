@@ -38,7 +38,7 @@ class PhoneUseTest {
     Path folder;
 
     /** An invented cut: 13 m across, 1.6 m deep, with shelves of about 0.6 m under both banks. */
-    private static double depth(Place place) {
+    static double depth(Place place) {
         double fromNear = Math.max(0, place.yMetres() - 0.7);
         double fromFar = Math.max(0, 13 - place.yMetres());
         double nearer = Math.min(fromNear, fromFar);

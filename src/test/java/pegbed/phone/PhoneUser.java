@@ -90,6 +90,13 @@ final class PhoneUser {
 
     /** Plumbs where the wheels stand, by keys alone. */
     void plumb(ToDoubleFunction<Place> depthMetres) throws Exception {
+        choose(depthMetres);
+        tap("#add");
+        tab.await(ADDED);
+    }
+
+    /** Taps the key of a depth where the wheels stand; what is understood is shown. */
+    void choose(ToDoubleFunction<Place> depthMetres) throws Exception {
         answered();
         String line = tab.value("document.querySelector('#line').value").asText();
         int step = (int) Math.round(depthMetres.applyAsDouble(place(line)) / FeetAndInches.INCH_METRES);
@@ -101,8 +108,6 @@ final class PhoneUser {
         }
         tap("#depth-keys .key[data-step='" + step + "']");
         tab.await("!document.querySelector('#add').disabled");
-        tap("#add");
-        tab.await(ADDED);
     }
 
     private JsonNode keys() throws Exception {
