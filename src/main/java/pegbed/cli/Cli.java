@@ -60,6 +60,7 @@ public final class Cli {
         COMMANDS.put("day", DayCommand::new);
         COMMANDS.put("map", MapCommand::new);
         COMMANDS.put("card", CardCommand::new);
+        COMMANDS.put("phone", PhoneCommand::new);
         COMMANDS.put("export", ExportCommand::new);
         COMMANDS.put("import", ImportCommand::new);
         COMMANDS.put("position", PositionCommand::new);

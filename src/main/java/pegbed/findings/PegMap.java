@@ -1,15 +1,22 @@
 package pegbed.findings;
 
+import java.time.Instant;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import pegbed.geometry.PegWater;
+import pegbed.model.Conditions;
+import pegbed.model.Day;
+import pegbed.model.DayEvent;
 import pegbed.model.InputException;
 import pegbed.model.Monitor;
 import pegbed.model.Parallel;
 import pegbed.model.Peg;
+import pegbed.model.Visit;
+import pegbed.model.Wishes;
 import pegbed.surface.BottomGrid;
 import pegbed.surface.BottomModel;
 import pegbed.surface.FittedBottom;
@@ -42,6 +49,11 @@ public record PegMap(
         List<SteepestSlope> slopes,
         List<ReadingCheck> checks,
         Optional<BoardDisagreement> board) {
+    /** Of a day no more than that there was fishing can change the bottom ({@link Visit#isFishedOnly}). */
+    private static final Day FISHED = new Day(
+            Conditions.NONE,
+            List.of(DayEvent.of(Instant.EPOCH.atOffset(ZoneOffset.UTC), DayEvent.Kind.STOP, Optional.empty())));
+
     /** From this probability on that a reading is grossly wrong it is suspicious. */
     public static final double SUSPICIOUS = 0.9;
 
@@ -175,6 +187,14 @@ public record PegMap(
     /** The same bottom, for a peg that differs only in what does not change it, such as its wishes. */
     public PegMap withPeg(Peg other) {
         return new PegMap(other, water, bottom, grid, zones, deepest, slopes, checks, board);
+    }
+
+    /** The part of a peg that its bottom depends on: what was caught tells nothing of it. */
+    public static Peg bottomOf(Peg peg) {
+        return peg.withWishes(Wishes.NONE.withByItself(peg.wishes().byItself()))
+                .withVisits(peg.visits().stream()
+                        .map(visit -> visit.withDay(visit.isFishedOnly() ? FISHED : Day.NONE))
+                        .toList());
     }
 
     /** Whether another map is of the same bottom and place, made by {@link #withPeg} if it is not the same one. */

@@ -194,13 +194,7 @@ final class Filing {
     }
 
     private static String damagedNews(Path path, Opened.Recovered damaged) {
-        return damagedAt(path, damaged) + " "
-                + damaged.lostReadings()
-                        .map(sentence -> sentence.substring(0, sentence.length() - 1))
-                        .orElse(
-                                damaged.lost().size() == 1
-                                        ? "One part was lost"
-                                        : damaged.lost().size() + " parts were lost")
+        return damaged.inWords(path.getFileName().toString())
                 + "; what could be read is here, the file stays as it was, and saving asks for a new name.";
     }
 

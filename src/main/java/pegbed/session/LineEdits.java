@@ -1,8 +1,11 @@
 package pegbed.session;
 
+import java.time.OffsetDateTime;
 import java.util.List;
+import java.util.Optional;
 import pegbed.geometry.Shoreline;
 import pegbed.model.Peg;
+import pegbed.model.Reading;
 import pegbed.notation.Entry;
 import pegbed.notation.Line;
 
@@ -25,6 +28,23 @@ public final class LineEdits {
             }
             return peg;
         });
+    }
+
+    /** The line with a moment to the second, if it is a reading; edges and snags have none. */
+    public static Line at(OffsetDateTime moment, Line line) {
+        if (!(line instanceof Line.ReadingLine typed)) {
+            return line;
+        }
+        Reading reading = typed.reading();
+        return new Line.ReadingLine(new Reading(
+                reading.typed(),
+                reading.place(),
+                reading.precision(),
+                reading.depthMetres(),
+                reading.bottom(),
+                reading.note(),
+                Optional.of(moment.withNano(0)),
+                reading.extras()));
     }
 
     private static String what(Peg peg, Line line) {

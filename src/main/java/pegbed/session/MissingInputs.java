@@ -7,28 +7,34 @@ import pegbed.model.Banks;
 import pegbed.model.Peg;
 
 /** What a peg must contain before a bottom can be found. */
-final class MissingInputs {
+public final class MissingInputs {
     private MissingInputs() {}
 
     /** Why no bottom can be found yet; empty if it can be tried. */
     static Optional<Answer> of(Peg peg) {
-        boolean noReadings = peg.readings().isEmpty();
-        long near = peg.banks().near().stream().map(BankPoint::place).distinct().count();
-        if (noReadings && near == 0 && peg.banks().far().isEmpty()) {
+        if (peg.readings().isEmpty()
+                && nearPoints(peg) == 0
+                && peg.banks().far().isEmpty()) {
             return Optional.of(new Answer.NothingYet(Optional.empty()));
         }
+        return sentence(peg).map(missing -> new Answer.TooLittle(missing, Optional.empty()));
+    }
+
+    /** What is missing and how to give it, one sentence; empty if a bottom can be found. */
+    public static Optional<String> sentence(Peg peg) {
+        long near = nearPoints(peg);
         if (near < 2) {
-            return Optional.of(new Answer.TooLittle(
-                    "The near bank needs "
-                            + (near == 0 ? "two points" : "one more point")
-                            + ": where the water's edge is to your left and to your right, such as edge 3 80L and edge 3 80R.",
-                    Optional.empty()));
+            return Optional.of("The near bank needs "
+                    + (near == 0 ? "two points" : "one more point")
+                    + ": where the water's edge is to your left and to your right, such as edge 3 80L and edge 3 80R.");
         }
-        if (noReadings) {
-            return Optional.of(new Answer.TooLittle(
-                    "No reading yet: plumb a place and type it, such as 11 20L 4'6.", Optional.empty()));
-        }
-        return Optional.empty();
+        return peg.readings().isEmpty()
+                ? Optional.of("No reading yet: plumb a place and type it, such as 11 20L 4'6.")
+                : Optional.empty();
+    }
+
+    private static long nearPoints(Peg peg) {
+        return peg.banks().near().stream().map(BankPoint::place).distinct().count();
     }
 
     /** The same lack, with a picture of the place. */
@@ -39,8 +45,8 @@ final class MissingInputs {
     }
 
     /** The peg as it can be drawn: without a near bank, the water is taken to begin at the seat. */
-    static Peg drawable(Peg peg) {
-        if (peg.banks().near().stream().map(BankPoint::place).distinct().count() >= 2) {
+    public static Peg drawable(Peg peg) {
+        if (nearPoints(peg) >= 2) {
             return peg;
         }
         double reach = peg.pole().reachMetres();

@@ -1,13 +1,14 @@
 package pegbed.session;
 
-import java.time.InstantSource;
+import java.time.Instant;
 import java.util.Optional;
+import java.util.function.Supplier;
 import pegbed.model.InputException;
 import pegbed.model.Peg;
 
 /** The open document: the current peg, what can be undone, and what was last saved. Belongs to one thread. */
 public final class OpenPeg {
-    private final InstantSource clock;
+    private final Supplier<Instant> clock;
     private final History history = new History();
     private Peg peg;
     private Optional<Peg> saved;
@@ -18,7 +19,7 @@ public final class OpenPeg {
      * @param saved what its file holds; empty where there is no file yet
      * @param clock shows whether the steps of a burst follow each other
      */
-    public OpenPeg(Peg peg, Optional<Peg> saved, InstantSource clock) {
+    public OpenPeg(Peg peg, Optional<Peg> saved, Supplier<Instant> clock) {
         this.peg = peg;
         this.saved = saved;
         this.clock = clock;
@@ -49,7 +50,7 @@ public final class OpenPeg {
         if (after.equals(peg)) {
             return false;
         }
-        history.made(edit, peg, clock.instant());
+        history.made(edit, peg, clock.get());
         moveTo(after);
         return true;
     }

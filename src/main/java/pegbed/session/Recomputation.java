@@ -1,22 +1,14 @@
 package pegbed.session;
 
-import java.time.Instant;
-import java.time.ZoneOffset;
-import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
 import pegbed.findings.Findings;
 import pegbed.findings.PegMap;
-import pegbed.model.Conditions;
-import pegbed.model.Day;
-import pegbed.model.DayEvent;
 import pegbed.model.InputException;
 import pegbed.model.Monitor;
 import pegbed.model.Peg;
-import pegbed.model.Visit;
-import pegbed.model.Wishes;
 import pegbed.storage.disk.ProgramLog;
 
 /**
@@ -134,7 +126,8 @@ final class Recomputation {
         Optional<Answer.Ready> before = answer.shown();
         answer = new Answer.Computing(revision, before);
         Optional<PegMap> known = before.map(Answer.Ready::map).filter(this::isWorkedOut);
-        Optional<PegMap> sameBottom = known.filter(map -> bottomOf(map.peg()).equals(bottomOf(peg)));
+        Optional<PegMap> sameBottom =
+                known.filter(map -> PegMap.bottomOf(map.peg()).equals(PegMap.bottomOf(peg)));
         if (sameBottom.isPresent()) {
             // Quick, and worth showing though overtaken, as the steps of a drag are.
             first.run(
@@ -160,19 +153,6 @@ final class Recomputation {
                     computing.revision(), "Stopped; change anything to work it out again.", computing.before());
             changed.run();
         }
-    }
-
-    /** Of a day no more than that there was fishing can change the bottom ({@link Visit#isFishedOnly}). */
-    private static final Day FISHED = new Day(
-            Conditions.NONE,
-            List.of(DayEvent.of(Instant.EPOCH.atOffset(ZoneOffset.UTC), DayEvent.Kind.STOP, Optional.empty())));
-
-    /** The part of a peg that its bottom depends on: what was caught tells nothing of it. */
-    private static Peg bottomOf(Peg peg) {
-        return peg.withWishes(Wishes.NONE.withByItself(peg.wishes().byItself()))
-                .withVisits(peg.visits().stream()
-                        .map(visit -> visit.withDay(visit.isFishedOnly() ? FISHED : Day.NONE))
-                        .toList());
     }
 
     /** Whether nothing more is to come for a bottom. */
@@ -239,7 +219,8 @@ final class Recomputation {
      */
     private Optional<Answer.Ready> drawPlace(Request request, Monitor monitor) {
         try {
-            PegMap map = fitting.fit(MissingInputs.drawable(bottomOf(request.peg)), new Progress(request, monitor));
+            PegMap map =
+                    fitting.fit(MissingInputs.drawable(PegMap.bottomOf(request.peg)), new Progress(request, monitor));
             return Optional.of(found(request, map, monitor));
         } catch (InputException noPicture) {
             return Optional.empty();

@@ -94,7 +94,7 @@ public final class Session {
                 this::callListeners,
                 map -> mappedListeners.forEach(listener -> listener.accept(map)),
                 () -> List.copyOf(progressListeners).forEach(Runnable::run));
-        open = new OpenPeg(Peg.EMPTY, Optional.empty(), clock);
+        open = new OpenPeg(Peg.EMPTY, Optional.empty(), clock::instant);
     }
 
     /** Adds a listener that is called on the owner's thread whenever anything here has changed. */
@@ -322,7 +322,7 @@ public final class Session {
     }
 
     private void take(Filing.Arrival arrival) {
-        open = new OpenPeg(arrival.peg(), arrival.saved(), clock);
+        open = new OpenPeg(arrival.peg(), arrival.saved(), clock::instant);
         file = arrival.file();
         news = arrival.news();
         failure = "";

@@ -1,8 +1,6 @@
 package pegbed.wording;
 
 import java.time.OffsetDateTime;
-import java.time.format.DateTimeFormatter;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import pegbed.day.LineHistories;
@@ -14,8 +12,6 @@ import pegbed.notation.Numbers;
 
 /** A day's log in the person's words and units. */
 public final class DayLogWords {
-    private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
-
     private final Peg peg;
     private final Quantities quantities;
 
@@ -31,7 +27,11 @@ public final class DayLogWords {
 
     /** A time of the day: {@code 14:20}. */
     public static String clock(OffsetDateTime time) {
-        return CLOCK.format(time);
+        return two(time.getHour()) + ":" + two(time.getMinute());
+    }
+
+    private static String two(int number) {
+        return (number < 10 ? "0" : "") + number;
     }
 
     /** What an event's line is called; empty where it belongs to none. */

@@ -11,6 +11,7 @@ import pegbed.model.Place;
 import pegbed.model.Visit;
 import pegbed.surface.posterior.BottomChange;
 import pegbed.surface.posterior.VisitLevel;
+import pegbed.visits.LevelAnswer;
 import pegbed.visits.LevelAnswer.CheckReading;
 import pegbed.visits.VisitComparison;
 
@@ -44,6 +45,19 @@ public final class LevelWords {
     public String level(VisitLevel level) {
         return "The water stands " + stands(level.higherMetres()) + " on " + visit(level.visit()) + ", known to "
                 + quantities.depthToQuarterInch(level.sdMetres()) + " (one standard deviation).";
+    }
+
+    /** How today's water stands, whether it is known well, and whether the board contradicts it, a sentence or more. */
+    public String today(LevelAnswer answer) {
+        if (answer.levels().isEmpty()) {
+            return FIRST_VISIT;
+        }
+        String board = answer.board().map(this::board).map(said -> said + " ").orElse("");
+        return board
+                + answer.against()
+                        .map(this::level)
+                        .orElse("Nothing that was read earlier is used, so today's level stands alone.")
+                + (answer.against().isPresent() && answer.checks().isEmpty() ? " " + KNOWN_WELL : "");
     }
 
     /** How one water stands to another in few words: {@code 3 in higher, give or take ¾ in}. */

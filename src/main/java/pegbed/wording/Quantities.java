@@ -1,9 +1,8 @@
 package pegbed.wording;
 
-import java.time.format.DateTimeFormatter;
+import java.time.temporal.ChronoField;
 import java.time.temporal.TemporalAccessor;
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalDouble;
 import pegbed.model.Decimals;
 import pegbed.model.Mark;
@@ -28,7 +27,21 @@ public final class Quantities {
 
     private static final double JOINT_TOLERANCE_METRES = 0.05;
 
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM uuuu", Locale.ENGLISH);
+    private static final List<String> MONTHS = List.of(
+            "January",
+            "February",
+            "March",
+            "April",
+            "May",
+            "June",
+            "July",
+            "August",
+            "September",
+            "October",
+            "November",
+            "December");
+
+    private static final int SHORT_MONTH_LETTERS = 3;
 
     private final Units units;
     private final Pole pole;
@@ -86,7 +99,20 @@ public final class Quantities {
 
     /** A day, such as {@code 2 May 2026}. */
     public static String day(TemporalAccessor day) {
-        return DAY.format(day);
+        return day(day, month(day).substring(0, SHORT_MONTH_LETTERS));
+    }
+
+    /** A day with its whole month, such as {@code 2 September 2026}. */
+    public static String longDay(TemporalAccessor day) {
+        return day(day, month(day));
+    }
+
+    private static String month(TemporalAccessor day) {
+        return MONTHS.get(day.get(ChronoField.MONTH_OF_YEAR) - 1);
+    }
+
+    private static String day(TemporalAccessor day, String month) {
+        return day.get(ChronoField.DAY_OF_MONTH) + " " + month + " " + day.get(ChronoField.YEAR);
     }
 
     /** As {@link #depth}, feet and inches to the quarter inch, for small things such as a doubt: {@code ¾ in}. */

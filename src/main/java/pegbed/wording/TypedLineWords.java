@@ -3,6 +3,8 @@ package pegbed.wording;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import pegbed.findings.PegMap;
+import pegbed.geometry.Shoreline;
 import pegbed.model.BankPoint;
 import pegbed.model.Bottom;
 import pegbed.model.Peg;
@@ -50,6 +52,29 @@ public final class TypedLineWords {
             return edge(edge.point());
         }
         return snag((Line.SnagLine) line);
+    }
+
+    /**
+     * What the person should know of a line that is added, to stand behind {@link #understood}: that a reading lies on
+     * land, or which bank an edge was added to.
+     *
+     * @param map of the peg before, if there is one
+     * @return empty if there is nothing to say
+     */
+    public static String aside(Peg peg, Line line, Optional<PegMap> map) {
+        if (line instanceof Line.ReadingLine reading) {
+            Place place = reading.reading().place();
+            boolean land = map.filter(known -> known.water().isLand(place.xMetres(), place.yMetres()))
+                    .isPresent();
+            return land ? ". It lies on dry ground as the banks are drawn." : "";
+        }
+        if (line instanceof Line.EdgeLine edge) {
+            return ", added to the "
+                    + Shoreline.nearest(peg.banks(), edge.point().place())
+                            .kind()
+                            .words();
+        }
+        return "";
     }
 
     private String reading(Reading reading) {

@@ -15,7 +15,9 @@ import javax.imageio.ImageIO;
 
 /** Draws the program's icon: contours of a peg, and a plummet on its line. */
 public final class Icon {
-    private static final int SIZE = 256;
+    /** Width and height of the drawing. */
+    public static final int SIZE = 256;
+
     private static final Color[] DEPTHS = {
         new Color(0xCFE3EE), new Color(0x94BFD6), new Color(0x5795B8), new Color(0x2C6590), new Color(0x173F63)
     };
@@ -34,6 +36,13 @@ public final class Icon {
     static BufferedImage draw() {
         BufferedImage image = new BufferedImage(SIZE, SIZE, BufferedImage.TYPE_INT_ARGB);
         Graphics2D g = image.createGraphics();
+        draw(g);
+        g.dispose();
+        return image;
+    }
+
+    /** Draws the icon, {@link #SIZE} wide and high. */
+    public static void draw(Graphics2D g) {
         g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
         g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
         Area plate = new Area(new RoundRectangle2D.Double(8, 8, SIZE - 16, SIZE - 16, 56, 56));
@@ -55,7 +64,5 @@ public final class Icon {
         g.setColor(Color.WHITE);
         g.setStroke(new BasicStroke(4));
         g.draw(new Ellipse2D.Double(132, 128, 32, 44));
-        g.dispose();
-        return image;
     }
 }

@@ -25,13 +25,13 @@ import org.junit.jupiter.api.io.CleanupMode;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
- * The core as WebAssembly in a real browser's worker gives Java's numbers and Java's words. Needs {@code target/phone},
- * which the profile {@code phone} builds, and a Chromium.
+ * The core as WebAssembly in a real browser's worker gives Java's numbers and Java's words. Needs
+ * {@code target/phone-core}, which the profile {@code phone} builds, and a Chromium.
  */
 @Tag("phone")
 class PhoneCoreTest {
     private static final ObjectMapper JSON = new ObjectMapper();
-    private static final Path BUILT = Path.of("target/phone");
+    private static final Path BUILT = Path.of("target/phone-core");
 
     /** What an angler might type wrongly, or in another hand, beside all that the page for anglers shows. */
     private static final List<String> MORE_LINES = List.of(

@@ -14,9 +14,9 @@ import pegbed.session.LongUse;
 /**
  * The long runs whose short forms are in the tests: {@code kills}, {@code taps} (kills while a day's log is kept),
  * {@code faults}, {@code races}, {@code writers} (twenty processes), {@code commands} (twenty with a process for each
- * command), {@code full} (on a small disk), {@code fuzz}, {@code neighbours}, {@code words}, {@code large}, {@code long},
- * each with how often and the seed of the first; {@code all} does them all but {@code full}, as often as {@code
- * docs/reliability.md} states. Prints a line for each; ends with an error at the first thing lost.
+ * command), {@code full} (on a small disk), {@code fuzz}, {@code neighbours}, {@code words}, {@code large},
+ * {@code long}, each with how often and the seed of the first; {@code all} does them all but {@code full}, as often as
+ * {@code docs/reliability.md} states. Prints a line for each; ends with an error at the first thing lost.
  */
 public final class Nightly {
     private Nightly() {}

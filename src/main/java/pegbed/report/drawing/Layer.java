@@ -55,4 +55,12 @@ public enum Layer {
     public static Set<Layer> usual() {
         return EnumSet.complementOf(EnumSet.of(ZONES));
     }
+
+    /** Those of a peg on which nothing was found yet: the place alone, hatched as the guess that it is. */
+    public static Set<Layer> ofPlaceAlone(Set<Layer> layers) {
+        Set<Layer> place = EnumSet.noneOf(Layer.class);
+        place.addAll(layers);
+        place.removeAll(EnumSet.of(CONTOURS, ZONES, FLATS, DEEPEST, LINES, NEXT));
+        return place;
+    }
 }

@@ -1,9 +1,7 @@
 package pegbed.report.map;
 
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import pegbed.model.Peg;
 import pegbed.model.PegName;
 import pegbed.model.Visit;
@@ -11,8 +9,6 @@ import pegbed.wording.Quantities;
 
 /** What stands over a picture of a peg. */
 public final class Heading {
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.UK);
-
     private Heading() {}
 
     /** The peg's name, fit for one line. */
@@ -28,7 +24,7 @@ public final class Heading {
         if (!name.venue().isBlank() && !name.water().isBlank()) {
             parts.add(SingleLine.of(name.venue()));
         }
-        parts.add(today.start().map(DAY::format).orElse("no date"));
+        parts.add(today.start().map(Quantities::longDay).orElse("no date"));
         parts.add(
                 today.boardToWaterMetres().isPresent()
                         ? "board to water "

@@ -3,7 +3,6 @@ package pegbed.storage.peg;
 import com.fasterxml.jackson.core.JsonToken;
 import java.io.IOException;
 import java.time.OffsetDateTime;
-import java.time.format.DateTimeParseException;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -187,12 +186,11 @@ public final class Fields {
         if (words.isEmpty()) {
             return Optional.empty();
         }
-        try {
-            return Optional.of(OffsetDateTime.parse(words));
-        } catch (DateTimeParseException e) {
+        Optional<OffsetDateTime> moment = Moments.read(words);
+        if (moment.isEmpty()) {
             wrong(name, value, "a time such as 2026-05-02T07:30:00+01:00");
-            return Optional.empty();
         }
+        return moment;
     }
 
     /** A flag; false where it is missing. */

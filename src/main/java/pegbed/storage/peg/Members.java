@@ -2,7 +2,6 @@ package pegbed.storage.peg;
 
 import com.fasterxml.jackson.core.io.JsonStringEncoder;
 import java.time.OffsetDateTime;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -53,7 +52,7 @@ final class Members {
     }
 
     Members time(String name, Optional<OffsetDateTime> time) {
-        return time.isPresent() ? text(name, DateTimeFormatter.ISO_OFFSET_DATE_TIME.format(time.get())) : this;
+        return time.isPresent() ? text(name, Moments.text(time.get())) : this;
     }
 
     Members typed(Typed typed) {

@@ -39,6 +39,19 @@ public sealed interface Opened {
             lost = List.copyOf(lost);
         }
 
+        /**
+         * That the file is damaged, where and how, and how much is lost; without the full stop, so that what becomes of
+         * it can follow behind a semicolon.
+         *
+         * @param name what to call the file
+         */
+        public String inWords(String name) {
+            return name + " is damaged at " + where + ": " + why + " "
+                    + lostReadings()
+                            .map(sentence -> sentence.substring(0, sentence.length() - 1))
+                            .orElse(lost.size() == 1 ? "One part was lost" : lost.size() + " parts were lost");
+        }
+
         /** How many of the readings could not be read, one sentence; empty if all could. */
         public Optional<String> lostReadings() {
             int gone = readings - peg.readings().size();

@@ -19,14 +19,15 @@ import pegbed.ui.fishing.FishingViewModel;
 import pegbed.ui.fishing.FishingViewModel.FishingLine;
 import pegbed.ui.fishing.LineTaps;
 import pegbed.ui.plan.PlanViewModel;
+import pegbed.wording.PlanCards;
 
 /** The lines to fish in large letters: a tap on one points at it on the map, those below it note what happens there. */
 final class BanksideLines extends VBox {
-    private final ObservableList<PlanViewModel.LineCard> lines;
+    private final ObservableList<PlanCards.LineCard> lines;
     private final Consumer<Place> show;
 
     /** Kept here alone, so that the model does not keep the view. */
-    private final ListChangeListener<PlanViewModel.LineCard> listener = change -> fill();
+    private final ListChangeListener<PlanCards.LineCard> listener = change -> fill();
 
     private final FishingViewModel fishing;
     private final ListChangeListener<FishingLine> fishingListener = change -> showStates();
@@ -69,7 +70,7 @@ final class BanksideLines extends VBox {
         getChildren().clear();
         fished.clear();
         getChildren().add(kinds);
-        for (PlanViewModel.LineCard line : lines) {
+        for (PlanCards.LineCard line : lines) {
             Button button = Controls.button(
                     "bank-line-" + line.number(),
                     line.number() + ". " + line.title() + "\n" + line.where(),

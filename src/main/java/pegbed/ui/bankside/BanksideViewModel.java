@@ -13,16 +13,13 @@ import pegbed.model.Bottom;
 import pegbed.model.InputException;
 import pegbed.model.Peg;
 import pegbed.model.Place;
-import pegbed.model.Reading;
-import pegbed.model.Units;
-import pegbed.notation.Clock;
-import pegbed.notation.FeetAndInches;
 import pegbed.notation.Line;
 import pegbed.notation.Notation;
 import pegbed.notation.ShortForm;
 import pegbed.session.Answer;
+import pegbed.session.ReadingWheels;
+import pegbed.session.SectionStops;
 import pegbed.session.Session;
-import pegbed.ui.controls.Texts;
 import pegbed.ui.reading.NextReadingViewModel;
 import pegbed.ui.reading.ReadingBoxViewModel;
 import pegbed.wording.Quantities;
@@ -56,16 +53,8 @@ public final class BanksideViewModel {
     static final String NOT_PLUMBED =
             "Nothing was added: turn the depth to what you plumbed, or tap it if it is as it stands.";
 
-    private static final double ALIKE_METRES = 1e-6;
-
-    /** Next places are said to this many minutes, and the clock goes by as many. */
-    private static final int CLOCK_STEP_MINUTES = 5;
-
     private static final int CLOCK_FAR_STEPS = 6;
-    private static final int CLOCK_MAX_MINUTES = 180;
-    private static final double BESIDE_STEP_METRES = 0.5;
     private static final int BESIDE_FAR_STEPS = 4;
-    private static final double BESIDE_MAX_METRES = 20;
     private static final int NO_MARK = -1;
 
     /**
@@ -188,7 +177,7 @@ public final class BanksideViewModel {
             case MARK -> turnMark(steps);
             case DIRECTION -> turnDirection(steps);
             case DEPTH -> {
-                depthSteps = Math.max(0, Math.min(maxDepthSteps(), depthSteps + steps));
+                depthSteps = Math.max(0, Math.min(wheels().deepestStep(), depthSteps + steps));
                 plumbed.set(true);
             }
             case BOTTOM -> bottomIndex = Math.floorMod(bottomIndex + steps, BOTTOMS.size());
@@ -220,22 +209,20 @@ public final class BanksideViewModel {
         markIndex = Math.floorMod(markIndex + 1 + steps, choices) - 1;
         besideMetres = 0;
         if (!isBesideMark()) {
-            minutes = clockMinutes(angle);
+            minutes = ReadingWheels.clockMinutes(angle);
         }
     }
 
     private void turnDirection(int steps) {
         if (!isBesideMark()) {
-            minutes = Math.max(-CLOCK_MAX_MINUTES, Math.min(CLOCK_MAX_MINUTES, minutes + steps * CLOCK_STEP_MINUTES));
+            minutes = Math.max(
+                    -ReadingWheels.CLOCK_MAX_MINUTES,
+                    Math.min(ReadingWheels.CLOCK_MAX_MINUTES, minutes + steps * ReadingWheels.CLOCK_STEP_MINUTES));
             return;
         }
-        besideMetres =
-                Math.max(-BESIDE_MAX_METRES, Math.min(BESIDE_MAX_METRES, besideMetres + steps * BESIDE_STEP_METRES));
-    }
-
-    private static int clockMinutes(double angleDegrees) {
-        long said = Math.round(angleDegrees * 2 / CLOCK_STEP_MINUTES) * CLOCK_STEP_MINUTES;
-        return (int) Math.max(-CLOCK_MAX_MINUTES, Math.min(CLOCK_MAX_MINUTES, said));
+        besideMetres = Math.max(
+                -ReadingWheels.BESIDE_MAX_METRES,
+                Math.min(ReadingWheels.BESIDE_MAX_METRES, besideMetres + steps * ReadingWheels.BESIDE_STEP_METRES));
     }
 
     private boolean isBesideMark() {
@@ -254,8 +241,7 @@ public final class BanksideViewModel {
                 .map(Answer.Ready::map)
                 .map(map -> map.grid().depth().sample(at.xMetres(), at.yMetres()))
                 .filter(Double::isFinite);
-        known.ifPresent(metres ->
-                depthSteps = (int) Math.max(0, Math.min(maxDepthSteps(), Math.round(metres / stepMetres()))));
+        known.ifPresent(metres -> depthSteps = wheels().depthStep(metres));
         expected.set(known.isPresent());
     }
 
@@ -285,7 +271,7 @@ public final class BanksideViewModel {
 
     private void turnTo(NextReading next) {
         distanceMetres = next.place().distanceMetres();
-        minutes = clockMinutes(next.place().angleDegrees());
+        minutes = ReadingWheels.clockMinutes(next.place().angleDegrees());
         markIndex = NO_MARK;
         plumbed.set(false);
         atNext = true;
@@ -337,44 +323,29 @@ public final class BanksideViewModel {
         return session.peg().pole().jointMetres();
     }
 
+    private ReadingWheels wheels() {
+        return new ReadingWheels(session.peg());
+    }
+
     private boolean feet() {
-        return session.peg().units().depth() == Units.Depth.FEET;
-    }
-
-    private int maxDepthSteps() {
-        return (int) Math.floor(Reading.DEEPEST_METRES / stepMetres());
-    }
-
-    private double stepMetres() {
-        return feet() ? FeetAndInches.INCH_METRES : 0.02;
+        return wheels().feet();
     }
 
     /** The line that the wheels stand for, as it would be typed. */
     String line() {
-        String felt = BOTTOMS.get(bottomIndex) == Bottom.UNKNOWN
-                ? ""
-                : " " + BOTTOMS.get(bottomIndex).word();
-        return ShortForm.section(session.peg().pole(), distanceMetres) + " " + directionTyped() + " " + depthTyped()
-                + felt;
+        return ShortForm.section(session.peg().pole(), distanceMetres) + " " + directionTyped() + " "
+                + wheels().depthTyped(depthSteps) + ReadingWheels.bottomTyped(BOTTOMS.get(bottomIndex));
     }
 
     private String directionTyped() {
-        if (!isBesideMark()) {
-            return Clock.print(minutes / 2.0, CLOCK_STEP_MINUTES);
-        }
-        String name = "@" + session.peg().marks().get(markIndex).name();
-        return Math.abs(besideMetres) < ALIKE_METRES
-                ? name
-                : name + (besideMetres > 0 ? "+" : "-") + Texts.number(Math.abs(besideMetres), 1);
+        return isBesideMark()
+                ? ReadingWheels.besideTyped(session.peg().marks().get(markIndex), besideMetres)
+                : ReadingWheels.clock(minutes);
     }
 
     /** What the wheel of depths stands at, metres. */
     double depthMetres() {
-        return depthSteps * stepMetres();
-    }
-
-    private String depthTyped() {
-        return new ShortForm(session.peg().units(), session.peg().pole(), '.').printDepth(depthMetres());
+        return depthSteps * wheels().depthStepMetres();
     }
 
     /** Where the wheels point. */
@@ -442,37 +413,27 @@ public final class BanksideViewModel {
             wrong.set(false);
         }
         if (depthSteps < 0) {
-            depthSteps = feet() ? 36 : 50;
+            depthSteps = wheels().usualDepthStep();
         }
         if (markIndex >= peg.marks().size()) {
             markIndex = NO_MARK;
         }
         distanceMetres = Double.isNaN(distanceMetres)
-                ? joints().get(Math.min(3, joints().size() - 1))
+                ? wheels().usualDistance()
                 : Math.min(distanceMetres, peg.pole().reachMetres());
-        depthSteps = Math.min(depthSteps, maxDepthSteps());
+        depthSteps = Math.min(depthSteps, wheels().deepestStep());
         place.set(place());
         expectDepth();
         hasMarks.set(!peg.marks().isEmpty());
-        section.set(ShortForm.section(peg.pole(), distanceMetres)
-                .replaceFirst("^s(\\d+)([+-])(.*)$", "$1 $2 $3 m")
-                .replaceFirst("^s", ""));
+        section.set(wheels().section(distanceMetres));
         mark.set(isBesideMark() ? peg.marks().get(markIndex).name() : "none, by the clock");
         directionTitle.set(
                 isBesideMark() ? "Beside " + peg.marks().get(markIndex).name() : Wheel.DIRECTION.words());
-        direction.set(isBesideMark() ? beside() : Clock.print(minutes / 2.0, CLOCK_STEP_MINUTES));
+        direction.set(isBesideMark() ? ReadingWheels.beside(besideMetres) : ReadingWheels.clock(minutes));
         depth.set(Quantities.of(peg).depth(depthMetres()));
         bottom.set(
                 BOTTOMS.get(bottomIndex) == Bottom.UNKNOWN
                         ? "not felt"
                         : BOTTOMS.get(bottomIndex).word());
-    }
-
-    private String beside() {
-        if (Math.abs(besideMetres) < ALIKE_METRES) {
-            return "at it";
-        }
-        return Texts.number(Math.abs(besideMetres), 1).replaceFirst("\\.0$", "") + " m "
-                + (besideMetres > 0 ? "right" : "left");
     }
 }

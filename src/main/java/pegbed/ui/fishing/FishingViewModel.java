@@ -32,6 +32,7 @@ import pegbed.session.TypedDay;
 import pegbed.ui.plan.PlanViewModel;
 import pegbed.wording.DayLogWords;
 import pegbed.wording.DayWords;
+import pegbed.wording.PlanCards;
 import pegbed.wording.Sentences;
 
 /** What a tap on a line notes, and how the lines of the day stand. */
@@ -194,7 +195,7 @@ public final class FishingViewModel {
     }
 
     private List<Place> planned() {
-        return plan.lines().stream().map(PlanViewModel.LineCard::place).toList();
+        return plan.lines().stream().map(PlanCards.LineCard::place).toList();
     }
 
     /** The clock has gone on. */

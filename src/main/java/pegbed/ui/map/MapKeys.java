@@ -2,6 +2,7 @@ package pegbed.ui.map;
 
 import javafx.scene.input.KeyEvent;
 import pegbed.model.Place;
+import pegbed.report.drawing.Camera;
 import pegbed.ui.controls.Keys;
 
 /** The map by keyboard. */

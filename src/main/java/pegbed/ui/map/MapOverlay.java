@@ -7,6 +7,7 @@ import pegbed.guidance.NextReading;
 import pegbed.model.Place;
 import pegbed.report.drawing.Theme;
 import pegbed.report.drawing.View;
+import pegbed.report.map.NextSign;
 import pegbed.ui.profile.ProfileViewModel;
 
 /** What moves with the pointer: its direction and place, the profile's line, and what can be taken hold of. */

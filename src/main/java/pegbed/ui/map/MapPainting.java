@@ -2,7 +2,6 @@ package pegbed.ui.map;
 
 import java.awt.image.BufferedImage;
 import java.util.EnumSet;
-import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Executor;
@@ -183,13 +182,5 @@ final class MapPainting {
         Envelope area = new Envelope(
                 MARGIN_POINTS, size.widthPoints() - MARGIN_POINTS, MARGIN_POINTS, size.heightPoints() - MARGIN_POINTS);
         return drawing.fitted(area, size.widthPoints(), size.heightPoints());
-    }
-
-    /** Layers of a peg on which nothing was found yet: the place alone, hatched as the guess that it is. */
-    static Set<Layer> placeAlone(Set<Layer> layers) {
-        Set<Layer> place = EnumSet.noneOf(Layer.class);
-        place.addAll(layers);
-        place.removeAll(List.of(Layer.CONTOURS, Layer.ZONES, Layer.FLATS, Layer.DEEPEST, Layer.LINES, Layer.NEXT));
-        return place;
     }
 }

@@ -25,6 +25,7 @@ import pegbed.findings.Findings;
 import pegbed.guidance.NextReading;
 import pegbed.model.Place;
 import pegbed.plan.Plan;
+import pegbed.report.drawing.Camera;
 import pegbed.report.drawing.Layer;
 import pegbed.report.drawing.Theme;
 import pegbed.report.drawing.Themes;
@@ -367,7 +368,7 @@ public final class MapPane extends Region {
             return;
         }
         Answer.Ready ready = shown.get();
-        Set<Layer> drawn = findings.placeAlone() ? MapPainting.placeAlone(layers) : new HashSet<>(layers);
+        Set<Layer> drawn = findings.placeAlone() ? Layer.ofPlaceAlone(layers) : new HashSet<>(layers);
         drawn.remove(linesInstead ? Layer.FLATS : Layer.LINES);
         painting.paint(new MapPainting.Wish(
                 ready.map(),

@@ -19,6 +19,7 @@ import pegbed.model.Place;
 import pegbed.model.StartLine;
 import pegbed.ui.controls.CardList;
 import pegbed.ui.controls.Controls;
+import pegbed.wording.PlanCards;
 
 /** The lines to fish, each to be fixed, forbidden and asked why, and their rigs. */
 public final class PlanView extends ScrollPane {
@@ -107,7 +108,7 @@ public final class PlanView extends ScrollPane {
             getChildren().addAll(title, what);
         }
 
-        void show(PlanViewModel.RigCard rig) {
+        void show(PlanCards.RigCard rig) {
             title.setText(rig.title());
             what.setText(rig.what());
         }
@@ -126,7 +127,7 @@ public final class PlanView extends ScrollPane {
                 "", "Fix here", "Keeps a line at this place until it is let free", () -> model.fixOrRelease(line()));
         private final Button forbid = Controls.button(
                 "", "Not here", "Keeps lines at least 1 m away from this place", () -> model.forbid(line()));
-        private PlanViewModel.LineCard shown;
+        private PlanCards.LineCard shown;
 
         LineView() {
             badge.getStyleClass().addAll("badge", "line-badge");
@@ -151,11 +152,11 @@ public final class PlanView extends ScrollPane {
             getStyleClass().add("card");
         }
 
-        private PlanViewModel.LineCard line() {
+        private PlanCards.LineCard line() {
             return shown;
         }
 
-        void show(PlanViewModel.LineCard line) {
+        void show(PlanCards.LineCard line) {
             shown = line;
             badge.setText(String.valueOf(line.number()));
             title.setText(line.title());
@@ -171,7 +172,7 @@ public final class PlanView extends ScrollPane {
             named(ask, "ask", line);
         }
 
-        private static void named(Labeled button, String name, PlanViewModel.LineCard line) {
+        private static void named(Labeled button, String name, PlanCards.LineCard line) {
             button.setId(name + "-" + line.number());
             button.setAccessibleText(button.getText() + ", line " + line.number());
         }

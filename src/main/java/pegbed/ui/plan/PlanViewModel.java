@@ -1,11 +1,8 @@
 package pegbed.ui.plan;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Executor;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
@@ -16,48 +13,23 @@ import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 import pegbed.findings.Findings;
 import pegbed.model.InputException;
-import pegbed.model.Peg;
-import pegbed.model.Place;
 import pegbed.model.StartLine;
 import pegbed.model.Wishes;
 import pegbed.plan.Plan;
-import pegbed.plan.PlannedLine;
-import pegbed.plan.Rig;
 import pegbed.session.Answer;
 import pegbed.session.BackgroundTask;
 import pegbed.session.Edit;
 import pegbed.session.PlanEdits;
 import pegbed.session.Session;
+import pegbed.wording.PlanCards;
+import pegbed.wording.PlanCards.LineCard;
+import pegbed.wording.PlanCards.RigCard;
 import pegbed.wording.PlanWords;
-import pegbed.wording.RigWords;
-import pegbed.wording.Sentences;
 
 /** The lines to fish and their rigs. */
 public final class PlanViewModel {
     /** A fixed place within this distance of a line is that line's, metres. */
     private static final double SAME_METRES = 0.5;
-
-    /**
-     * A line.
-     *
-     * @param number 1 for the one to start on
-     * @param title what it is and how deep
-     * @param where how to find it
-     * @param what its ground, its rig, and when to fish it
-     * @param why why it was chosen
-     * @param fixed whether the person fixed it
-     * @param place where
-     */
-    public record LineCard(
-            int number, String title, String where, String what, String why, boolean fixed, Place place) {}
-
-    /**
-     * A rig.
-     *
-     * @param title its number, its float and its lines
-     * @param what how it is set and tied
-     */
-    record RigCard(String title, String what) {}
 
     /** What a plan depends on. */
     private record Question(Findings findings, Wishes wishes) {}
@@ -182,7 +154,10 @@ public final class PlanViewModel {
                 monitor -> {
                     Plan made = Plan.of(wanted.findings(), wanted.wishes());
                     return new Made(
-                            made, lines(made), rigs(made), PlanWords.of(made).shortfalls());
+                            made,
+                            PlanCards.lines(made),
+                            PlanCards.rigs(made),
+                            PlanWords.of(made).shortfalls());
                 },
                 new BackgroundTask.Outcome<>(this::show, this::fail));
     }
@@ -214,42 +189,5 @@ public final class PlanViewModel {
         return asked.filter(before -> before.findings() == question.findings()
                         && before.wishes().equals(question.wishes()))
                 .isPresent();
-    }
-
-    private static List<LineCard> lines(Plan plan) {
-        PlanWords words = PlanWords.of(plan);
-        List<LineCard> cards = new ArrayList<>();
-        for (PlannedLine line : plan.lines()) {
-            String checks = Stream.concat(words.checks(line).stream(), words.confirming(line).stream())
-                    .collect(Collectors.joining(" "));
-            cards.add(new LineCard(
-                    line.number(),
-                    Sentences.capital(words.where(line)) + ", " + words.depth(line) + ", rig " + line.rig(),
-                    words.distance(line) + ", " + words.direction(line) + ", " + words.clock(line) + ", "
-                            + words.aim(line),
-                    Sentences.capital(words.confidence(line)) + ", " + words.slope(line) + ", " + words.doubt(line)
-                            + ". " + words.order(line),
-                    words.why(line) + (checks.isEmpty() ? "" : " " + checks),
-                    line.candidate().isFixed(),
-                    line.place()));
-        }
-        return cards;
-    }
-
-    private static List<RigCard> rigs(Plan plan) {
-        Peg peg = plan.findings().map().peg();
-        RigWords words = RigWords.of(peg);
-        List<RigCard> cards = new ArrayList<>();
-        for (Rig rig : plan.rigs()) {
-            String marks = rig.settings().stream()
-                    .map(setting -> "line " + setting.line() + ": hook to tip " + words.hookToTip(setting) + ", "
-                            + words.mark(setting))
-                    .collect(Collectors.joining("; "));
-            cards.add(new RigCard(
-                    "Rig " + rig.number() + " for " + words.lines(rig) + ", float " + words.floatSize(rig),
-                    Sentences.capital(marks) + ". " + Sentences.capital(words.overdepth(rig)) + "; " + words.travel(rig)
-                            + ". Shot: " + words.shotting(rig) + ". Hook length " + words.hookLength(rig) + "."));
-        }
-        return cards;
     }
 }

@@ -13,12 +13,10 @@ import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
 import javafx.beans.value.ObservableValue;
 import pegbed.geometry.Doubts;
-import pegbed.geometry.Shoreline;
 import pegbed.guidance.NextReading;
 import pegbed.model.InputException;
 import pegbed.model.Peg;
 import pegbed.model.Place;
-import pegbed.model.Reading;
 import pegbed.notation.Line;
 import pegbed.notation.LineBounds;
 import pegbed.notation.Notation;
@@ -232,10 +230,10 @@ public final class ReadingBoxViewModel {
     private Line stamped(Line line, String typed) throws InputException {
         if (line instanceof Line.ReadingLine reading) {
             refuseBeyondReach(reading.reading().place());
-            return new Line.ReadingLine(stamped(reading.reading()));
+        } else {
+            LineBounds.refuse(session.peg(), line, typed);
         }
-        LineBounds.refuse(session.peg(), line, typed);
-        return line;
+        return LineEdits.at(OffsetDateTime.now(clock), line);
     }
 
     private void refuseBeyondReach(Place place) throws InputException {
@@ -247,35 +245,9 @@ public final class ReadingBoxViewModel {
         }
     }
 
-    private Reading stamped(Reading r) {
-        return new Reading(
-                r.typed(),
-                r.place(),
-                r.precision(),
-                r.depthMetres(),
-                r.bottom(),
-                r.note(),
-                Optional.of(OffsetDateTime.now(clock).withNano(0)),
-                r.extras());
-    }
-
     private String warning(Line line) {
-        if (line instanceof Line.ReadingLine reading) {
-            Place place = reading.reading().place();
-            boolean land = session.answer()
-                    .shown()
-                    .map(Answer.Ready::map)
-                    .map(map -> map.water().isLand(place.xMetres(), place.yMetres()))
-                    .orElse(false);
-            return land ? ". It lies on dry ground as the banks are drawn." : "";
-        }
-        if (line instanceof Line.EdgeLine edge) {
-            return ", added to the "
-                    + Shoreline.nearest(session.peg().banks(), edge.point().place())
-                            .kind()
-                            .words();
-        }
-        return "";
+        return TypedLineWords.aside(
+                session.peg(), line, session.answer().shown().map(Answer.Ready::map));
     }
 
     /** Puts the line before into the box, as often as there are lines: those entered here, then the peg's readings. */

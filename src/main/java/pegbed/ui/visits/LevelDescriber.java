@@ -72,19 +72,7 @@ final class LevelDescriber {
                         words.change(change), new Place(change.xMetres(), change.yMetres())))
                 .toList();
         return new Description(
-                level(answer, words), rows(map, words, monitor), checks, steps(map, words, monitor), changes);
-    }
-
-    private static String level(LevelAnswer answer, LevelWords words) {
-        if (answer.levels().isEmpty()) {
-            return LevelWords.FIRST_VISIT;
-        }
-        String board = answer.board().map(words::board).map(said -> said + " ").orElse("");
-        return board
-                + answer.against()
-                        .map(words::level)
-                        .orElse("Nothing that was read earlier is used, so today's level stands alone.")
-                + (answer.against().isPresent() && answer.checks().isEmpty() ? " " + LevelWords.KNOWN_WELL : "");
+                words.today(answer), rows(map, words, monitor), checks, steps(map, words, monitor), changes);
     }
 
     /**

@@ -1,15 +1,40 @@
 package pegbed.phone.page;
 
 import org.teavm.jso.JSExport;
+import org.teavm.jso.JSObject;
 import pegbed.model.InputException;
+import pegbed.phone.Conversation;
 import pegbed.phone.PegAnswers;
 
 /** What a worker of the page may call. Texts go in and out; a refusal begins with {@code !}. */
 public final class Core {
+    private static final Conversation CONVERSATION = new Conversation();
+
     private Core() {}
 
     public static void main(String[] words) {
         // The page's worker calls the functions below.
+    }
+
+    /** One request of the page, one answer; see {@link Conversation}. */
+    @JSExport
+    public static String ask(String request) {
+        return CONVERSATION.ask(request);
+    }
+
+    /**
+     * Paints the open peg's map.
+     *
+     * @param canvas an OffscreenCanvas of width × density by height × density pixels
+     * @param width CSS pixels
+     * @param height CSS pixels
+     * @param density pixels for a CSS pixel
+     * @param options see {@link Conversation#paint}
+     */
+    @JSExport
+    public static String paint(JSObject canvas, double width, double height, double density, String options) {
+        CanvasPainter painter = new CanvasPainter(canvas, density);
+        return CONVERSATION.paint(painter, width, height, options, painter);
     }
 
     /** The numbers of a peg, separated by blanks, each as the shortest text that reads back as itself. */

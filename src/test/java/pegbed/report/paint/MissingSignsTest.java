@@ -53,7 +53,7 @@ class MissingSignsTest {
         assertTrue(fonts.widthPoints("池", usual) < fonts.widthPoints("[CJK U+6C60]", usual) / 3);
         Text name = new Text(Role.TITLE, Layer.FURNITURE, Frame.SHEET, 20, 20, Text.Align.START, 0, usual, "池 9");
         Drawing drawing = new Drawing(List.of(name), new View(100, 50, 1, 0, 0));
-        try (PDDocument read = Loader.loadPDF(PdfWriter.write(drawing, Themes.LIGHT, "Peg", fonts))) {
+        try (PDDocument read = Loader.loadPDF(PdfWriter.write(List.of(drawing), Themes.LIGHT, "Peg", fonts))) {
             PDResources resources = read.getPage(0).getResources();
             COSName only = resources.getPropertiesNames().iterator().next();
             assertEquals("池 9", resources.getProperties(only).getCOSObject().getString(COSName.ACTUAL_TEXT));

@@ -20,7 +20,7 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import pegbed.model.Place;
 import pegbed.session.VisitedPegs;
-import pegbed.ui.plan.PlanViewModel;
+import pegbed.wording.PlanCards;
 
 /** What panels and sheets show when something is chosen or done in them. */
 @Tag("slow")
@@ -161,7 +161,7 @@ class PanelsTest extends InScenes {
         scenes.waitUntil(() -> !scenes.desk().plan().lines().isEmpty());
         scenes.on(scenes.frame()::toBankside);
         scenes.click("#bank-lines");
-        PlanViewModel.LineCard first = scenes.desk().plan().lines().get(0);
+        PlanCards.LineCard first = scenes.desk().plan().lines().get(0);
         Button line = scenes.find("#bank-line-" + first.number());
         assertTrue(line.getText().contains(first.title()) && line.getText().contains(first.where()), line.getText());
         scenes.on(line::fire);

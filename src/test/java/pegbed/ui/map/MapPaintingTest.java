@@ -33,7 +33,7 @@ class MapPaintingTest {
     void aPegWithoutReadingsIsDrawnAsTheGuessThatItIs() {
         Session session = Desks.atOnce(folder, Pegs.bare()).session();
         Answer.Ready place = session.answer().picture().orElseThrow();
-        Set<Layer> layers = MapPainting.placeAlone(MapOptions.USUAL.layers());
+        Set<Layer> layers = Layer.ofPlaceAlone(MapOptions.USUAL.layers());
         MapDrawing drawing = MapDrawing.of(place.map(), place.findings(), new MapOptions(layers));
         Envelope area = new Envelope(0, 400, 0, 400);
         Drawing drawn = drawing.at(drawing.fitted(area, 400, 400), AwtLetters.MEASURE);

@@ -16,6 +16,7 @@ import pegbed.model.StartLine;
 import pegbed.ui.app.Desks;
 import pegbed.ui.app.SamplePegFiles;
 import pegbed.ui.app.WindowViewModels;
+import pegbed.wording.PlanCards;
 
 class PlanViewModelTest {
     @TempDir
@@ -34,7 +35,7 @@ class PlanViewModelTest {
     void linesAreNumberedInTheOrderInWhichTheyAreFishedWithTheirRigs() {
         assertTrue(plan.lines().size() >= 3);
         for (int i = 0; i < plan.lines().size(); i++) {
-            PlanViewModel.LineCard line = plan.lines().get(i);
+            PlanCards.LineCard line = plan.lines().get(i);
             assertEquals(i + 1, line.number());
             assertTrue(line.title().matches(".*, rig [1-9]"), line.title());
             assertTrue(line.where().contains("section"), line.where());
@@ -67,17 +68,17 @@ class PlanViewModelTest {
 
     @Test
     void aPinnedLineStaysAndIsLetFreeAgain() {
-        PlanViewModel.LineCard line = plan.lines().get(1);
+        PlanCards.LineCard line = plan.lines().get(1);
         plan.fixOrRelease(line);
         assertTrue(plan.wishedProperty().get());
-        PlanViewModel.LineCard fixed = plan.lines().stream()
-                .filter(PlanViewModel.LineCard::fixed)
+        PlanCards.LineCard fixed = plan.lines().stream()
+                .filter(PlanCards.LineCard::fixed)
                 .findFirst()
                 .orElseThrow();
         assertEquals(line.place(), fixed.place());
         plan.fixOrRelease(fixed);
         assertFalse(plan.wishedProperty().get());
-        assertTrue(plan.lines().stream().noneMatch(PlanViewModel.LineCard::fixed));
+        assertTrue(plan.lines().stream().noneMatch(PlanCards.LineCard::fixed));
     }
 
     @Test

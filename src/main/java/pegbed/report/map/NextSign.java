@@ -1,4 +1,4 @@
-package pegbed.ui.map;
+package pegbed.report.map;
 
 import java.util.List;
 import java.util.stream.IntStream;
@@ -14,15 +14,14 @@ import pegbed.report.drawing.Layer;
 import pegbed.report.drawing.Role;
 import pegbed.report.drawing.Stroke;
 import pegbed.report.drawing.View;
-import pegbed.report.map.MapOptions;
 
 /** The sign of the next place to read: four wedges that point at it from all sides, in a colour of their own. */
-final class NextSign {
+public final class NextSign {
     private static final double LENGTH_POINTS = 7;
     private static final double HALF_POINTS = 3.6;
 
     /** From the place to the tips at most, points: letters are kept off so much and the wedges. */
-    static final double FARTHEST_POINTS = MapOptions.NEXT_POINTS - LENGTH_POINTS;
+    public static final double FARTHEST_POINTS = MapOptions.NEXT_POINTS - LENGTH_POINTS;
 
     private NextSign() {}
 
@@ -31,7 +30,7 @@ final class NextSign {
      *
      * @param radiusPoints from the place to the tips, above 0, at most {@link #FARTHEST_POINTS}
      */
-    static Drawing at(Place place, double radiusPoints, View view) {
+    public static Drawing at(Place place, double radiusPoints, View view) {
         Geometry wedges = Shapes.FACTORY.createMultiPolygon(IntStream.range(0, 4)
                 .mapToObj(side -> wedge(radiusPoints, side * Math.PI / 2))
                 .toArray(Polygon[]::new));

@@ -1,11 +1,10 @@
-package pegbed.ui.map;
+package pegbed.report.drawing;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
-import pegbed.report.drawing.View;
 
 class CameraTest {
     private final Camera camera = new Camera();

@@ -1,8 +1,7 @@
-package pegbed.ui.map;
+package pegbed.report.drawing;
 
 import org.locationtech.jts.geom.Envelope;
 import pegbed.model.Place;
-import pegbed.report.drawing.View;
 
 /** Where on the water the map looks, and how close. Keeps the water in sight. */
 public final class Camera {
@@ -15,12 +14,12 @@ public final class Camera {
     private boolean fitted = true;
     private View view = new View(100, 100, 3, -16, 17);
 
-    View view() {
+    public View view() {
         return view;
     }
 
     /** The sheet has another size. */
-    void size(double widthPoints, double heightPoints) {
+    public void size(double widthPoints, double heightPoints) {
         if (widthPoints <= 0 || heightPoints <= 0) {
             return;
         }
@@ -31,7 +30,7 @@ public final class Camera {
     }
 
     /** A picture was made of all there is; the camera looks as it does. */
-    void seen(View all, Envelope metres) {
+    public void seen(View all, Envelope metres) {
         bounds = metres;
         if (fitted && all.widthPoints() == width && all.heightPoints() == height) {
             view = all;
@@ -44,12 +43,12 @@ public final class Camera {
         view = fit();
     }
 
-    boolean showsAll() {
+    public boolean showsAll() {
         return fitted;
     }
 
     /** Moves the picture by so many points. */
-    void pan(double xPoints, double yPoints) {
+    public void pan(double xPoints, double yPoints) {
         Place middle = middle();
         double scale = view.pointsPerMetre();
         fitted = false;
@@ -57,7 +56,7 @@ public final class Camera {
     }
 
     /** Goes closer by a factor, about a point of the sheet that stays where it is. */
-    void zoom(double factor, double xPoints, double yPoints) {
+    public void zoom(double factor, double xPoints, double yPoints) {
         double min = fit().pointsPerMetre();
         double scale = Math.max(min, Math.min(CLOSEST * min, view.pointsPerMetre() * factor));
         if (scale <= min * 1.001) {

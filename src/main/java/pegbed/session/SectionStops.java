@@ -1,10 +1,10 @@
-package pegbed.ui.bankside;
+package pegbed.session;
 
 import java.util.ArrayList;
 import java.util.List;
 
 /** Where the wheel of sections stops: at the pole's joints, and every half metre on from one. */
-final class SectionStops {
+public final class SectionStops {
     private static final double PART_METRES = 0.5;
 
     /** What is no farther from the next joint is left to it. */
@@ -15,7 +15,7 @@ final class SectionStops {
     private final List<Double> joints;
 
     /** @param joints of the pole, metres from the seat, the nearest first */
-    SectionStops(List<Double> joints) {
+    public SectionStops(List<Double> joints) {
         this.joints = joints;
     }
 
@@ -24,7 +24,7 @@ final class SectionStops {
      *
      * @param distanceMetres where the wheel stands, metres from the seat
      */
-    double next(double distanceMetres, boolean out) {
+    public double next(double distanceMetres, boolean out) {
         return out
                 ? all().stream()
                         .filter(stop -> stop > distanceMetres + ALIKE_METRES)
@@ -36,7 +36,8 @@ final class SectionStops {
                         .orElse(distanceMetres);
     }
 
-    private List<Double> all() {
+    /** Every stop, metres from the seat, the nearest first. */
+    public List<Double> all() {
         List<Double> stops = new ArrayList<>();
         for (double stop = joints.get(0) - PART_METRES; stop >= PART_METRES; stop -= PART_METRES) {
             stops.add(0, stop);
@@ -55,7 +56,7 @@ final class SectionStops {
      *
      * @param distanceMetres where the wheel stands, metres from the seat
      */
-    double sectionsOn(double distanceMetres, int sections) {
+    public double sectionsOn(double distanceMetres, int sections) {
         int at = 0;
         while (at < joints.size() - 1 && joints.get(at + 1) <= distanceMetres + ALIKE_METRES) {
             at++;

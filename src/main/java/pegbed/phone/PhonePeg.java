@@ -1,0 +1,294 @@
+package pegbed.phone;
+
+import java.time.Instant;
+import java.time.OffsetDateTime;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import pegbed.findings.Findings;
+import pegbed.findings.NeighbourFits;
+import pegbed.findings.PegMap;
+import pegbed.guidance.Guidance;
+import pegbed.guidance.NextReading;
+import pegbed.model.InputException;
+import pegbed.model.Monitor;
+import pegbed.model.Peg;
+import pegbed.notation.Line;
+import pegbed.notation.LineBounds;
+import pegbed.notation.Notation;
+import pegbed.plan.Plan;
+import pegbed.session.Edit;
+import pegbed.session.LineEdits;
+import pegbed.session.MissingInputs;
+import pegbed.session.OpenPeg;
+import pegbed.storage.peg.PegWriter;
+import pegbed.surface.NeighbouringPegs;
+import pegbed.wording.MapWords;
+import pegbed.wording.TypedLineWords;
+
+/**
+ * The peg that is open on a page: its edits, and its answers a stage at a time, each kept until an edit makes it old.
+ * For one thread.
+ */
+public final class PhonePeg {
+    private final OpenPeg open;
+    private final List<Peg> others;
+
+    /** The time of the latest request, by which steps of one burst are told. */
+    private Instant now = Instant.EPOCH;
+
+    /** What the others teach; empty until they are fitted. */
+    private Optional<NeighbouringPegs> neighbours;
+
+    /** The latest bottom that was worked out in full, by whatever is known. */
+    private Optional<PegMap> worked = Optional.empty();
+
+    /** What is shown: worked out, or with one reading more. */
+    private Optional<Shown> shown = Optional.empty();
+
+    private Optional<Plan> plan = Optional.empty();
+    private Optional<NextReading> next = Optional.empty();
+
+    /** The reading that was added last, as its index among all; empty if something else was done since. */
+    private Optional<Integer> added = Optional.empty();
+
+    /**
+     * A bottom and what was found on it.
+     *
+     * @param revision of the peg that it is for
+     * @param map the bottom
+     * @param findings what was found on it at the target depth
+     * @param placeAlone whether too little is known to find anything, so that only the place may be drawn
+     */
+    record Shown(long revision, PegMap map, Findings findings, boolean placeAlone) {}
+
+    /**
+     * What became of a line.
+     *
+     * @param understood how it was understood, and what to mind about it
+     */
+    public record Added(String understood) {}
+
+    /**
+     * @param peg as its file has it
+     * @param others pegs of the same water that inform it
+     */
+    public PhonePeg(Peg peg, List<Peg> others) {
+        open = new OpenPeg(peg, Optional.of(peg), () -> now);
+        this.others = List.copyOf(others);
+        neighbours = others.isEmpty() ? Optional.of(NeighbouringPegs.NONE) : Optional.empty();
+    }
+
+    /** The peg as it stands. */
+    public Peg peg() {
+        return open.peg();
+    }
+
+    /** The text of its file. */
+    public String text() {
+        return PegWriter.text(open.peg());
+    }
+
+    /** Rises with every change. */
+    public long revision() {
+        return open.revision();
+    }
+
+    Optional<String> undoLabel() {
+        return open.undoLabel();
+    }
+
+    Optional<String> redoLabel() {
+        return open.redoLabel();
+    }
+
+    /** What must be given before a bottom can be found, one sentence; empty if nothing is missing. */
+    public Optional<String> missing() {
+        return MissingInputs.sentence(open.peg());
+    }
+
+    /**
+     * How a line would be understood; nothing changes.
+     *
+     * @throws InputException if it can't be, or can't be meant
+     */
+    public String understood(String typed) throws InputException {
+        return TypedLineWords.of(peg()).understood(line(typed));
+    }
+
+    private Line line(String typed) throws InputException {
+        Line line = Notation.of(peg()).parse(typed);
+        LineBounds.refuse(peg(), line, typed);
+        return line;
+    }
+
+    /**
+     * Adds a line as it would be typed.
+     *
+     * @param moment when it was typed
+     * @throws InputException if it can't be read, or can't be meant; nothing has changed then
+     */
+    public Added add(String typed, OffsetDateTime moment) throws InputException {
+        Line line = line(typed);
+        String understood =
+                TypedLineWords.of(peg()).understood(line) + TypedLineWords.aside(peg(), line, shown.map(Shown::map));
+        edit(LineEdits.add(peg(), LineEdits.at(moment, line)), moment);
+        added = line instanceof Line.ReadingLine ? Optional.of(peg().readings().size() - 1) : Optional.empty();
+        return new Added(understood);
+    }
+
+    /**
+     * Makes an edit.
+     *
+     * @return whether the peg changed
+     * @throws InputException if it can't be made; nothing has changed then
+     */
+    boolean edit(Edit edit, OffsetDateTime moment) throws InputException {
+        now = moment.toInstant();
+        added = Optional.empty();
+        return open.apply(edit);
+    }
+
+    /** The drag is over: the next step is undone on its own. */
+    void endBurst() {
+        open.endBurst();
+    }
+
+    /** Undoes the last edit; false if there is none. */
+    public boolean undo() {
+        added = Optional.empty();
+        return open.undo();
+    }
+
+    /** Makes the edit again that was last undone; false if there is none. */
+    public boolean redo() {
+        added = Optional.empty();
+        return open.redo();
+    }
+
+    /**
+     * The bottom soon: that of before with the one reading that was added since.
+     *
+     * @return whether there is one; else {@link #map} has to be waited for
+     */
+    public boolean mapSoon() {
+        if (isCurrent()) {
+            return true;
+        }
+        try {
+            Optional<PegMap> soon =
+                    worked.isPresent() && missing().isEmpty() ? worked.get().withOneMore(peg()) : Optional.empty();
+            soon.ifPresent(map -> show(map, false));
+            return soon.isPresent();
+        } catch (InputException saidByTheWorkItself) {
+            return false;
+        }
+    }
+
+    /**
+     * The bottom in full; where too little is known, the place alone.
+     *
+     * @throws InputException if the banks can't be used
+     */
+    public PegMap map() throws InputException {
+        if (isCurrent() && !shown.orElseThrow().map().isProvisional()) {
+            return shown.orElseThrow().map();
+        }
+        if (missing().isPresent()) {
+            worked = Optional.empty();
+            show(fitted(MissingInputs.drawable(PegMap.bottomOf(peg()))), true);
+        } else {
+            PegMap map = worked.filter(known -> PegMap.bottomOf(known.peg()).equals(PegMap.bottomOf(peg())))
+                    .map(known -> known.withPeg(peg()))
+                    .orElse(null);
+            worked = Optional.of(map == null ? fitted(peg()) : map);
+            show(worked.get(), false);
+        }
+        return shown.orElseThrow().map();
+    }
+
+    private PegMap fitted(Peg peg) throws InputException {
+        boolean alone = peg.wishes().byItself();
+        if (!alone && neighbours.isEmpty()) {
+            neighbours = Optional.of(NeighbourFits.of(others, Monitor.NONE));
+        }
+        return PegMap.of(peg, alone ? NeighbouringPegs.NONE : neighbours.orElseThrow(), Monitor.NONE);
+    }
+
+    private void show(PegMap map, boolean placeAlone) {
+        shown = Optional.of(new Shown(revision(), map, Findings.of(map, OptionalDouble.empty()), placeAlone));
+    }
+
+    private boolean isCurrent() {
+        return shown.filter(known -> known.revision() == revision()).isPresent();
+    }
+
+    /** What is shown, of this revision or an older one; empty before the first map. */
+    Optional<Shown> shown() {
+        return shown;
+    }
+
+    /** What was found on the bottom. */
+    public Findings findings() throws InputException {
+        map();
+        return shown.orElseThrow().findings();
+    }
+
+    /**
+     * Lines and rigs.
+     *
+     * @throws InputException if something is missing, or the banks can't be used
+     */
+    public Plan plan() throws InputException {
+        refuseIfMissing();
+        Findings findings = findings();
+        if (plan.filter(known -> known.findings() == findings).isEmpty()) {
+            plan = Optional.of(Plan.of(findings, peg().wishes()));
+        }
+        return plan.orElseThrow();
+    }
+
+    private void refuseIfMissing() throws InputException {
+        Optional<String> missing = missing();
+        if (missing.isPresent()) {
+            throw new InputException(missing.get());
+        }
+    }
+
+    /** The plan for what is shown, or on a provisional map the one before; empty while there is none. */
+    Optional<Plan> shownPlan() {
+        return plan.filter(known -> shown.filter(
+                        map -> !map.placeAlone() && (map.map().isProvisional() || map.findings() == known.findings()))
+                .isPresent());
+    }
+
+    /**
+     * Where to plumb next.
+     *
+     * @throws InputException if there is nowhere left to plumb, or the banks can't be used
+     */
+    public NextReading next() throws InputException {
+        boolean known = next.isPresent() && nextRevision == revision();
+        if (!known) {
+            next = Optional.of(Guidance.next(map()));
+            nextRevision = revision();
+        }
+        return next.orElseThrow();
+    }
+
+    private long nextRevision = -1;
+
+    /** Where to plumb next, while it is known for the peg as it stands. */
+    Optional<NextReading> knownNext() {
+        return next.filter(reading -> nextRevision == revision());
+    }
+
+    /** Why the reading that was added last is likely wrong; empty while nothing speaks against it. */
+    public Optional<String> question() {
+        return added.flatMap(last -> shown.filter(known -> known.revision() == revision()).stream()
+                .flatMap(known -> known.map().suspicious().stream())
+                .filter(check -> check.sounding() == last)
+                .findFirst()
+                .map(check -> MapWords.of(peg()).questioned(check) + " Plumb it again; Undo takes it back."));
+    }
+}

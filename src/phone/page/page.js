@@ -1,0 +1,240 @@
+// The page: its parts, and which of them is shown.
+
+import { button, byId, fill, make, say } from "./dom.js";
+import { Core } from "./core.js";
+import { Keep, KeepError, askToPersist } from "./keep.js";
+import { LinesView, cautionCards } from "./lines.js";
+import { Look } from "./look.js";
+import { MapView } from "./map.js";
+import { NewPegView } from "./newpeg.js";
+import { OpenPeg, now } from "./peg.js";
+import { PegsView } from "./pegs.js";
+import { PlumbView } from "./plumb.js";
+
+const PARTS = ["plumb", "lines", "peg"];
+
+/** A name for a new peg's file, such as tansy-cut-14.peg.json. */
+function fileName(words) {
+  const name = words
+    .join(" ")
+    .toLowerCase()
+    .replace(/[^\p{L}\p{N}]+/gu, "-")
+    .replace(/^-|-$/g, "");
+  return `${name || "peg"}.peg.json`;
+}
+
+/** Shows one of the parts below the map. */
+function showPart(part) {
+  for (const each of PARTS) {
+    byId(each).hidden = each !== part;
+    if (each === part) byId(`to-${each}`).setAttribute("aria-current", "page");
+    else byId(`to-${each}`).removeAttribute("aria-current");
+  }
+  byId("parts").scrollTop = 0;
+}
+
+/** Tells something that stays until it is read. */
+function tell(words) {
+  const news = byId("news");
+  if (!words) {
+    news.hidden = true;
+    return;
+  }
+  fill(news, make("p", { text: words }), button("Close", () => (news.hidden = true), { class: "quiet" }));
+  news.hidden = false;
+}
+
+async function begin() {
+  const keep = await Keep.open();
+  const core = new Core((reason) =>
+    tell(
+      typeof WebAssembly === "object" && !/compile/i.test(reason)
+        ? `Something went wrong (${reason}). What was added is kept: close the page and open it again.`
+        : "This browser is too old for Pegbed: it needs WebAssembly with garbage collection. What was added is kept.",
+    ),
+  );
+  const look = new Look(keep, () => map?.paint());
+  let map = null;
+  const lines = new LinesView((metres) => change({ do: "target", metres }));
+  const peg = new OpenPeg(core, keep, {
+    state: showState,
+    map: async (answer) => {
+      showMap(answer);
+      await map.paint();
+      document.body.dataset.maps = String(Number(document.body.dataset.maps ?? 0) + 1);
+    },
+    next: async (next) => {
+      plumb.showNext(next);
+      await plumb.goOn();
+      return map.paint();
+    },
+    plan: (plan) => {
+      lines.show(plan);
+      return map.paint();
+    },
+  });
+  let here = null;
+  const plumb = new PlumbView(
+    core,
+    (line) => peg.edit({ do: "add", line }),
+    (place) => {
+      here = place;
+      map.paint();
+    },
+  );
+  map = new MapView(core, () => ({ theme: look.theme, here }), (xPx, yPx) => {
+    showPart("plumb");
+    plumb.takePlace(xPx, yPx);
+  }, tell);
+  const newPeg = new NewPegView(core, makePeg);
+  const pegs = new PegsView(core, keep, peg, look, {
+    open: openKept,
+    make: async () => newPeg.show(await keep.wish("last", {})),
+    take: takeFiles,
+    change,
+    tell,
+  });
+
+  function showState(state) {
+    byId("title").textContent = state.title;
+    document.title = `${state.title} – Pegbed`;
+    byId("undo").disabled = !state.canUndo;
+    byId("undo").setAttribute("aria-label", state.canUndo && state.undoWords ? state.undoWords : "Undo");
+    byId("redo").disabled = !state.canRedo;
+    document.body.classList.remove("no-peg");
+    lines.showState(state);
+    pegs.showState(state);
+  }
+
+  function showMap({ refused, deepest, question, state }) {
+    if (refused) tell(refused);
+    plumb.question(question);
+    const missing = state?.missing ?? "";
+    say(byId("missing"), missing);
+    const found = deepest ? `${deepest.title}: ${deepest.where}. ${deepest.what}` : missing;
+    byId("map").setAttribute("aria-label", `Map of ${byId("title").textContent}. ${found}`);
+  }
+
+  /** A change that no box waits for: a refusal is told. */
+  async function change(request) {
+    const answer = await peg.edit(request);
+    if (answer.refused) tell(answer.refused);
+    return answer;
+  }
+
+  /** Opens a kept peg, unless another tab has it. */
+  async function openKept(id) {
+    const record = await keep.peg(id);
+    if (!record) return;
+    const letGo = await peg.turn(id);
+    if (!letGo) {
+      const news = byId("news");
+      tell(`${record.title} is open in another tab. Close it there first, so that no reading is lost.`);
+      news.append(button("Try again", () => (tell(""), openKept(id)), { class: "main" }));
+      await pegs.show();
+      return;
+    }
+    await openRecord(record, letGo);
+  }
+
+  async function openRecord(record, letGo) {
+    plumb.clear();
+    lines.clear();
+    tell(keep.trouble);
+    const others = (await keep.pegs()).filter((other) => other.id !== record.id);
+    const answer = await peg.open(record, others, letGo);
+    if (answer.refused) {
+      tell(answer.refused);
+      return;
+    }
+    if (answer.damage) tell(answer.damage);
+    await keep.setWish("open", record.id);
+    showPart("plumb");
+    await pegs.show();
+    await map.begin();
+    await peg.follow(false);
+  }
+
+  /** Keeps a peg that is not kept yet; gives {id} or {refused}. */
+  async function keepNew(name, text, title) {
+    const record = { id: crypto.randomUUID(), name, text, title, changed: now(), stamp: 0 };
+    try {
+      record.stamp = await keep.put(record);
+    } catch (error) {
+      if (!(error instanceof KeepError)) throw error;
+      return { refused: error.message };
+    }
+    askToPersist().then((persisted) => pegs.showKept(persisted));
+    return { id: record.id };
+  }
+
+  async function makePeg(wanted) {
+    const answer = await core.ask({ do: "new", ...wanted, now: now() });
+    if (answer.refused) return answer;
+    const { venue, water, pole, units } = wanted;
+    await keep.setWish("last", { venue, water, pole, units });
+    const { title, water: called, number } = answer.state;
+    const kept = await keepNew(fileName([called, number]), answer.text, title);
+    if (kept.refused) return kept;
+    await openKept(kept.id);
+    return {};
+  }
+
+  /** Files become pegs; the last one is opened. One that is kept already, byte for byte, is only opened. */
+  async function takeFiles(files) {
+    const refused = [];
+    let last = null;
+    for (const file of files) {
+      const same = (await keep.pegs()).find((kept) => kept.text === file.text);
+      const answer = same ?? (file.refused ? file : await core.ask({ do: "open", ...file, neighbours: [], now: now() }));
+      const kept = same || answer.refused ? answer : await keepNew(file.name, file.text, answer.state.title);
+      if (kept.refused) refused.push(kept.refused);
+      else last = kept.id;
+    }
+    if (last) await openKept(last);
+    if (refused.length > 0) tell(refused.join(" "));
+  }
+
+  for (const part of PARTS) byId(`to-${part}`).addEventListener("click", () => showPart(part));
+  byId("undo").addEventListener("click", async () => {
+    await change({ do: "undo" });
+    plumb.forget();
+  });
+  byId("redo").addEventListener("click", () => change({ do: "redo" }));
+  await look.begin();
+  tell(keep.trouble);
+  await firstCautions(core, keep);
+  await pegs.show();
+  pegs.showKept(await navigator.storage?.persisted?.());
+  const given = byId("packed-peg");
+  if (given && (await keep.pegs()).length === 0) await takeFiles([JSON.parse(given.textContent)]);
+  else await openKept(await keep.wish("open", ""));
+  if (!peg.record) showPart("peg");
+  if ("serviceWorker" in navigator && !byId("packed-worker") && location.protocol !== "file:") {
+    navigator.serviceWorker.register("service-worker.js").catch(() => {
+      // Without it the page needs the network to open; pegs are kept all the same.
+    });
+  }
+  document.documentElement.dataset.ready = "true";
+}
+
+/** Cautions are read before anything else, once. */
+async function firstCautions(core, keep) {
+  if (await keep.wish("cautions", false)) return;
+  const { cautions } = await core.ask({ do: "cautions" });
+  const sheet = byId("cautions");
+  await new Promise((read) => {
+    fill(
+      sheet,
+      make("h2", { text: "Before you plumb", id: "cautions-title" }),
+      ...cautionCards(cautions),
+      button("I have read them", () => sheet.close(), { class: "main", id: "cautions-read" }),
+    );
+    sheet.addEventListener("close", read, { once: true });
+    sheet.showModal();
+    sheet.scrollTop = 0;
+  });
+  await keep.setWish("cautions", true);
+}
+
+begin();

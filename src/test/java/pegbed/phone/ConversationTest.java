@@ -1,0 +1,176 @@
+package pegbed.phone;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import pegbed.report.drawing.Colour;
+import pegbed.report.drawing.DrawingCanvas;
+import pegbed.report.drawing.Ink;
+import pegbed.report.drawing.Pen;
+import pegbed.report.drawing.Text;
+import pegbed.report.paint.AwtLetters;
+
+class ConversationTest {
+    private static final ObjectMapper JSON = new ObjectMapper();
+    private static final String NOW = "2026-05-02T09:14:05+01:00";
+    private final Conversation conversation = new Conversation();
+
+    private JsonNode ask(String what, String... members) throws IOException {
+        ObjectNode request = JSON.createObjectNode().put("do", what).put("now", NOW);
+        for (int i = 0; i < members.length; i += 2) {
+            request.put(members[i], members[i + 1]);
+        }
+        return ask(request);
+    }
+
+    private JsonNode ask(ObjectNode request) throws IOException {
+        return JSON.readTree(conversation.ask(request.toString()));
+    }
+
+    private JsonNode granted(String what, String... members) throws IOException {
+        JsonNode answer = ask(what, members);
+        assertTrue(
+                answer.path("refused").isMissingNode(), answer.path("refused").asText());
+        return answer;
+    }
+
+    private static String sample() throws IOException {
+        return Files.readString(Path.of("sample-pegs/tansy-cut-9.peg.json"));
+    }
+
+    private JsonNode begin() throws IOException {
+        ObjectNode request = JSON.createObjectNode()
+                .put("do", "new")
+                .put("water", "Tansy Cut")
+                .put("number", "7");
+        List.of("4", "0.7", "4").forEach(request.putArray("near")::add);
+        List.of("14", "13", "14").forEach(request.putArray("far")::add);
+        return ask(request);
+    }
+
+    /** Counts what is painted. */
+    private static final class Counting implements DrawingCanvas {
+        private int fills;
+        private int strokes;
+        private final List<String> texts = new ArrayList<>();
+
+        @Override
+        public void beginPath() {}
+
+        @Override
+        public void moveTo(double x, double y) {}
+
+        @Override
+        public void lineTo(double x, double y) {}
+
+        @Override
+        public void closePath() {}
+
+        @Override
+        public void fill(Colour colour) {
+            fills++;
+        }
+
+        @Override
+        public void stroke(Pen pen) {
+            strokes++;
+        }
+
+        @Override
+        public void write(Text text, double x, double y, Ink ink) {
+            texts.add(text.words());
+        }
+    }
+
+    private Counting paint(String options) throws IOException {
+        Counting canvas = new Counting();
+        JsonNode answer = JSON.readTree(conversation.paint(canvas, 360, 380, options, AwtLetters.MEASURE));
+        assertTrue(
+                answer.path("refused").isMissingNode(), answer.path("refused").asText());
+        return canvas;
+    }
+
+    @Test
+    void aPegIsHeldByteForByte() throws IOException {
+        JsonNode opened = granted("open", "name", "tansy-cut-9.peg.json", "text", sample());
+        assertEquals("Tansy Cut, peg 9", opened.at("/state/title").asText());
+        assertEquals(sample(), granted("text").path("text").asText());
+    }
+
+    @Test
+    void aNewPegIsPlumbedUntilItHasLines() throws IOException {
+        assertTrue(begin().path("text").asText().contains("near_bank"));
+        assertTrue(granted("map").path("placeAlone").asBoolean());
+        paint("{}");
+        for (int i = 0; i < 4; i++) {
+            JsonNode next = granted("next");
+            JsonNode wheels = granted("wheels");
+            String line =
+                    wheels.at("/distance/items/" + wheels.at("/distance/at").asInt() + "/typed")
+                                    .asText() + " "
+                            + wheels.at("/clock/items/" + wheels.at("/clock/at").asInt() + "/typed")
+                                    .asText() + " "
+                            + wheels.at("/depth/keys/6/typed").asText();
+            JsonNode added = granted("add", "line", line);
+            assertEquals(i + 1, added.at("/state/readings").asInt(), next + " " + line);
+            assertTrue(added.path("text").asText().contains("2026-05-02T09:14:05+01:00"), "the moment is kept");
+            if (i > 0) {
+                JsonNode soon = ask(JSON.createObjectNode().put("do", "map").put("provisional", true));
+                assertTrue(
+                        soon.path("shown").asBoolean()
+                                && soon.path("provisional").asBoolean(),
+                        soon.toString());
+            }
+            assertFalse(granted("map").path("placeAlone").asBoolean());
+        }
+        JsonNode plan = granted("plan");
+        assertFalse(plan.path("lines").isEmpty());
+        assertTrue(paint("{\"theme\":\"dark\"}").texts.size() > 10);
+        assertEquals("Add reading", granted("undo").path("done").asText());
+        assertEquals(3, granted("state").at("/state/readings").asInt());
+        assertEquals(4, granted("redo").at("/state/readings").asInt());
+    }
+
+    @Test
+    void whatIsRefusedChangesNothing() throws IOException {
+        granted("open", "text", sample());
+        String before = granted("text").path("text").asText();
+        assertTrue(ask("add", "line", "99 0 4'6").path("refused").asText().contains("beyond the pole"));
+        assertTrue(ask("add", "line", "what").has("refused"));
+        assertTrue(ask("target", "typed", "what").has("refused"));
+        assertTrue(ask("nothing").path("refused").asText().contains("nothing"));
+        assertTrue(JSON.readTree(conversation.ask("{")).has("refused"));
+        assertEquals(before, granted("text").path("text").asText());
+    }
+
+    @Test
+    void theMapIsPannedZoomedAndTapped() throws IOException {
+        granted("open", "text", sample());
+        granted("map");
+        paint("{\"here\":{\"x\":1,\"y\":8}}");
+        ObjectNode closer = JSON.createObjectNode()
+                .put("do", "camera")
+                .put("zoom", 2)
+                .put("x", 180)
+                .put("y", 190);
+        assertFalse(ask(closer).path("all").asBoolean());
+        assertTrue(paint("{\"moving\":true}").fills > 3);
+        JsonNode at =
+                ask(JSON.createObjectNode().put("do", "place").put("x", 180).put("y", 190));
+        assertFalse(at.path("words").asText().isEmpty());
+        assertTrue(Math.abs(at.path("x").asDouble()) < 16);
+        assertTrue(ask(JSON.createObjectNode().put("do", "camera").put("all", true))
+                .path("all")
+                .asBoolean());
+    }
+}
