@@ -10,6 +10,9 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -55,6 +58,39 @@ class DayCommandTest {
                 refused.err().contains("--start-on takes track, across, short or margin, not 'middle'."),
                 refused.err());
         assertArrayEquals(before, Files.readAllBytes(file), "looking changes nothing");
+    }
+
+    @Test
+    void drawsTheDayAndTheCardHasItOnASecondPage() throws IOException {
+        Files.copy(
+                Path.of("sample-pegs/sallow-cut-5.peg.json"), file, java.nio.file.StandardCopyOption.REPLACE_EXISTING);
+        Path svg = folder.resolve("day.svg");
+        Ran drawn = day("--out", svg.toString(), "--look", "dark");
+        assertEquals(0, drawn.status(), drawn.err());
+        String picture = Files.readString(svg);
+        assertTrue(picture.contains("Fish an hour by depth, 12 visits"), picture);
+        assertTrue(picture.contains("24 Oct 2026"), picture);
+        Path pdf = folder.resolve("card.pdf");
+        assertEquals(0, Ran.pegbed("card", file, "--by-itself", "--out", pdf).status());
+        try (PDDocument card = Loader.loadPDF(pdf.toFile())) {
+            assertEquals(2, card.getNumberOfPages());
+            assertTrue(new PDFTextStripper().getText(card).contains("2 ft 6 in did best in"));
+        }
+        Path html = folder.resolve("card.html");
+        assertEquals(0, Ran.pegbed("card", file, "--by-itself", "--out", html).status());
+        assertTrue(Files.readString(html).contains("<h2>The fishing</h2>"));
+        Ran refused = day("--out", svg.toString(), "--look", "pink");
+        assertEquals(2, refused.status());
+        assertTrue(refused.err().contains("'pink' is not one of light"), refused.err());
+    }
+
+    @Test
+    void nothingFishedIsNotDrawn() {
+        Path png = folder.resolve("day.png");
+        Ran refused = day("--out", png.toString());
+        assertEquals(2, refused.status());
+        assertTrue(refused.err().contains("day.png was not drawn: nothing was fished yet."), refused.err());
+        assertFalse(Files.exists(png));
     }
 
     private Ran day(String... words) {

@@ -61,8 +61,8 @@ public final class PlanView extends ScrollPane {
                 Controls.button("edit-rigs", "Change rigs", "Floats, hook lengths and shotting (Ctrl+R)", changeRigs),
                 free);
         buttons.getStyleClass().add("row");
-        foot.getChildren().addAll(error, start(), buttons);
-        list.getChildren().addAll(none, lines, rigs, shortfalls, foot);
+        foot.getChildren().addAll(error, buttons);
+        list.getChildren().addAll(start(), none, lines, rigs, shortfalls, foot);
         model.planProperty().addListener((property, before, now) -> refresh());
         refresh();
     }

@@ -6,9 +6,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.time.Clock;
 import java.time.ZoneOffset;
 import java.util.List;
+import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.image.ImageView;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -69,6 +72,26 @@ class FishingTest extends InScenes {
         scenes.click("#fishing-feed-2");
         assertEquals("pellets", log().get(1).name());
         assertEquals("pinch", log().get(1).amount());
+    }
+
+    @Test
+    void theKindThatIsPressedIsNotedAndTheDayIsDrawn() {
+        assertTrue(scenes.<Node>find("#fishing-strip").getBoundsInLocal().getWidth() == 0, "nothing was noted yet");
+        TextField typed = scenes.find("#fishing-typed");
+        scenes.on(() -> {
+            typed.setText("line 1 fish F1");
+            typed.getOnAction().handle(null);
+            typed.setText("line 1 fish roach");
+            typed.getOnAction().handle(null);
+        });
+        assertEquals("roach", scenes.<ToggleButton>find("#fishing-kind-1").getText(), "the latest first");
+        scenes.click("#fishing-kind-2");
+        scenes.click("#fishing-fish-2");
+        assertEquals("F1", log().get(2).name());
+        scenes.click("#fishing-kind-2");
+        scenes.click("#fishing-fish-2");
+        assertEquals("", log().get(3).name());
+        scenes.waitUntil(() -> scenes.<ImageView>find("#fishing-strip").getImage() != null);
     }
 
     @Test
