@@ -31,8 +31,9 @@ final class PhoneCommand implements Callable<Integer> {
             "Put the whole folder on web space of your own that is reached by https, open its address on the phone once,"
                     + " and add it to the home screen: from then on it needs no network.";
 
-    private static final String FILE_WORDS = "Send the file to the phone and open it there in Chrome or Firefox. Where a"
-            + " phone opens no such file, or forgets its pegs, write a folder and put it on web space of your own.";
+    private static final String FILE_WORDS =
+            "Send the file to the phone and open it there in Chrome or Firefox. Where a"
+                    + " phone opens no such file, or forgets its pegs, write a folder and put it on web space of your own.";
 
     @Parameters(paramLabel = "PEG", arity = "0..1", description = "A peg file that the page opens at its first start.")
     private Path path;
@@ -73,8 +74,7 @@ final class PhoneCommand implements Callable<Integer> {
         try {
             Files.createDirectories(out);
         } catch (FileAlreadyExistsException e) {
-            throw new InputException(
-                    out + " is a file; give a folder, or the name of a file that ends in .html.", e);
+            throw new InputException(out + " is a file; give a folder, or the name of a file that ends in .html.", e);
         } catch (IOException e) {
             throw new InputException("The folder " + out + " could not be made; give one that you may write to.", e);
         }

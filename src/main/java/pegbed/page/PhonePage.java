@@ -133,8 +133,8 @@ public final class PhonePage {
     }
 
     private static String data(Optional<PegInside> peg) {
-        return peg.map(inside -> "<script type=\"application/json\" id=\"packed-peg\">{\"name\":"
-                        + json(inside.name()) + ",\"text\":" + json(inside.text()) + "}</script>\n")
+        return peg.map(inside -> "<script type=\"application/json\" id=\"packed-peg\">{\"name\":" + json(inside.name())
+                        + ",\"text\":" + json(inside.text()) + "}</script>\n")
                 .orElse("");
     }
 

@@ -130,12 +130,10 @@ public final class PhonePeg {
      */
     public Added add(String typed, OffsetDateTime moment) throws InputException {
         Line line = line(typed);
-        String understood = TypedLineWords.of(peg()).understood(line)
-                + TypedLineWords.aside(peg(), line, shown.map(Shown::map));
+        String understood =
+                TypedLineWords.of(peg()).understood(line) + TypedLineWords.aside(peg(), line, shown.map(Shown::map));
         edit(LineEdits.add(peg(), LineEdits.at(moment, line)), moment);
-        added = line instanceof Line.ReadingLine
-                ? Optional.of(peg().readings().size() - 1)
-                : Optional.empty();
+        added = line instanceof Line.ReadingLine ? Optional.of(peg().readings().size() - 1) : Optional.empty();
         return new Added(understood);
     }
 
@@ -178,9 +176,8 @@ public final class PhonePeg {
             return true;
         }
         try {
-            Optional<PegMap> soon = worked.isPresent() && missing().isEmpty()
-                    ? worked.get().withOneMore(peg())
-                    : Optional.empty();
+            Optional<PegMap> soon =
+                    worked.isPresent() && missing().isEmpty() ? worked.get().withOneMore(peg()) : Optional.empty();
             soon.ifPresent(map -> shown = Optional.of(new Shown(revision(), map, soonFound(map), false)));
             return soon.isPresent();
         } catch (InputException saidByTheWorkItself) {
@@ -213,8 +210,7 @@ public final class PhonePeg {
             worked = Optional.empty();
             show(fitted(MissingInputs.drawable(PegMap.bottomOf(peg()))), true);
         } else {
-            PegMap map = worked.filter(
-                            known -> PegMap.bottomOf(known.peg()).equals(PegMap.bottomOf(peg())))
+            PegMap map = worked.filter(known -> PegMap.bottomOf(known.peg()).equals(PegMap.bottomOf(peg())))
                     .map(known -> known.withPeg(peg()))
                     .orElse(null);
             worked = Optional.of(map == null ? fitted(peg()) : map);
@@ -232,8 +228,7 @@ public final class PhonePeg {
     }
 
     private void show(PegMap map, boolean placeAlone) {
-        shown = Optional.of(
-                new Shown(revision(), map, Findings.of(map, OptionalDouble.empty()), placeAlone));
+        shown = Optional.of(new Shown(revision(), map, Findings.of(map, OptionalDouble.empty()), placeAlone));
     }
 
     private boolean isCurrent() {

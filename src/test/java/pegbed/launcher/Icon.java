@@ -17,6 +17,7 @@ import javax.imageio.ImageIO;
 public final class Icon {
     /** Width and height of the drawing. */
     public static final int SIZE = 256;
+
     private static final Color[] DEPTHS = {
         new Color(0xCFE3EE), new Color(0x94BFD6), new Color(0x5795B8), new Color(0x2C6590), new Color(0x173F63)
     };

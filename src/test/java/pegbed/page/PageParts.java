@@ -21,8 +21,7 @@ import pegbed.launcher.Icon;
 /** Puts the parts of the page for a phone together when Pegbed is built with it, and writes the page beside the jar. */
 public final class PageParts {
     /** A module's import; modules name what they take, and their paths begin with a dot. */
-    private static final Pattern IMPORT =
-            Pattern.compile("(?m)^import \\{[^}]*} from \"\\./([a-z-]+\\.js)\";\\R");
+    private static final Pattern IMPORT = Pattern.compile("(?m)^import \\{[^}]*} from \"\\./([a-z-]+\\.js)\";\\R");
 
     private static final Pattern EXPORT = Pattern.compile("(?m)^export ");
 

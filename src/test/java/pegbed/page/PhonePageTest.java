@@ -74,7 +74,9 @@ class PhonePageTest {
 
         assertTrue(policy.startsWith("default-src 'none';"), policy);
         assertFalse(policy.contains("unsafe-inline") || policy.contains("'unsafe-eval'"), policy);
-        assertFalse(Pattern.compile("<script(?![^>]* src=)|<style|style=|\\son\\w+=").matcher(index).find());
+        assertFalse(Pattern.compile("<script(?![^>]* src=)|<style|style=|\\son\\w+=")
+                .matcher(index)
+                .find());
     }
 
     @Test
@@ -85,7 +87,8 @@ class PhonePageTest {
         assertTrue(policy(html).contains(hash(found(html, "<style>(.*?)</style>"))));
         byte[] packed = Base64.getDecoder().decode(found(html, "id=\"packed-core\">(.*?)</script>"));
         try (GZIPInputStream in = new GZIPInputStream(new ByteArrayInputStream(packed))) {
-            assertEquals(new String(CORE, StandardCharsets.UTF_8), new String(in.readAllBytes(), StandardCharsets.UTF_8));
+            assertEquals(
+                    new String(CORE, StandardCharsets.UTF_8), new String(in.readAllBytes(), StandardCharsets.UTF_8));
         }
         assertFalse(Pattern.compile("(src|href)=\"(?!data:)").matcher(html).find(), "something is fetched");
     }
@@ -126,7 +129,8 @@ class PhonePageTest {
     private static String hash(String text) throws Exception {
         return "'sha256-"
                 + Base64.getEncoder()
-                        .encodeToString(MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8)))
+                        .encodeToString(
+                                MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8)))
                 + "'";
     }
 }

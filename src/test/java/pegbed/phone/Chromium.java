@@ -160,11 +160,7 @@ final class Chromium implements AutoCloseable {
         /** Says that the network is gone, to this page alone; its workers ask the server, which is to be closed. */
         void media(String feature, String value) throws Exception {
             ObjectNode parameters = JSON.createObjectNode();
-            parameters
-                    .putArray("features")
-                    .addObject()
-                    .put("name", feature)
-                    .put("value", value);
+            parameters.putArray("features").addObject().put("name", feature).put("value", value);
             send("Emulation.setEmulatedMedia", parameters);
         }
 
@@ -220,7 +216,9 @@ final class Chromium implements AutoCloseable {
                     + " const x = b.x + b.width / 2, y = b.y + b.height / 2, top = document.elementFromPoint(x, y);"
                     + " return { x, y, hit: e === top || e.contains(top) || top?.contains(e), disabled: e.disabled === true };"
                     + " })()");
-            if (box.isNull() || !box.path("hit").asBoolean() || box.path("disabled").asBoolean()) {
+            if (box.isNull()
+                    || !box.path("hit").asBoolean()
+                    || box.path("disabled").asBoolean()) {
                 throw new IOException("a finger can't reach " + selector + ": " + box + "; the page shows "
                         + value("document.body.innerText"));
             }
@@ -249,7 +247,9 @@ final class Chromium implements AutoCloseable {
 
         byte[] picture() throws Exception {
             return Base64.getDecoder()
-                    .decode(send("Page.captureScreenshot", JSON.createObjectNode().put("format", "png"))
+                    .decode(send(
+                                    "Page.captureScreenshot",
+                                    JSON.createObjectNode().put("format", "png"))
                             .path("data")
                             .asText());
         }
@@ -283,10 +283,10 @@ final class Chromium implements AutoCloseable {
                     return;
                 }
                 switch (node.path("method").asText()) {
-                    case "Runtime.exceptionThrown" -> said.add(
-                            node.at("/params/exceptionDetails").toString());
-                    case "Runtime.consoleAPICalled" -> said.add(
-                            node.at("/params/args").toString());
+                    case "Runtime.exceptionThrown" ->
+                        said.add(node.at("/params/exceptionDetails").toString());
+                    case "Runtime.consoleAPICalled" ->
+                        said.add(node.at("/params/args").toString());
                     case "Log.entryAdded" -> said.add(node.at("/params/entry").toString());
                     default -> {
                         // Nothing that a test asks for.

@@ -33,8 +33,8 @@ import pegbed.storage.table.BanksTable;
 import pegbed.storage.table.ReadingsTable;
 
 /**
- * The core as WebAssembly in a real browser's worker gives Java's numbers and Java's words. Needs {@code target/phone-core},
- * which the profile {@code phone} builds, and a Chromium.
+ * The core as WebAssembly in a real browser's worker gives Java's numbers and Java's words. Needs
+ * {@code target/phone-core}, which the profile {@code phone} builds, and a Chromium.
  */
 @Tag("phone")
 class PhoneCoreTest {

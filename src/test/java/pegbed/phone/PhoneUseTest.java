@@ -74,25 +74,37 @@ class PhoneUseTest {
             assertSmall(person.tab());
             person.tap("#to-lines");
             assertSmall(person.tab());
-            assertTrue(person.tab().value("document.querySelectorAll('#plan .line').length").asInt() > 0, "no lines");
+            assertTrue(
+                    person.tab()
+                                    .value("document.querySelectorAll('#plan .line').length")
+                                    .asInt()
+                            > 0,
+                    "no lines");
             person.tap("#to-peg");
             assertSmall(person.tab());
-            assertEquals(12, JSON.readTree(person.kept().get(0)).at("/visits/0/readings").size(), "readings kept");
+            assertEquals(
+                    12,
+                    JSON.readTree(person.kept().get(0)).at("/visits/0/readings").size(),
+                    "readings kept");
             assertNoFault(browser);
         }
     }
 
     /** What a finger is meant for is large enough, and nothing is cut off at the side. */
     private static void assertSmall(Chromium.Tab tab) throws Exception {
-        JsonNode small = tab.value("[...document.querySelectorAll('button, summary, select, input, label.choice, .file')]"
-                + ".filter((e) => e.checkVisibility() && !['radio', 'file'].includes(e.type))"
-                + ".map((e) => [e.id || e.textContent, e.getBoundingClientRect()])"
-                + ".filter(([, box]) => box.width > 0 && (box.width < " + (THUMB_PIXELS - 0.5) + " || box.height < "
-                + (THUMB_PIXELS - 0.5) + ")).map(([name, box]) => name + ' ' + box.width + ' x ' + box.height)");
+        JsonNode small =
+                tab.value("[...document.querySelectorAll('button, summary, select, input, label.choice, .file')]"
+                        + ".filter((e) => e.checkVisibility() && !['radio', 'file'].includes(e.type))"
+                        + ".map((e) => [e.id || e.textContent, e.getBoundingClientRect()])"
+                        + ".filter(([, box]) => box.width > 0 && (box.width < " + (THUMB_PIXELS - 0.5)
+                        + " || box.height < "
+                        + (THUMB_PIXELS - 0.5)
+                        + ")).map(([name, box]) => name + ' ' + box.width + ' x ' + box.height)");
         assertEquals("[]", small.toString());
         assertTrue(
-                tab.value("document.documentElement.scrollWidth <= innerWidth"
-                                + " && document.querySelector('#parts').scrollWidth <= document.querySelector('#parts').clientWidth")
+                tab.value(
+                                "document.documentElement.scrollWidth <= innerWidth"
+                                        + " && document.querySelector('#parts').scrollWidth <= document.querySelector('#parts').clientWidth")
                         .asBoolean(),
                 "something is wider than the screen");
     }
@@ -158,7 +170,9 @@ class PhoneUseTest {
     void filesComeAndGoByteForByte() throws Exception {
         List<Path> samples;
         try (Stream<Path> files = Files.list(Path.of("sample-pegs"))) {
-            samples = files.filter(file -> file.toString().endsWith(".peg.json")).sorted().toList();
+            samples = files.filter(file -> file.toString().endsWith(".peg.json"))
+                    .sorted()
+                    .toList();
         }
         Path downloads = Files.createDirectories(folder.resolve("downloads"));
         try (Site site = new Site(PhoneUser.files());
@@ -188,7 +202,9 @@ class PhoneUseTest {
     }
 
     private static void give(Chromium.Tab tab, Path file) throws Exception {
-        int root = tab.send("DOM.getDocument", JSON.createObjectNode()).at("/root/nodeId").asInt();
+        int root = tab.send("DOM.getDocument", JSON.createObjectNode())
+                .at("/root/nodeId")
+                .asInt();
         int input = tab.send(
                         "DOM.querySelector",
                         JSON.createObjectNode().put("nodeId", root).put("selector", "#files"))
@@ -224,15 +240,19 @@ class PhoneUseTest {
             // The browser looks at its quota anew when it has just begun.
             try (Chromium browser = new Chromium(profile)) {
                 PhoneUser person = new PhoneUser(browser.tab());
-                ObjectNode full = JSON.createObjectNode().put("origin", site.address().replaceAll("/$", ""));
-                person.tab().send("Storage.overrideQuotaForOrigin", full.deepCopy().put("quotaSize", 1));
+                ObjectNode full =
+                        JSON.createObjectNode().put("origin", site.address().replaceAll("/$", ""));
+                person.tab()
+                        .send("Storage.overrideQuotaForOrigin", full.deepCopy().put("quotaSize", 1));
                 person.open(site.address());
                 person.answered();
                 String refused = person.type("11 20L 4'6").orElse("nothing was refused");
                 assertTrue(refused.contains("storage is full"), refused);
                 assertEquals(
                         "11 20L 4'6",
-                        person.tab().value("document.querySelector('#line').value").asText());
+                        person.tab()
+                                .value("document.querySelector('#line').value")
+                                .asText());
                 assertTrue(!person.kept().get(0).contains("20L"), "kept all the same");
                 person.tab().send("Storage.overrideQuotaForOrigin", full);
                 assertEquals(Optional.empty(), person.type("11 20L 4'6"));
@@ -258,10 +278,17 @@ class PhoneUseTest {
             }
             person.answered();
             person.tap("#to-lines");
-            assertTrue(person.tab().value("document.querySelectorAll('#plan .line').length").asInt() > 0, "no lines");
+            assertTrue(
+                    person.tab()
+                                    .value("document.querySelectorAll('#plan .line').length")
+                                    .asInt()
+                            > 0,
+                    "no lines");
             person.open(address);
             person.answered();
-            assertTrue(!person.tab().value("document.querySelector('#to-plumb').hidden").asBoolean());
+            assertTrue(!person.tab()
+                    .value("document.querySelector('#to-plumb').hidden")
+                    .asBoolean());
             assertNoFault(browser);
         }
     }
@@ -308,9 +335,10 @@ class PhoneUseTest {
     }
 
     private static void look(Chromium.Tab tab, String state, List<String> faults) throws Exception {
-        JsonNode found = tab.value("axe.run(document, { runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa',"
-                + " 'best-practice'] }).then((all) => all.violations.map((fault) => fault.id + ': '"
-                + " + fault.nodes.map((node) => node.html.slice(0, 120) + ' ' + node.failureSummary).join('; ')))");
+        JsonNode found = tab.value(
+                "axe.run(document, { runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa',"
+                        + " 'best-practice'] }).then((all) => all.violations.map((fault) => fault.id + ': '"
+                        + " + fault.nodes.map((node) => node.html.slice(0, 120) + ' ' + node.failureSummary).join('; ')))");
         found.forEach(fault -> faults.add(state + ": " + fault.asText()));
     }
 }

@@ -101,7 +101,8 @@ final class PhoneUser {
         answered();
         String line = tab.value("document.querySelector('#line').value").asText();
         int step = (int) Math.round(depthMetres.applyAsDouble(place(line)) / FeetAndInches.INCH_METRES);
-        for (JsonNode keys = keys(); step < keys.get(0).asInt() || step > keys.get(1).asInt(); ) {
+        for (JsonNode keys = keys();
+                step < keys.get(0).asInt() || step > keys.get(1).asInt(); ) {
             int first = keys.get(0).asInt();
             tap(step < first ? "#shallower" : "#deeper");
             tab.await("document.querySelector('#depth-keys .key').dataset.step !== '" + first + "'");
@@ -129,8 +130,8 @@ final class PhoneUser {
         tab.await("document.querySelector('#understood.added, #understood.refused')");
         return tab.value("Boolean(" + ADDED + ")").asBoolean()
                 ? Optional.empty()
-                : Optional.of(
-                        tab.value("document.querySelector('#understood').textContent").asText());
+                : Optional.of(tab.value("document.querySelector('#understood').textContent")
+                        .asText());
     }
 
     /** The texts of all pegs that the store holds. */
