@@ -59,6 +59,7 @@ async function begin() {
   const peg = new OpenPeg(core, keep, {
     state: showState,
     map: async (answer) => {
+      if (answer.shown === false) return;
       showMap(answer);
       await map.paint();
       document.body.dataset.maps = String(Number(document.body.dataset.maps ?? 0) + 1);
@@ -156,7 +157,7 @@ async function begin() {
     showPart("plumb");
     await pegs.show();
     await map.begin();
-    peg.follow(false);
+    peg.follow();
   }
 
   /** Keeps a peg that is not kept yet; gives {id} or {refused}. */

@@ -112,19 +112,18 @@ export class OpenPeg {
     }
     this.#record = kept;
     this.#shown.state(answer.state);
-    this.follow(true);
+    this.follow();
     return answer;
   }
 
   /**
-   * Asks for the answers one after the other; a newer change ends it between two of them.
-   *
-   * @param quick whether a quick map with the parameters of the last one comes first
+   * Asks for the answers one after the other, a quick map first if there is one; a newer change ends it between two of
+   * them.
    */
-  async follow(quick) {
+  async follow() {
     const mine = ++this.#following;
     const stages = [
-      ...(quick ? [[{ do: "map", provisional: true }, this.#shown.map]] : []),
+      [{ do: "map", provisional: true }, this.#shown.map],
       [{ do: "map", provisional: false }, this.#shown.map],
       [{ do: "next" }, this.#shown.next],
       [{ do: "plan" }, this.#shown.plan],
