@@ -50,18 +50,21 @@ export class LinesView {
 
   #showTarget({ words, metres, least, most, follows }) {
     const to = (value) => () => this.#target(value);
+    const focused = document.activeElement?.id;
     fill(
       byId("target"),
       make(
         "div",
         { class: "wheel", role: "group", "aria-label": "Target depth" },
         button("−", to(Math.max(least, metres - this.#step)), {
+          id: "target-shallower",
           class: "turn",
           "aria-label": "Target depth, shallower",
           disabled: metres <= least,
         }),
         make("p", { class: "value", text: words }),
         button("+", to(Math.min(most, metres + this.#step)), {
+          id: "target-deeper",
           class: "turn",
           "aria-label": "Target depth, deeper",
           disabled: metres >= most,
@@ -69,6 +72,8 @@ export class LinesView {
       ),
       follows ? null : button("Half the deepest", to(null), { class: "quiet" }),
     );
+    // The buttons are new ones: whoever goes by keys stays where they were.
+    if (focused?.startsWith("target-")) byId(focused)?.focus();
   }
 }
 

@@ -45,6 +45,7 @@ export class NewPegView {
     fill(
       this.#sheet,
       make("h2", { text: "New peg", id: "new-peg-title", tabindex: -1, autofocus: true }),
+      make("p", { text: "Distances are from your seat to the water's edge; rough is good enough." }),
       make(
         "form",
         {
@@ -69,8 +70,8 @@ export class NewPegView {
           { class: "names" },
           ...fields.map((field, i) => make("label", {}, make("span", { text: titles[i] }), field)),
         ),
-        part("Far bank, from your seat", inReach, farBank),
-        part("Near bank, from your seat to the water", ...this.#bank("near", "Near bank", form.near, NEAR_STEPS)),
+        part("Far bank", inReach, farBank),
+        part("Near bank", ...this.#bank("near", "Near bank", form.near, NEAR_STEPS)),
         part("Your longest pole", this.#poleWheel(form)),
         part("Depths in", units),
         refused,

@@ -59,6 +59,7 @@ async function begin() {
   const peg = new OpenPeg(core, keep, {
     state: showState,
     map: async (answer) => {
+      if (answer.shown === false) return;
       showMap(answer);
       await map.paint();
       document.body.dataset.maps = String(Number(document.body.dataset.maps ?? 0) + 1);
@@ -86,11 +87,11 @@ async function begin() {
     showPart("plumb");
     plumb.takePlace(xPx, yPx);
   }, tell);
-  const newPeg = new NewPegView(core, makePeg);
+  const newPeg = new NewPegView(core, (wanted) => peg.alone(() => makePeg(wanted)));
   const pegs = new PegsView(core, keep, peg, look, {
     open: openKept,
     make: async () => newPeg.show(await keep.wish("last", {})),
-    take: takeFiles,
+    take: (files) => peg.alone(() => takeFiles(files)),
     change,
     tell,
   });
@@ -123,7 +124,11 @@ async function begin() {
   }
 
   /** Opens a kept peg, unless another tab has it. */
-  async function openKept(id) {
+  function openKept(id) {
+    return peg.alone(() => openNow(id));
+  }
+
+  async function openNow(id) {
     const record = await keep.peg(id);
     if (!record) return;
     const letGo = await peg.turn(id);
@@ -152,7 +157,7 @@ async function begin() {
     showPart("plumb");
     await pegs.show();
     await map.begin();
-    await peg.follow(false);
+    peg.follow();
   }
 
   /** Keeps a peg that is not kept yet; gives {id} or {refused}. */
@@ -169,29 +174,36 @@ async function begin() {
   }
 
   async function makePeg(wanted) {
-    const answer = await core.ask({ do: "new", ...wanted, now: now() });
-    if (answer.refused) return answer;
+    const before = peg.record?.id;
+    const answer = await peg.tryOut({ do: "new", ...wanted });
+    if (answer.refused) return openAgain(before, answer);
     const { venue, water, pole, units } = wanted;
     await keep.setWish("last", { venue, water, pole, units });
     const { title, water: called, number } = answer.state;
     const kept = await keepNew(fileName([called, number]), answer.text, title);
-    if (kept.refused) return kept;
-    await openKept(kept.id);
+    if (kept.refused) return openAgain(before, kept);
+    await openNow(kept.id);
     return {};
+  }
+
+  /** Another peg was tried out in vain: the one before is opened again, and the answer given. */
+  async function openAgain(id, answer) {
+    if (id) await openNow(id);
+    return answer;
   }
 
   /** Files become pegs; the last one is opened. One that is kept already, byte for byte, is only opened. */
   async function takeFiles(files) {
     const refused = [];
-    let last = null;
+    let last = peg.record?.id;
     for (const file of files) {
       const same = (await keep.pegs()).find((kept) => kept.text === file.text);
-      const answer = same ?? (file.refused ? file : await core.ask({ do: "open", ...file, neighbours: [], now: now() }));
+      const answer = same ?? (file.refused ? file : await peg.tryOut({ do: "open", ...file, neighbours: [] }));
       const kept = same || answer.refused ? answer : await keepNew(file.name, file.text, answer.state.title);
       if (kept.refused) refused.push(kept.refused);
       else last = kept.id;
     }
-    if (last) await openKept(last);
+    if (last) await openNow(last);
     if (refused.length > 0) tell(refused.join(" "));
   }
 
@@ -207,7 +219,7 @@ async function begin() {
   await pegs.show();
   pegs.showKept(await navigator.storage?.persisted?.());
   const given = byId("packed-peg");
-  if (given && (await keep.pegs()).length === 0) await takeFiles([JSON.parse(given.textContent)]);
+  if (given && (await keep.pegs()).length === 0) await peg.alone(() => takeFiles([JSON.parse(given.textContent)]));
   else await openKept(await keep.wish("open", ""));
   if (!peg.record) showPart("peg");
   if ("serviceWorker" in navigator && !byId("packed-worker") && location.protocol !== "file:") {

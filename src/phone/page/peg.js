@@ -18,7 +18,10 @@ export class OpenPeg {
   #shown;
   #record = null;
   #letGo = () => {};
-  #edits = Promise.resolve();
+  /** Changes and openings come one after the other. */
+  #queue = Promise.resolve();
+  /** The id of the record that the core has open; null while it has another peg, or none. */
+  #inCore = null;
   #following = 0;
 
   /**
@@ -37,6 +40,21 @@ export class OpenPeg {
     return this.#record;
   }
 
+  /** Does work while no change is made and no other peg is opened. */
+  alone(work) {
+    const done = this.#queue.then(work);
+    this.#queue = done.catch(() => {});
+    return done;
+  }
+
+  /** Has the core open a peg that is not kept yet; nothing can be changed until a kept one is opened. */
+  tryOut(request) {
+    this.#inCore = null;
+    this.#following += 1;
+    document.body.dataset.done = "false";
+    return this.#core.ask({ ...request, now: now() });
+  }
+
   /** Takes a kept peg for this page alone: what lets go of it again, or null if another tab has it. */
   async turn(id) {
     if (this.#record?.id !== id) return takeTurn(id);
@@ -53,12 +71,11 @@ export class OpenPeg {
    * @return the core's answer
    */
   async open(record, neighbours, letGo) {
-    const answer = await this.#core.ask({
+    const answer = await this.tryOut({
       do: "open",
       name: record.name,
       text: record.text,
       neighbours: neighbours.map(({ name, text }) => ({ name, text })),
-      now: now(),
     });
     if (answer.refused) {
       letGo();
@@ -67,18 +84,21 @@ export class OpenPeg {
     this.#letGo();
     this.#letGo = letGo;
     this.#record = record;
+    this.#inCore = record.id;
     this.#shown.state(answer.state);
     return answer;
   }
 
   /** A change: the core's answer once it is kept, or one with "refused" where nothing was changed. */
   edit(request) {
-    const edit = this.#edits.then(() => this.#edit(request));
-    this.#edits = edit.catch(() => {});
-    return edit;
+    const meant = this.#record?.id;
+    return this.alone(() => this.#edit(request, meant));
   }
 
-  async #edit(request) {
+  async #edit(request, meant) {
+    if (meant === undefined || meant !== this.#inCore) {
+      return { refused: "Another peg was opened meanwhile, so nothing was changed." };
+    }
     const answer = await this.#core.ask({ ...request, now: now() });
     if (answer.refused || answer.text === undefined) return answer;
     const kept = { ...this.#record, text: answer.text, title: answer.state.title, changed: now() };
@@ -92,19 +112,18 @@ export class OpenPeg {
     }
     this.#record = kept;
     this.#shown.state(answer.state);
-    this.follow(true);
+    this.follow();
     return answer;
   }
 
   /**
-   * Asks for the answers one after the other; a newer change ends it between two of them.
-   *
-   * @param quick whether a quick map with the parameters of the last one comes first
+   * Asks for the answers one after the other, a quick map first if there is one; a newer change ends it between two of
+   * them.
    */
-  async follow(quick) {
+  async follow() {
     const mine = ++this.#following;
     const stages = [
-      ...(quick ? [[{ do: "map", provisional: true }, this.#shown.map]] : []),
+      [{ do: "map", provisional: true }, this.#shown.map],
       [{ do: "map", provisional: false }, this.#shown.map],
       [{ do: "next" }, this.#shown.next],
       [{ do: "plan" }, this.#shown.plan],

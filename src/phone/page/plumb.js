@@ -244,6 +244,7 @@ export class PlumbView {
 
   #tapped(key) {
     this.#plumbed = key;
+    byId("understood").className = "";
     this.#press();
     this.#write();
   }
@@ -304,6 +305,7 @@ export class PlumbView {
     if (line === "") return;
     this.#lineTurn += 1;
     byId("add").disabled = true;
+    byId("understood").className = "";
     const answer = await this.#add(line);
     if (answer.refused) {
       this.#say(answer.refused, "refused");

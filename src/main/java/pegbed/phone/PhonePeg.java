@@ -178,11 +178,23 @@ public final class PhonePeg {
         try {
             Optional<PegMap> soon =
                     worked.isPresent() && missing().isEmpty() ? worked.get().withOneMore(peg()) : Optional.empty();
-            soon.ifPresent(map -> show(map, false));
+            soon.ifPresent(map -> shown = Optional.of(new Shown(revision(), map, soonFound(map), false)));
             return soon.isPresent();
         } catch (InputException saidByTheWorkItself) {
             return false;
         }
+    }
+
+    /** What was found before, with the deepest place as it is now: flat spots wait for the bottom in full. */
+    private Findings soonFound(PegMap map) {
+        Optional<Findings> before = shown.filter(known -> !known.placeAlone()).map(Shown::findings);
+        return before.isPresent()
+                ? new Findings(
+                        map,
+                        before.get().targetMetres(),
+                        before.get().targetFollows(),
+                        before.get().flats())
+                : Findings.of(map, OptionalDouble.empty());
     }
 
     /**

@@ -2,6 +2,7 @@ package pegbed.phone;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeFalse;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -10,8 +11,8 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -23,6 +24,13 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.CleanupMode;
 import org.junit.jupiter.api.io.TempDir;
+import pegbed.model.InputException;
+import pegbed.model.Peg;
+import pegbed.model.Pole;
+import pegbed.model.Visit;
+import pegbed.storage.peg.PegWriter;
+import pegbed.storage.table.BanksTable;
+import pegbed.storage.table.ReadingsTable;
 
 /**
  * The core as WebAssembly in a real browser's worker gives Java's numbers and Java's words. Needs
@@ -56,33 +64,69 @@ class PhoneCoreTest {
 
     @Test
     void numbersAndWordsAreThoseOfJava() throws Exception {
-        List<Path> samples;
+        Map<String, String> pegs = new LinkedHashMap<>();
         try (Stream<Path> files = Files.list(Path.of("sample-pegs"))) {
-            samples = files.filter(file -> file.toString().endsWith(".peg.json"))
+            for (Path sample : files.filter(file -> file.toString().endsWith(".peg.json"))
                     .sorted()
-                    .toList();
-        }
-        List<String> pegs = new ArrayList<>();
-        for (Path sample : samples) {
-            pegs.add(Files.readString(sample));
+                    .toList()) {
+                pegs.put(sample.toString(), Files.readString(sample));
+            }
         }
         assertTrue(pegs.size() >= 3, "the samples are missing");
         List<String> typed = typedLines();
         assertTrue(typed.size() > 60, "the page of the notation lost its examples");
+        compare(pegs, typed);
+    }
+
+    /** Simulated pegs stand beside the project where it is developed; elsewhere they are left out. */
+    @Test
+    void practicePegsToo() throws Exception {
+        Map<String, String> pegs = new LinkedHashMap<>();
+        for (String folder : List.of("practice", "practice-dug", "practice-relief")) {
+            Path practice = Path.of("../shared", folder);
+            if (Files.isDirectory(practice)) {
+                Path first = firstPeg(practice);
+                pegs.put(first.toString(), PegWriter.text(peg(first)));
+            }
+        }
+        assumeFalse(pegs.isEmpty(), "no folder of practice pegs stands beside the project");
+        compare(pegs, List.of("11 20L 4'6"));
+    }
+
+    private static Path firstPeg(Path practice) throws IOException {
+        try (Stream<Path> folders = Files.list(practice)) {
+            return folders.filter(Files::isDirectory).sorted().findFirst().orElseThrow();
+        }
+    }
+
+    private static Peg peg(Path folder) throws IOException, InputException {
+        ReadingsTable readings = ReadingsTable.read(folder.resolve("fan15.csv"));
+        double reach = JSON.readTree(folder.resolve("about.json").toFile())
+                .path("reach_m")
+                .asDouble();
+        return Peg.EMPTY
+                .withPole(Pole.USUAL.withReach(reach))
+                .withBanks(BanksTable.read(folder.resolve("banks.csv")).banks())
+                .withToday(visit -> Visit.EMPTY.withReadings(readings.readings()));
+    }
+
+    private void compare(Map<String, String> pegs, List<String> typed) throws Exception {
+        List<String> texts = List.copyOf(pegs.values());
         ObjectNode questions = JSON.createObjectNode();
-        pegs.forEach(questions.putArray("pegs")::add);
+        texts.forEach(questions.putArray("pegs")::add);
         typed.forEach(questions.putArray("typed")::add);
-        questions.put("at", pegs.get(0));
+        questions.put("at", texts.get(0));
 
         JsonNode answers = JSON.readTree(Browser.result(files(JSON.writeValueAsBytes(questions)), profile));
 
         assertTrue(answers.path("error").isMissingNode(), answers.path("error").asText());
-        for (int i = 0; i < pegs.size(); i++) {
-            check(samples.get(i).toString(), PegAnswers.of(pegs.get(i)), answers.at("/pegs/" + i));
+        List<String> names = List.copyOf(pegs.keySet());
+        for (int i = 0; i < texts.size(); i++) {
+            check(names.get(i), PegAnswers.of(texts.get(i)), answers.at("/pegs/" + i));
         }
         for (int i = 0; i < typed.size(); i++) {
             assertEquals(
-                    PegAnswers.understood(pegs.get(0), typed.get(i)),
+                    PegAnswers.understood(texts.get(0), typed.get(i)),
                     answers.at("/typed/" + i).asText(),
                     typed.get(i));
         }

@@ -7,6 +7,9 @@ import java.nio.file.Path;
 final class PhonePictures {
     private static final int SETTLED_MILLIS = 900;
 
+    /** Pixels of the screen for a CSS pixel. */
+    private static final double DENSITY = 1.5;
+
     private final Chromium.Tab tab;
     private final Path folder;
 
@@ -26,7 +29,7 @@ final class PhonePictures {
     }
 
     private void take(PhoneUser person, String address) throws Exception {
-        tab.phone(390, 844, 2);
+        tab.phone(390, 844, DENSITY);
         person.open(address);
         person.tap("#new");
         tab.await("document.querySelector('#new-peg').open");
@@ -56,7 +59,7 @@ final class PhonePictures {
         tab.media("prefers-contrast", "more");
         picture("phone-contrast");
         tab.media("prefers-contrast", "no-preference");
-        tab.phone(844, 390, 2);
+        tab.phone(844, 390, DENSITY);
         picture("phone-landscape");
     }
 

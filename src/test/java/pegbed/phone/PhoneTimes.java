@@ -1,6 +1,7 @@
 package pegbed.phone;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.nio.file.Files;
 import java.util.ArrayList;
 import java.util.List;
@@ -26,7 +27,7 @@ final class PhoneTimes {
             tab.phone(390, 844, 2);
             tab.send(
                     "Page.addScriptToEvaluateOnNewDocument",
-                    new com.fasterxml.jackson.databind.ObjectMapper()
+                    new ObjectMapper()
                             .createObjectNode()
                             .put(
                                     "source",

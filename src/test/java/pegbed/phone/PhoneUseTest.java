@@ -31,19 +31,22 @@ class PhoneUseTest {
     /** How often the page is left at a random moment; more by {@code -Dphone.ends=200}. */
     private static final int ENDS = Integer.getInteger("phone.ends", 6);
 
+    /** Then another peg is begun: one with hundreds of readings would only make each end slower. */
+    private static final int ENDS_A_PEG = 12;
+
     /** CSS px: at least 12 mm of a thumb. */
     private static final int THUMB_PIXELS = 56;
 
     @TempDir(cleanup = CleanupMode.NEVER)
     Path folder;
 
-    /** An invented cut: 13 m across, 1.6 m deep, with shelves of about 0.6 m under both banks. */
+    /** An invented cut: 13 m across, 1.6 m deep, with shelves of about 0.8 m under both banks. */
     static double depth(Place place) {
         double fromNear = Math.max(0, place.yMetres() - 0.7);
         double fromFar = Math.max(0, 13 - place.yMetres());
         double nearer = Math.min(fromNear, fromFar);
-        double shelf = 0.6 * (1 - Math.exp(-nearer));
-        return shelf + 1.0 / (1 + Math.exp(-3 * (nearer - 3)));
+        double shelf = 0.8 * (1 - Math.exp(-3 * nearer));
+        return shelf + 0.8 / (1 + Math.exp(-4 * (nearer - 3.5)));
     }
 
     @Test
@@ -126,6 +129,7 @@ class PhoneUseTest {
                 person.open(site.address());
                 person.beginPeg("7");
                 int number = 0;
+                int inPeg = 0;
                 for (int end = 0; end < ENDS; end++) {
                     int readings = 1 + random.nextInt(3);
                     for (int i = 0; i < readings; i++) {
@@ -146,16 +150,12 @@ class PhoneUseTest {
                         person = new PhoneUser(browser.tab());
                     }
                     person.open(site.address());
-                    String text = person.kept().get(0);
+                    String text = String.join("\n", person.kept());
                     for (String note : confirmed) {
                         assertTrue(text.contains('"' + note + '"'), note + " is lost after end " + end);
                     }
-                    assertTrue(person.tab()
-                            .value("document.querySelector('#undo') !== null")
-                            .asBoolean());
-                    if (text.split("\"n\\d").length > 40) {
-                        // A peg with a whole season's readings only makes each round slower.
-                        confirmed.clear();
+                    if (++inPeg == ENDS_A_PEG) {
+                        inPeg = 0;
                         person.tap("#to-peg");
                         person.beginPeg(String.valueOf(end));
                     }

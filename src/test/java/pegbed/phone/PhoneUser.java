@@ -85,6 +85,7 @@ final class PhoneUser {
             tab.type(number);
         }
         tap("#new-peg .main");
+        tab.await("!document.querySelector('#new-peg').open");
         answered();
     }
 

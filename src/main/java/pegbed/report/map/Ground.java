@@ -105,6 +105,28 @@ record Ground(
                 Optional.empty());
     }
 
+    /**
+     * The bottom of a provisional map, which is there for a moment only: depths on coarse cells, and what is known and
+     * what is a guess as it was before the reading.
+     *
+     * @param before of the same place
+     */
+    static Ground provisional(PegMap map, Ground before) {
+        ContourLevels levels = levels(map.grid(), map.peg().units().depth());
+        Field depth = CubicUpsampling.catmullRom(map.grid().depth(), COARSE_FACTOR);
+        return new Ground(
+                before.known,
+                levels,
+                bands(depth, levels, before.known),
+                contours(depth, levels, before.known),
+                before.guess,
+                before.moreGuess,
+                before.roughGuess,
+                before.doubtEdge,
+                before.knownEdge,
+                Optional.empty());
+    }
+
     /** The bottom as the readings and the banks alone give it, straight between neighbours. */
     static Ground joinedUp(PegMap map) {
         JoinedUp plain = JoinedUp.of(map.peg(), map.water());

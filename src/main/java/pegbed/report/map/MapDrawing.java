@@ -84,9 +84,12 @@ public final class MapDrawing {
         boolean samePlace = other.peg().banks().equals(map.peg().banks())
                 && other.peg().limits().equals(map.peg().limits())
                 && other.peg().pole().equals(map.peg().pole());
-        return samePlace
-                ? new MapDrawing(other, others, otherOptions, Optional.empty(), ground(other, otherOptions), shore)
-                : of(other, others, otherOptions);
+        if (!samePlace) {
+            return of(other, others, otherOptions);
+        }
+        boolean oneMore = other.isProvisional() && !options.joinedUp() && !otherOptions.joinedUp();
+        Ground shapes = oneMore ? Ground.provisional(other, ground) : ground(other, otherOptions);
+        return new MapDrawing(other, others, otherOptions, Optional.empty(), shapes, shore);
     }
 
     /** The same map with other answers or other layers; the shapes of the bottom are not made again. */

@@ -17,11 +17,11 @@ import pegbed.model.InputException;
 import pegbed.model.Parallel;
 import pegbed.model.Peg;
 import pegbed.model.PegName;
-import pegbed.model.Reading;
 import pegbed.storage.disk.AtomicFileWriter;
 import pegbed.storage.disk.PegFile;
 import pegbed.storage.peg.NameOnly;
 import pegbed.storage.peg.Opened;
+import pegbed.storage.peg.OtherPegs;
 
 /**
  * The other pegs of a peg's own water that lie in the same folder as its file; folders in it are not looked into. What
@@ -36,7 +36,7 @@ public record NeighbouringPegFiles(List<Peg> pegs, List<String> passedOver) {
     public static final NeighbouringPegFiles NONE = new NeighbouringPegFiles(List.of(), List.of());
 
     /** So many pegs are read at most. */
-    public static final int MOST = 6;
+    public static final int MOST = OtherPegs.MOST;
 
     /** In a folder of more peg files than this the first ones by name are looked at. */
     static final int MOST_FILES = 4000;
@@ -45,9 +45,6 @@ public record NeighbouringPegFiles(List<Peg> pegs, List<String> passedOver) {
     static final long LARGEST_BYTES = 2_000_000;
 
     private static final int MOST_SENTENCES = 3;
-
-    /** So many readings alike are no chance. */
-    private static final int FEWEST_OF_A_COPY = 4;
 
     public NeighbouringPegFiles {
         pegs = List.copyOf(pegs);
@@ -90,38 +87,16 @@ public record NeighbouringPegFiles(List<Peg> pegs, List<String> passedOver) {
 
     /** A copy under another number would count the same readings twice. */
     private static void refuseCopy(Path file, Peg other, Peg own, List<Peg> pegs) throws InputException {
-        if (isCopy(other, own)) {
+        if (OtherPegs.isCopy(other, own)) {
             throw new InputException(AtomicFileWriter.name(file)
                     + " has the same readings as this peg, as a copy has, and teaches nothing.");
         }
         for (Peg before : pegs) {
-            if (isCopy(other, before)) {
+            if (OtherPegs.isCopy(other, before)) {
                 throw new InputException(AtomicFileWriter.name(file) + " has the same readings as "
                         + before.name().title() + ", as a copy has, and teaches nothing more.");
             }
         }
-    }
-
-    /** Whether all that was read at one of two pegs was read at the other too; a few alike may be chance. */
-    private static boolean isCopy(Peg a, Peg b) {
-        Set<Sounded> first = sounded(a);
-        Set<Sounded> second = sounded(b);
-        return Math.min(first.size(), second.size()) >= FEWEST_OF_A_COPY
-                && (first.containsAll(second) || second.containsAll(first));
-    }
-
-    /** A reading as a copy keeps it, millimetres. */
-    private record Sounded(long x, long y, long depth) {}
-
-    private static Set<Sounded> sounded(Peg peg) {
-        Set<Sounded> all = new HashSet<>();
-        for (Reading reading : peg.readings()) {
-            all.add(new Sounded(
-                    Math.round(1000 * reading.place().xMetres()),
-                    Math.round(1000 * reading.place().yMetres()),
-                    Math.round(1000 * reading.depthMetres())));
-        }
-        return all;
     }
 
     private static List<String> shortened(List<String> sentences) {
@@ -182,7 +157,7 @@ public record NeighbouringPegFiles(List<Peg> pegs, List<String> passedOver) {
                                 AtomicFileWriter.name(each.file()).length())
                         .thenComparing(each -> AtomicFileWriter.name(each.file())))
                 .filter(each -> seen.add(ShelfPeg.plain(each.name().number())))
-                .sorted(Comparator.comparingLong((Found each) -> apart(each.name(), own))
+                .sorted(Comparator.comparingLong((Found each) -> OtherPegs.apart(each.name(), own))
                         .thenComparing(each -> each.name().number())
                         .thenComparing(each -> AtomicFileWriter.name(each.file())))
                 .limit(MOST)
@@ -192,12 +167,6 @@ public record NeighbouringPegFiles(List<Peg> pegs, List<String> passedOver) {
 
     private static boolean same(String a, String b) {
         return ShelfPeg.plain(a).equals(ShelfPeg.plain(b));
-    }
-
-    private static long apart(PegName a, PegName b) {
-        long first = Shelf.leadingNumber(a);
-        long second = Shelf.leadingNumber(b);
-        return first == Long.MAX_VALUE || second == Long.MAX_VALUE ? Long.MAX_VALUE : Math.abs(first - second);
     }
 
     private static Peg whole(Path file) throws InputException {

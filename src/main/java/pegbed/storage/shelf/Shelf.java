@@ -22,6 +22,7 @@ import pegbed.storage.disk.FileOps;
 import pegbed.storage.disk.PegFile;
 import pegbed.storage.peg.Fingerprint;
 import pegbed.storage.peg.Opened;
+import pegbed.storage.peg.OtherPegs;
 import pegbed.storage.peg.PegReader;
 
 /**
@@ -84,20 +85,9 @@ public final class Shelf {
     private static final Comparator<ShelfPeg> ORDER = Comparator.comparing(
                     (ShelfPeg peg) -> peg.name().venue(), String.CASE_INSENSITIVE_ORDER)
             .thenComparing(peg -> peg.name().water(), String.CASE_INSENSITIVE_ORDER)
-            .thenComparingLong(peg -> leadingNumber(peg.name()))
+            .thenComparingLong(peg -> OtherPegs.leadingNumber(peg.name()))
             .thenComparing(peg -> peg.name().number(), String.CASE_INSENSITIVE_ORDER)
             .thenComparing(ShelfPeg::file);
-
-    /** The number with which a peg's number begins; the greatest there is where it begins with none. */
-    static long leadingNumber(PegName name) {
-        int end = 0;
-        while (end < Math.min(15, name.number().length())
-                && name.number().charAt(end) >= '0'
-                && name.number().charAt(end) <= '9') {
-            end++;
-        }
-        return end == 0 ? Long.MAX_VALUE : Long.parseLong(name.number().substring(0, end));
-    }
 
     private static List<Found> found(Path folder) throws IOException {
         List<Found> found = new ArrayList<>();
