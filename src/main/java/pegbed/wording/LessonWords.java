@@ -1,8 +1,6 @@
 package pegbed.wording;
 
 import java.time.Month;
-import java.time.format.TextStyle;
-import java.util.Locale;
 import java.util.Optional;
 import pegbed.day.Lesson;
 import pegbed.day.Lessons;
@@ -70,7 +68,7 @@ public final class LessonWords {
 
     /** A month: {@code June}. */
     public static String month(Month month) {
-        return month.getDisplayName(TextStyle.FULL, Locale.ENGLISH);
+        return Quantities.month(month.getValue());
     }
 
     /** Fish for the hours: {@code 12.3 fish an hour (37 in 3.0 h)}. */

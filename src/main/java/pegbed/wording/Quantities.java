@@ -108,7 +108,12 @@ public final class Quantities {
     }
 
     private static String month(TemporalAccessor day) {
-        return MONTHS.get(day.get(ChronoField.MONTH_OF_YEAR) - 1);
+        return month(day.get(ChronoField.MONTH_OF_YEAR));
+    }
+
+    /** A month by its number, 1 to 12: {@code June}. */
+    static String month(int number) {
+        return MONTHS.get(number - 1);
     }
 
     private static String day(TemporalAccessor day, String month) {
