@@ -30,7 +30,11 @@ public final class LinesText {
         this.out = out;
     }
 
-    /** @param lessons what earlier visits teach */
+    /**
+     * Prints all answers.
+     *
+     * @param lessons what earlier visits teach
+     */
     public static void print(Findings findings, Plan plan, VisitLessons lessons, PrintWriter out) {
         new LinesText(findings, lessons, out).print(plan);
     }
