@@ -93,7 +93,7 @@ public final class Conversation {
             case "state" -> new JsonText().put("state", StateAnswer.of(peg(), request));
             case "understood" -> new JsonText().put("understood", peg().understood(request.words("line")));
             case "add" -> changed(new JsonText()
-                    .put("understood", peg().add(request.words("line"), moment(request)).understood()), request);
+                    .put("understood", peg().add(request.words("line"), moment(request))), request);
             case "undo" -> undone(peg().undoLabel(), peg().undo(), request);
             case "redo" -> undone(peg().redoLabel(), peg().redo(), request);
             case "map" -> map(request);

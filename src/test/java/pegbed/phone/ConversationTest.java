@@ -179,7 +179,12 @@ class ConversationTest {
                 .put("name", "tansy-cut-14.peg.json")
                 .put("text", Files.readString(Path.of("sample-pegs/tansy-cut-14.peg.json")));
         ask(request);
-        assertTrue(granted("map").path("neighbours").asText().contains("other peg"));
+        JsonNode alone = ask(JSON.createObjectNode().put("do", "map").put("provisional", true));
+        assertTrue(alone.path("shown").asBoolean() && alone.path("provisional").asBoolean(), alone.toString());
+        assertTrue(alone.path("neighbours").isMissingNode(), "its own readings come first");
+        JsonNode all = granted("map");
+        assertFalse(all.path("provisional").asBoolean());
+        assertTrue(all.path("neighbours").asText().contains("other peg"), all.toString());
     }
 
     @Test
