@@ -24,7 +24,6 @@ import pegbed.storage.peg.Moments;
 import pegbed.storage.peg.Opened;
 import pegbed.storage.peg.PegReader;
 import pegbed.wording.Caution;
-import pegbed.wording.GuidanceWords;
 
 /**
  * What a page and the core say to each other: JSON in, JSON out. Whatever is asked, an answer comes: a refusal is
@@ -92,8 +91,8 @@ public final class Conversation {
             case "text" -> new JsonText().put("text", peg().text());
             case "state" -> new JsonText().put("state", StateAnswer.of(peg(), request));
             case "understood" -> new JsonText().put("understood", peg().understood(request.words("line")));
-            case "add" -> changed(new JsonText()
-                    .put("understood", peg().add(request.words("line"), moment(request))), request);
+            case "add" ->
+                changed(new JsonText().put("understood", peg().add(request.words("line"), moment(request))), request);
             case "undo" -> undone(peg().undoLabel(), peg().undo(), request);
             case "redo" -> undone(peg().redoLabel(), peg().redo(), request);
             case "map" -> map(request);
@@ -108,10 +107,12 @@ public final class Conversation {
             case "camera" -> camera(request);
             case "cautions" -> cautions();
             case "day" -> new FishingAnswer(peg(), moment(request)).lines();
-            case "dayTap" -> changed(new FishingAnswer(peg(), moment(request)).tap(request.words("kind"), at(request)), request);
+            case "dayTap" ->
+                changed(new FishingAnswer(peg(), moment(request)).tap(request.words("kind"), at(request)), request);
             case "dayLine" -> changed(new FishingAnswer(peg(), moment(request)).typed(request.words("line")), request);
-            default -> throw new InputException(
-                    "The page asked for '" + request.words("do") + "', which there is not; load it again.");
+            default ->
+                throw new InputException(
+                        "The page asked for '" + request.words("do") + "', which there is not; load it again.");
         };
     }
 
@@ -251,7 +252,10 @@ public final class Conversation {
         if (request.flag("all")) {
             picture.camera().showAll();
         } else {
-            picture.camera().pan(request.number("panX").orElse(0), request.number("panY").orElse(0));
+            picture.camera()
+                    .pan(
+                            request.number("panX").orElse(0),
+                            request.number("panY").orElse(0));
             if (zoom.isPresent()) {
                 View view = picture.camera().view();
                 picture.camera()
@@ -269,7 +273,9 @@ public final class Conversation {
                 .put(
                         "cautions",
                         Arrays.stream(Caution.values())
-                                .map(each -> new JsonText().put("title", each.title()).put("words", each.longForm()))
+                                .map(each -> new JsonText()
+                                        .put("title", each.title())
+                                        .put("words", each.longForm()))
                                 .toList());
     }
 
@@ -278,9 +284,9 @@ public final class Conversation {
      *
      * @param widthPoints of the canvas, CSS pixels
      * @param heightPoints of the canvas, CSS pixels
-     * @param options JSON: {@code theme} ({@code light}, {@code dark} or {@code contrast}), {@code here} ({x, y}: a cross
-     *     at a place), {@code flats} (flat spots in place of the lines, which are drawn otherwise once they are known),
-     *     {@code moving} (while fingers are on the map, which is quicker)
+     * @param options JSON: {@code theme} ({@code light}, {@code dark} or {@code contrast}), {@code here} ({x, y}: a
+     *     cross at a place), {@code flats} (flat spots in place of the lines, which are drawn otherwise once they are
+     *     known), {@code moving} (while fingers are on the map, which is quicker)
      * @return JSON: {@code all}, whether all of the peg is seen; or {@code refused}
      */
     public String paint(

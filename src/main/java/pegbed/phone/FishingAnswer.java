@@ -47,7 +47,8 @@ final class FishingAnswer {
                     .put(
                             "title",
                             i < cards.size()
-                                    ? cards.get(i).number() + ". " + cards.get(i).title()
+                                    ? cards.get(i).number() + ". "
+                                            + cards.get(i).title()
                                     : Sentences.capital(DayWords.of(phone.peg()).line(line)))
                     .put(
                             "state",
@@ -61,7 +62,8 @@ final class FishingAnswer {
                 .put(
                         "taps",
                         DayTaps.KINDS.stream()
-                                .map(kind -> new JsonText().put("kind", word(kind)).put("words", DayTaps.words(kind)))
+                                .map(kind ->
+                                        new JsonText().put("kind", word(kind)).put("words", DayTaps.words(kind)))
                                 .toList())
                 .put("fishing", histories.stream().anyMatch(LineHistory::fishedNow))
                 .putWords("cautions", Caution.day());

@@ -49,7 +49,13 @@ final class MapPicture {
      * @param moving whether fingers are on the map: the letters of the last picture stay at their places on the water,
      *     which is quicker
      */
-    record Wish(double widthPoints, double heightPoints, Theme theme, Optional<Place> here, boolean flats, boolean moving) {}
+    record Wish(
+            double widthPoints,
+            double heightPoints,
+            Theme theme,
+            Optional<Place> here,
+            boolean flats,
+            boolean moving) {}
 
     Camera camera() {
         return camera;
@@ -69,13 +75,12 @@ final class MapPicture {
         }
         View view = camera.view();
         CanvasPainting.paint(placed.get(), view, wish.theme(), canvas);
-        next.ifPresent(place -> CanvasPainting.paint(
-                NextSign.at(place, NEXT_RADIUS_POINTS, view), view, wish.theme(), canvas));
+        next.ifPresent(place ->
+                CanvasPainting.paint(NextSign.at(place, NEXT_RADIUS_POINTS, view), view, wish.theme(), canvas));
         wish.here().ifPresent(place -> cross(place, view, wish.theme(), canvas));
     }
 
-    private Drawing place(
-            PhonePeg peg, PhonePeg.Shown shown, Optional<Place> next, Wish wish, TextMeasure measure) {
+    private Drawing place(PhonePeg peg, PhonePeg.Shown shown, Optional<Place> next, Wish wish, TextMeasure measure) {
         Optional<Plan> plan = peg.shownPlan();
         Set<Layer> layers = EnumSet.copyOf(shown.placeAlone() ? Layer.ofPlaceAlone(Layer.usual()) : Layer.usual());
         layers.remove(wish.flats() || plan.isEmpty() ? Layer.LINES : Layer.FLATS);
@@ -95,10 +100,7 @@ final class MapPicture {
 
     private static View fitted(MapDrawing drawing, Wish wish) {
         Envelope area = new Envelope(
-                MARGIN_POINTS,
-                wish.widthPoints() - MARGIN_POINTS,
-                MARGIN_POINTS,
-                wish.heightPoints() - MARGIN_POINTS);
+                MARGIN_POINTS, wish.widthPoints() - MARGIN_POINTS, MARGIN_POINTS, wish.heightPoints() - MARGIN_POINTS);
         return drawing.fitted(area, wish.widthPoints(), wish.heightPoints());
     }
 

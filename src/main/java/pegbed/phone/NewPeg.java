@@ -76,8 +76,8 @@ final class NewPeg {
     private static List<BankPoint> bank(Peg peg, String name, List<String> distances, List<String> directions)
             throws InputException {
         if (distances.size() != directions.size()) {
-            throw new InputException("The " + name + " bank needs three distances: to the left, straight out and to the"
-                    + " right.");
+            throw new InputException(
+                    "The " + name + " bank needs three distances: to the left, straight out and to the" + " right.");
         }
         List<BankPoint> points = new ArrayList<>();
         for (int i = 0; i < directions.size(); i++) {

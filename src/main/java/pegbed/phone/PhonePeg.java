@@ -129,12 +129,10 @@ public final class PhonePeg {
      */
     public String add(String typed, OffsetDateTime moment) throws InputException {
         Line line = line(typed);
-        String understood = TypedLineWords.of(peg()).understood(line)
-                + TypedLineWords.aside(peg(), line, shown.map(Shown::map));
+        String understood =
+                TypedLineWords.of(peg()).understood(line) + TypedLineWords.aside(peg(), line, shown.map(Shown::map));
         edit(LineEdits.add(peg(), LineEdits.at(moment, line)), moment);
-        added = line instanceof Line.ReadingLine
-                ? Optional.of(peg().readings().size() - 1)
-                : Optional.empty();
+        added = line instanceof Line.ReadingLine ? Optional.of(peg().readings().size() - 1) : Optional.empty();
         return understood;
     }
 
@@ -224,8 +222,8 @@ public final class PhonePeg {
             show(fitted(MissingInputs.drawable(PegMap.bottomOf(peg()))), true, true);
         } else {
             Peg bottom = PegMap.bottomOf(peg());
-            Optional<PegMap> same = worked.filter(
-                    known -> PegMap.bottomOf(known.peg()).equals(bottom));
+            Optional<PegMap> same =
+                    worked.filter(known -> PegMap.bottomOf(known.peg()).equals(bottom));
             worked = Optional.of(same.isPresent() ? same.get().withPeg(peg()) : fitted(peg()));
             show(worked.get(), true, false);
         }
@@ -239,14 +237,11 @@ public final class PhonePeg {
             neighbours = Optional.of(NeighbourFits.of(others, Monitor.NONE));
         }
         NeighbouringPegs teachers = peg.wishes().byItself() ? NeighbouringPegs.NONE : neighbours.orElseThrow();
-        return itself.isPresent()
-                ? itself.get().with(teachers, Monitor.NONE)
-                : PegMap.of(peg, teachers, Monitor.NONE);
+        return itself.isPresent() ? itself.get().with(teachers, Monitor.NONE) : PegMap.of(peg, teachers, Monitor.NONE);
     }
 
     private void show(PegMap map, boolean inFull, boolean placeAlone) {
-        shown = Optional.of(
-                new Shown(revision(), map, Findings.of(map, OptionalDouble.empty()), inFull, placeAlone));
+        shown = Optional.of(new Shown(revision(), map, Findings.of(map, OptionalDouble.empty()), inFull, placeAlone));
     }
 
     private boolean isCurrent() {

@@ -19,7 +19,6 @@ import pegbed.wording.LevelWords;
 import pegbed.wording.MapWords;
 import pegbed.wording.PlanCards;
 import pegbed.wording.PlanWords;
-import pegbed.wording.Quantities;
 import pegbed.wording.Sentences;
 
 /** What was found at the target depth, and the lines and rigs, as cards. */
@@ -62,7 +61,8 @@ final class PlanAnswer {
                 .put(
                         "rigs",
                         PlanCards.rigs(plan).stream()
-                                .map(rig -> new JsonText().put("title", rig.title()).put("what", rig.what()))
+                                .map(rig ->
+                                        new JsonText().put("title", rig.title()).put("what", rig.what()))
                                 .toList())
                 .putWords("shortfalls", words.shortfalls())
                 .putWords("notes", notes(map))
@@ -79,7 +79,9 @@ final class PlanAnswer {
                 .put("typed", new ShortForm(peg.units(), peg.pole(), '.').printDepth(target))
                 .put("follows", findings.targetFollows())
                 .put("least", SHALLOWEST_METRES)
-                .put("most", Math.max(LEAST_DEEPEST_METRES, findings.deepest().spot().depthMetres()))
+                .put(
+                        "most",
+                        Math.max(LEAST_DEEPEST_METRES, findings.deepest().spot().depthMetres()))
                 .put("step", TARGET_STEP_METRES);
     }
 

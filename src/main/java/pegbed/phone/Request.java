@@ -74,7 +74,8 @@ final class Request {
 
     /** A number that must be there. */
     double needed(String name) throws InputException {
-        return number(name).orElseThrow(() -> new InputException("The page did not say '" + name + "'; load it again."));
+        return number(name)
+                .orElseThrow(() -> new InputException("The page did not say '" + name + "'; load it again."));
     }
 
     /** A flag; not set where there is none. */

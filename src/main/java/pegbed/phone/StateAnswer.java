@@ -40,7 +40,8 @@ final class StateAnswer {
                 .put("words", new LevelWords(peg).visit(peg.visits().size() - 1))
                 .put("readings", today.readings().size());
         if (today.boardToWaterMetres().isPresent()) {
-            visit.put("board", Quantities.of(peg).depth(today.boardToWaterMetres().getAsDouble()));
+            visit.put(
+                    "board", Quantities.of(peg).depth(today.boardToWaterMetres().getAsDouble()));
         }
         Moments.read(request.words("now")).ifPresent(now -> {
             Optional<String> whyNot = VisitEdits.whyNot(peg, now);

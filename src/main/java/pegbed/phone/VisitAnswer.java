@@ -23,7 +23,8 @@ final class VisitAnswer {
         }
         return new JsonText()
                 .put("level", words.today(answer))
-                .putWords("changes", answer.changes().stream().map(words::change).toList())
+                .putWords(
+                        "changes", answer.changes().stream().map(words::change).toList())
                 .put("checks", checks);
     }
 }

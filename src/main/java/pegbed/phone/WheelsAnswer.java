@@ -104,8 +104,7 @@ final class WheelsAnswer {
                 i += ReadingWheels.CLOCK_STEP_MINUTES) {
             items.add(item(ReadingWheels.clock(i), ReadingWheels.clock(i)));
         }
-        return wheel(
-                "Clock", items, (minutes + ReadingWheels.CLOCK_MAX_MINUTES) / ReadingWheels.CLOCK_STEP_MINUTES);
+        return wheel("Clock", items, (minutes + ReadingWheels.CLOCK_MAX_MINUTES) / ReadingWheels.CLOCK_STEP_MINUTES);
     }
 
     private static JsonText beside(Mark mark) {
@@ -169,9 +168,8 @@ final class WheelsAnswer {
         int whole = wheels.feet() ? KEYS : 10;
         List<JsonText> wholes = new ArrayList<>();
         for (int step = 0; step <= most; step += whole) {
-            String label = wheels.feet()
-                    ? step / whole + " ft"
-                    : Quantities.of(peg).depth(step * wheels.depthStepMetres());
+            String label =
+                    wheels.feet() ? step / whole + " ft" : Quantities.of(peg).depth(step * wheels.depthStepMetres());
             wholes.add(new JsonText().put("label", label).put("from", step));
         }
         return wholes;
@@ -189,7 +187,8 @@ final class WheelsAnswer {
     }
 
     private Optional<String> expectedWords(Place place) {
-        Optional<PegMap> map = phone.shown().filter(shown -> !shown.placeAlone()).map(PhonePeg.Shown::map);
+        Optional<PegMap> map =
+                phone.shown().filter(shown -> !shown.placeAlone()).map(PhonePeg.Shown::map);
         return map.flatMap(known -> {
             double depth = known.grid().depth().sample(place.xMetres(), place.yMetres());
             double sd = known.grid().sd().sample(place.xMetres(), place.yMetres());

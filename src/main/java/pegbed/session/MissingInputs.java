@@ -12,7 +12,9 @@ public final class MissingInputs {
 
     /** Why no bottom can be found yet; empty if it can be tried. */
     static Optional<Answer> of(Peg peg) {
-        if (peg.readings().isEmpty() && nearPoints(peg) == 0 && peg.banks().far().isEmpty()) {
+        if (peg.readings().isEmpty()
+                && nearPoints(peg) == 0
+                && peg.banks().far().isEmpty()) {
             return Optional.of(new Answer.NothingYet(Optional.empty()));
         }
         return sentence(peg).map(missing -> new Answer.TooLittle(missing, Optional.empty()));

@@ -80,12 +80,11 @@ public final class ReadingWheels {
 
     /** Every distance, metres, the nearest first: by sections, feet or half metres, as the person says distances. */
     public List<Double> distances() {
-        double step =
-                switch (peg.units().distance()) {
-                    case SECTIONS -> 0;
-                    case FEET -> FeetAndInches.FOOT_METRES;
-                    case METRES -> PART_METRES;
-                };
+        double step = switch (peg.units().distance()) {
+            case SECTIONS -> 0;
+            case FEET -> FeetAndInches.FOOT_METRES;
+            case METRES -> PART_METRES;
+        };
         if (step == 0) {
             return new SectionStops(peg.pole().jointMetres()).all();
         }

@@ -126,7 +126,8 @@ final class Recomputation {
         Optional<Answer.Ready> before = answer.shown();
         answer = new Answer.Computing(revision, before);
         Optional<PegMap> known = before.map(Answer.Ready::map).filter(this::isWorkedOut);
-        Optional<PegMap> sameBottom = known.filter(map -> PegMap.bottomOf(map.peg()).equals(PegMap.bottomOf(peg)));
+        Optional<PegMap> sameBottom =
+                known.filter(map -> PegMap.bottomOf(map.peg()).equals(PegMap.bottomOf(peg)));
         if (sameBottom.isPresent()) {
             // Quick, and worth showing though overtaken, as the steps of a drag are.
             first.run(
@@ -218,7 +219,8 @@ final class Recomputation {
      */
     private Optional<Answer.Ready> drawPlace(Request request, Monitor monitor) {
         try {
-            PegMap map = fitting.fit(MissingInputs.drawable(PegMap.bottomOf(request.peg)), new Progress(request, monitor));
+            PegMap map =
+                    fitting.fit(MissingInputs.drawable(PegMap.bottomOf(request.peg)), new Progress(request, monitor));
             return Optional.of(found(request, map, monitor));
         } catch (InputException noPicture) {
             return Optional.empty();

@@ -48,7 +48,9 @@ public final class DayLogWords {
         return clock(event.time()) + " " + line + what(event);
     }
 
-    /** How a line stands, in parts: how long it is fished or rested, when it was fed, what it gave; none where nothing. */
+    /**
+     * How a line stands, in parts: how long it is fished or rested, when it was fed, what it gave; none where nothing.
+     */
     public List<String> parts(LineHistory line) {
         List<String> parts = new ArrayList<>();
         if (line.fishedNow()) {

@@ -70,7 +70,9 @@ public final class TypedLineWords {
         }
         if (line instanceof Line.EdgeLine edge) {
             return ", added to the "
-                    + Shoreline.nearest(peg.banks(), edge.point().place()).kind().words();
+                    + Shoreline.nearest(peg.banks(), edge.point().place())
+                            .kind()
+                            .words();
         }
         return "";
     }

@@ -39,7 +39,8 @@ class ConversationTest {
 
     private JsonNode granted(String what, String... members) throws IOException {
         JsonNode answer = ask(what, members);
-        assertTrue(answer.path("refused").isMissingNode(), answer.path("refused").asText());
+        assertTrue(
+                answer.path("refused").isMissingNode(), answer.path("refused").asText());
         return answer;
     }
 
@@ -48,7 +49,10 @@ class ConversationTest {
     }
 
     private JsonNode begin() throws IOException {
-        ObjectNode request = JSON.createObjectNode().put("do", "new").put("water", "Tansy Cut").put("number", "7");
+        ObjectNode request = JSON.createObjectNode()
+                .put("do", "new")
+                .put("water", "Tansy Cut")
+                .put("number", "7");
         List.of("4", "0.7", "4").forEach(request.putArray("near")::add);
         List.of("14", "13", "14").forEach(request.putArray("far")::add);
         return ask(request);
@@ -91,7 +95,8 @@ class ConversationTest {
     private Counting paint(String options) throws IOException {
         Counting canvas = new Counting();
         JsonNode answer = JSON.readTree(conversation.paint(canvas, 360, 380, options, AwtLetters.MEASURE));
-        assertTrue(answer.path("refused").isMissingNode(), answer.path("refused").asText());
+        assertTrue(
+                answer.path("refused").isMissingNode(), answer.path("refused").asText());
         return canvas;
     }
 
@@ -110,16 +115,21 @@ class ConversationTest {
         for (int i = 0; i < 4; i++) {
             JsonNode next = granted("next");
             JsonNode wheels = granted("wheels");
-            String line = wheels.at("/distance/items/" + wheels.at("/distance/at").asInt() + "/typed").asText() + " "
-                    + wheels.at("/clock/items/" + wheels.at("/clock/at").asInt() + "/typed").asText() + " "
-                    + wheels.at("/depth/keys/6/typed").asText();
+            String line =
+                    wheels.at("/distance/items/" + wheels.at("/distance/at").asInt() + "/typed")
+                                    .asText() + " "
+                            + wheels.at("/clock/items/" + wheels.at("/clock/at").asInt() + "/typed")
+                                    .asText() + " "
+                            + wheels.at("/depth/keys/6/typed").asText();
             JsonNode added = granted("add", "line", line);
             assertEquals(i + 1, added.at("/state/readings").asInt(), next + " " + line);
             assertTrue(added.path("text").asText().contains("2026-05-02T09:14:05+01:00"), "the moment is kept");
             if (i > 0) {
-                JsonNode soon =
-                        ask(JSON.createObjectNode().put("do", "map").put("provisional", true));
-                assertTrue(soon.path("shown").asBoolean() && soon.path("provisional").asBoolean(), soon.toString());
+                JsonNode soon = ask(JSON.createObjectNode().put("do", "map").put("provisional", true));
+                assertTrue(
+                        soon.path("shown").asBoolean()
+                                && soon.path("provisional").asBoolean(),
+                        soon.toString());
             }
             assertFalse(granted("map").path("placeAlone").asBoolean());
         }
@@ -160,10 +170,8 @@ class ConversationTest {
         JsonNode later = ask(JSON.createObjectNode().put("do", "day").put("now", "2026-11-28T10:20:00Z"));
         assertTrue(later.at("/lines/0/fished").asBoolean());
         assertTrue(later.at("/lines/0/state").asText().startsWith("Fished now, 20 min"), later.toString());
-        JsonNode typed = ask(JSON.createObjectNode()
-                .put("do", "dayLine")
-                .put("line", "fish")
-                .put("now", "2026-11-28T10:21:00Z"));
+        JsonNode typed = ask(
+                JSON.createObjectNode().put("do", "dayLine").put("line", "fish").put("now", "2026-11-28T10:21:00Z"));
         assertTrue(typed.path("text").asText().contains("\"fish\""), typed.toString());
         assertTrue(ask("dayTap", "kind", "dance").has("refused"));
     }
@@ -192,12 +200,19 @@ class ConversationTest {
         granted("open", "text", sample());
         granted("map");
         paint("{\"here\":{\"x\":1,\"y\":8}}");
-        ObjectNode closer = JSON.createObjectNode().put("do", "camera").put("zoom", 2).put("x", 180).put("y", 190);
+        ObjectNode closer = JSON.createObjectNode()
+                .put("do", "camera")
+                .put("zoom", 2)
+                .put("x", 180)
+                .put("y", 190);
         assertFalse(ask(closer).path("all").asBoolean());
         assertTrue(paint("{\"moving\":true}").fills > 3);
-        JsonNode at = ask(JSON.createObjectNode().put("do", "place").put("x", 180).put("y", 190));
+        JsonNode at =
+                ask(JSON.createObjectNode().put("do", "place").put("x", 180).put("y", 190));
         assertFalse(at.path("words").asText().isEmpty());
         assertTrue(Math.abs(at.path("x").asDouble()) < 16);
-        assertTrue(ask(JSON.createObjectNode().put("do", "camera").put("all", true)).path("all").asBoolean());
+        assertTrue(ask(JSON.createObjectNode().put("do", "camera").put("all", true))
+                .path("all")
+                .asBoolean());
     }
 }

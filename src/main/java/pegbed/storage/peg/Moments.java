@@ -7,7 +7,8 @@ import java.util.Optional;
 
 /**
  * Moments as a peg file has them: date, time and offset by ISO 8601, as {@code DateTimeFormatter.ISO_OFFSET_DATE_TIME}
- * reads and writes them. That class itself would bring the calendars, languages and time zones of the world into a page.
+ * reads and writes them. That class itself would bring the calendars, languages and time zones of the world into a
+ * page.
  */
 public final class Moments {
     private static final int NANO_DIGITS = 9;

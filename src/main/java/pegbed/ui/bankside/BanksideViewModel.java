@@ -217,14 +217,12 @@ public final class BanksideViewModel {
         if (!isBesideMark()) {
             minutes = Math.max(
                     -ReadingWheels.CLOCK_MAX_MINUTES,
-                    Math.min(
-                            ReadingWheels.CLOCK_MAX_MINUTES, minutes + steps * ReadingWheels.CLOCK_STEP_MINUTES));
+                    Math.min(ReadingWheels.CLOCK_MAX_MINUTES, minutes + steps * ReadingWheels.CLOCK_STEP_MINUTES));
             return;
         }
         besideMetres = Math.max(
                 -ReadingWheels.BESIDE_MAX_METRES,
-                Math.min(
-                        ReadingWheels.BESIDE_MAX_METRES, besideMetres + steps * ReadingWheels.BESIDE_STEP_METRES));
+                Math.min(ReadingWheels.BESIDE_MAX_METRES, besideMetres + steps * ReadingWheels.BESIDE_STEP_METRES));
     }
 
     private boolean isBesideMark() {

@@ -13,8 +13,6 @@ import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 import pegbed.findings.Findings;
 import pegbed.model.InputException;
-import pegbed.model.Peg;
-import pegbed.model.Place;
 import pegbed.model.Wishes;
 import pegbed.plan.Plan;
 import pegbed.session.Answer;
@@ -136,7 +134,10 @@ public final class PlanViewModel {
                 monitor -> {
                     Plan made = Plan.of(wanted.findings(), wanted.wishes());
                     return new Made(
-                            made, PlanCards.lines(made), PlanCards.rigs(made), PlanWords.of(made).shortfalls());
+                            made,
+                            PlanCards.lines(made),
+                            PlanCards.rigs(made),
+                            PlanWords.of(made).shortfalls());
                 },
                 new BackgroundTask.Outcome<>(this::show, this::fail));
     }

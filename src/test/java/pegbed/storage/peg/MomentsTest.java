@@ -65,14 +65,14 @@ class MomentsTest {
         Random random = new Random(7);
         for (int i = 0; i < 5_000; i++) {
             OffsetDateTime moment = OffsetDateTime.of(
-                            random.nextInt(22_000) - 11_000,
-                            1 + random.nextInt(12),
-                            1 + random.nextInt(28),
-                            random.nextInt(24),
-                            random.nextInt(60),
-                            random.nextInt(60),
-                            random.nextBoolean() ? 0 : random.nextInt(1000) * (random.nextBoolean() ? 1 : 1_000_000),
-                            ZoneOffset.ofTotalSeconds((random.nextInt(73) - 36) * 1800));
+                    random.nextInt(22_000) - 11_000,
+                    1 + random.nextInt(12),
+                    1 + random.nextInt(28),
+                    random.nextInt(24),
+                    random.nextInt(60),
+                    random.nextInt(60),
+                    random.nextBoolean() ? 0 : random.nextInt(1000) * (random.nextBoolean() ? 1 : 1_000_000),
+                    ZoneOffset.ofTotalSeconds((random.nextInt(73) - 36) * 1800));
             assertEquals(DateTimeFormatter.ISO_OFFSET_DATE_TIME.format(moment), Moments.text(moment));
             assertEquals(Optional.of(moment), Moments.read(Moments.text(moment)));
         }
