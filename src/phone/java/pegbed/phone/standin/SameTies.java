@@ -3,7 +3,6 @@ package pegbed.phone.standin;
 import java.util.List;
 import org.teavm.model.ClassHolder;
 import org.teavm.model.ClassHolderTransformer;
-import org.teavm.model.ClassHolderTransformerContext;
 import org.teavm.model.MethodHolder;
 import org.teavm.model.ReferenceCache;
 import org.teavm.parsing.ClassRefsRenamer;
@@ -20,10 +19,10 @@ public final class SameTies implements TeaVMPlugin {
 
     @Override
     public void install(TeaVMHost host) {
-        host.add((ClassHolderTransformer) SameTies::replace);
+        host.add((ClassHolderTransformer) (holder, context) -> replace(holder));
     }
 
-    private static void replace(ClassHolder holder, ClassHolderTransformerContext context) {
+    private static void replace(ClassHolder holder) {
         if (holder.getName().equals(CIRCLE)) {
             ClassRefsRenamer renamer = new ClassRefsRenamer(
                     new ReferenceCache(),
