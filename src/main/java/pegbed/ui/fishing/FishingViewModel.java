@@ -6,7 +6,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Executor;
-import java.util.function.Predicate;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.collections.FXCollections;
@@ -18,11 +17,11 @@ import pegbed.model.DayEvent;
 import pegbed.model.InputException;
 import pegbed.model.Peg;
 import pegbed.model.Place;
-import pegbed.model.Visit;
 import pegbed.notation.DayNotation;
 import pegbed.session.BackgroundTask;
 import pegbed.session.DayAnswer;
 import pegbed.session.DayEdits;
+import pegbed.session.DayTaps;
 import pegbed.session.Session;
 import pegbed.session.TypedDay;
 import pegbed.ui.plan.PlanViewModel;
@@ -91,13 +90,12 @@ public final class FishingViewModel {
 
     /** Notes what happened on a line. */
     void note(DayEvent.Kind kind, Place line) {
-        DayEvent event = DayEvent.of(now(), kind, Optional.of(line));
-        note(kind == DayEvent.Kind.FEED ? fedAsBefore(event) : event);
+        note(DayTaps.event(session.peg(), kind, line, now()));
     }
 
     /** Nothing is fished from now on. */
     void stop() {
-        note(DayEvent.of(now(), DayEvent.Kind.STOP, Optional.empty()));
+        note(DayTaps.stop(now()));
     }
 
     /**
@@ -117,32 +115,10 @@ public final class FishingViewModel {
         }
     }
 
-    /** Feed of the same name and amount as the last on that line, or else on any. */
-    private DayEvent fedAsBefore(DayEvent event) {
-        Place line = event.line().orElseThrow();
-        return lastFeed(fed -> fed.line().filter(place -> place.equals(line)).isPresent())
-                .or(() -> lastFeed(fed -> true))
-                .map(fed -> event.named(fed.name(), fed.amount()))
-                .orElse(event);
-    }
-
-    private Optional<DayEvent> lastFeed(Predicate<DayEvent> which) {
-        return session.peg().visits().stream()
-                .flatMap(visit -> visit.day().events().stream())
-                .filter(event -> event.kind() == DayEvent.Kind.FEED)
-                .filter(which)
-                .reduce((first, second) -> second);
-    }
-
     private void note(DayEvent event) {
         try {
             session.edit(DayEdits.add(event));
-            DayLogWords words = DayLogWords.of(session.peg());
-            String line = event.line()
-                    .flatMap(place -> histories().at(place))
-                    .map(history -> DayWords.of(session.peg()).line(history) + ": ")
-                    .orElse("");
-            noted = DayLogWords.clock(event.time()) + " " + line + words.what(event);
+            noted = DayLogWords.of(session.peg()).noted(histories(), event);
             notedRevision = session.revision();
             refresh();
         } catch (InputException e) {
@@ -176,7 +152,7 @@ public final class FishingViewModel {
             noted = undone ? "" : noted;
             said.set(undone ? "" : (kept ? "✓ " : "Noting ") + noted + (kept ? "" : "…"));
         }
-        Day day = today();
+        Day day = DayTaps.today(session.peg(), now());
         answer = answer.filter(known -> known.day().equals(day));
         show(histories());
         List<Place> planned = planned();
@@ -195,14 +171,8 @@ public final class FishingViewModel {
         }
     }
 
-    /** The log of the visit that goes on; nothing where the latest is over. */
-    private Day today() {
-        Visit latest = session.peg().today();
-        return DayEdits.isOver(latest, now()) ? Day.NONE : latest.day();
-    }
-
     private LineHistories histories() {
-        return LineHistories.of(today(), planned(), clock.instant());
+        return LineHistories.of(DayTaps.today(session.peg(), now()), planned(), clock.instant());
     }
 
     private void show(LineHistories histories) {
@@ -224,22 +194,11 @@ public final class FishingViewModel {
     }
 
     private String state(DayLogWords words, LineHistory line, int index) {
-        List<String> parts = new ArrayList<>();
-        if (line.fishedNow()) {
-            parts.add("fished now, " + DayLogWords.minutes(line.fishedMinutes()));
-        } else if (line.minutesSinceFished().isPresent()) {
-            parts.add("rested " + DayLogWords.minutes(line.minutesSinceFished().getAsDouble()));
-        }
-        if (line.minutesSinceFed().isPresent()) {
-            parts.add("fed " + DayLogWords.ago(line.minutesSinceFed()));
-        }
-        if (line.fishedMinutes() > 0) {
-            parts.add(words.given(line));
-        }
+        List<String> parts = new ArrayList<>(words.parts(line));
         answer.map(DayAnswer::rates)
                 .filter(rates -> index < rates.size())
                 .flatMap(rates -> DayWords.of(session.peg()).rate(rates.get(index)))
                 .ifPresent(parts::add);
-        return parts.isEmpty() ? "Not fished or fed yet" : Sentences.capital(String.join("; ", parts));
+        return parts.isEmpty() ? DayLogWords.NOTHING_YET : Sentences.capital(String.join("; ", parts));
     }
 }
