@@ -31,6 +31,7 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import pegbed.model.Parallel;
 import pegbed.session.DayEdits;
+import pegbed.session.DayTaps;
 import pegbed.session.Edit;
 import pegbed.session.LineEdits;
 import pegbed.session.MissingInputs;
@@ -138,7 +139,7 @@ class ArchitectureTest {
                     "cli",
                     "bench")
             .whereLayer("day")
-            .mayOnlyBeAccessedByLayers("wording", "report", "session", "ui", "cli", "bench")
+            .mayOnlyBeAccessedByLayers("wording", "report", "session", "phone", "ui", "cli", "bench")
             .whereLayer("lake")
             .mayOnlyBeAccessedByLayers("exchange", "cli")
             .whereLayer("surface")
@@ -276,6 +277,7 @@ class ArchitectureTest {
         "pegbed.guidance..",
         "pegbed.visits..",
         "pegbed.plan..",
+        "pegbed.day..",
         "pegbed.wording..",
         "pegbed.report.drawing..",
         "pegbed.report.map..",
@@ -286,6 +288,7 @@ class ArchitectureTest {
     /** What of the open document a page has too; the rest of its package is for threads and the disk. */
     private static final Class<?>[] CORE_OF_SESSION = {
         DayEdits.class,
+        DayTaps.class,
         Edit.class,
         LineEdits.class,
         MissingInputs.class,

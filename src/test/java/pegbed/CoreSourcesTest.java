@@ -26,6 +26,7 @@ class CoreSourcesTest {
             "guidance",
             "visits",
             "plan",
+            "day",
             "wording",
             "report/drawing",
             "report/map",

@@ -51,6 +51,9 @@ import pegbed.wording.Caution;
  * <tr><td>level<td>board (typed), dugOut, now; each or none<td>sentences, checks; text and state where something changed
  * <tr><td>place<td>x, y: CSS pixels of a tap on the map<td>words, x, y of the nearest place that the wheels have
  * <tr><td>camera<td>zoom, x, y; or panX, panY (CSS pixels); or all<td>all: whether all of the peg is seen
+ * <tr><td>day<td>now<td>lines: [{title, state, fished, x, y}], taps: [{kind, words}], fishing, cautions; wants a plan
+ * <tr><td>dayTap<td>kind (of taps, or stop), x, y of the line, now<td>noted, text, state
+ * <tr><td>dayLine<td>line (an event, typed), now<td>noted, text, state
  * <tr><td>cautions<td><td>cautions: [{title, words}]
  * </table>
  */
@@ -89,13 +92,7 @@ public final class Conversation {
             case "state" -> new JsonText().put("state", StateAnswer.of(peg(), request));
             case "understood" -> new JsonText().put("understood", peg().understood(request.words("line")));
             case "add" ->
-                changed(
-                        new JsonText()
-                                .put(
-                                        "understood",
-                                        peg().add(request.words("line"), moment(request))
-                                                .understood()),
-                        request);
+                changed(new JsonText().put("understood", peg().add(request.words("line"), moment(request))), request);
             case "undo" -> undone(peg().undoLabel(), peg().undo(), request);
             case "redo" -> undone(peg().redoLabel(), peg().redo(), request);
             case "map" -> map(request);
@@ -109,6 +106,10 @@ public final class Conversation {
             case "place" -> place(request);
             case "camera" -> camera(request);
             case "cautions" -> cautions();
+            case "day" -> new FishingAnswer(peg(), moment(request)).lines();
+            case "dayTap" ->
+                changed(new FishingAnswer(peg(), moment(request)).tap(request.words("kind"), at(request)), request);
+            case "dayLine" -> changed(new FishingAnswer(peg(), moment(request)).typed(request.words("line")), request);
             default ->
                 throw new InputException(
                         "The page asked for '" + request.words("do") + "', which there is not; load it again.");
@@ -185,8 +186,13 @@ public final class Conversation {
 
     private JsonText wheels(Request request) throws InputException {
         WheelsAnswer wheels = new WheelsAnswer(peg());
-        boolean given = request.number("x").isPresent() && request.number("y").isPresent();
-        return wheels.all(given ? new Place(request.needed("x"), request.needed("y")) : wheels.begin());
+        return wheels.all(at(request).orElseGet(wheels::begin));
+    }
+
+    private static Optional<Place> at(Request request) throws InputException {
+        return request.number("x").isPresent()
+                ? Optional.of(new Place(request.needed("x"), request.needed("y")))
+                : Optional.empty();
     }
 
     private JsonText depths(Request request) throws InputException {
@@ -287,11 +293,8 @@ public final class Conversation {
             DrawingCanvas canvas, double widthPoints, double heightPoints, String options, TextMeasure measure) {
         try {
             Request wish = Request.of(options);
-            Optional<Place> here = Optional.empty();
-            if (wish.object("here").isPresent()) {
-                Request at = wish.object("here").get();
-                here = Optional.of(new Place(at.needed("x"), at.needed("y")));
-            }
+            Optional<Place> here =
+                    wish.object("here").isPresent() ? at(wish.object("here").get()) : Optional.empty();
             picture.paint(
                     peg(),
                     new MapPicture.Wish(

@@ -23,7 +23,7 @@ final class MapAnswer {
         }
         PegMap map = shown.get().map();
         Findings findings = shown.get().findings();
-        answer.put("provisional", map.isProvisional())
+        answer.put("provisional", !shown.get().inFull())
                 .put("placeAlone", shown.get().placeAlone());
         if (!shown.get().placeAlone()) {
             answer.put("deepest", card(FindingWords.of(map.peg()).deepestCard(findings.deepest())))

@@ -43,11 +43,15 @@ public final class PhonePeg {
     /** The latest bottom that was worked out in full, by whatever is known. */
     private Optional<PegMap> worked = Optional.empty();
 
+    /** What the peg's own readings say, while the others wait to be fitted. */
+    private Optional<PegMap> alone = Optional.empty();
+
     /** What is shown: worked out, or with one reading more. */
     private Optional<Shown> shown = Optional.empty();
 
     private Optional<Plan> plan = Optional.empty();
     private Optional<NextReading> next = Optional.empty();
+    private long nextRevision = -1;
 
     /** The reading that was added last, as its index among all; empty if something else was done since. */
     private Optional<Integer> added = Optional.empty();
@@ -58,16 +62,10 @@ public final class PhonePeg {
      * @param revision of the peg that it is for
      * @param map the bottom
      * @param findings what was found on it at the target depth
+     * @param inFull whether nothing better is to come
      * @param placeAlone whether too little is known to find anything, so that only the place may be drawn
      */
-    record Shown(long revision, PegMap map, Findings findings, boolean placeAlone) {}
-
-    /**
-     * What became of a line.
-     *
-     * @param understood how it was understood, and what to mind about it
-     */
-    public record Added(String understood) {}
+    record Shown(long revision, PegMap map, Findings findings, boolean inFull, boolean placeAlone) {}
 
     /**
      * @param peg as its file has it
@@ -126,15 +124,16 @@ public final class PhonePeg {
      * Adds a line as it would be typed.
      *
      * @param moment when it was typed
+     * @return how it was understood, and what to mind about it
      * @throws InputException if it can't be read, or can't be meant; nothing has changed then
      */
-    public Added add(String typed, OffsetDateTime moment) throws InputException {
+    public String add(String typed, OffsetDateTime moment) throws InputException {
         Line line = line(typed);
         String understood =
                 TypedLineWords.of(peg()).understood(line) + TypedLineWords.aside(peg(), line, shown.map(Shown::map));
         edit(LineEdits.add(peg(), LineEdits.at(moment, line)), moment);
         added = line instanceof Line.ReadingLine ? Optional.of(peg().readings().size() - 1) : Optional.empty();
-        return new Added(understood);
+        return understood;
     }
 
     /**
@@ -167,7 +166,8 @@ public final class PhonePeg {
     }
 
     /**
-     * The bottom soon: that of before with the one reading that was added since.
+     * The bottom soon: that of before with the one reading that was added since, or, of a peg that was just opened, by
+     * its own readings, while other pegs wait to be fitted.
      *
      * @return whether there is one; else {@link #map} has to be waited for
      */
@@ -175,14 +175,25 @@ public final class PhonePeg {
         if (isCurrent()) {
             return true;
         }
+        if (missing().isPresent()) {
+            return false;
+        }
         try {
-            Optional<PegMap> soon =
-                    worked.isPresent() && missing().isEmpty() ? worked.get().withOneMore(peg()) : Optional.empty();
-            soon.ifPresent(map -> shown = Optional.of(new Shown(revision(), map, soonFound(map), false)));
-            return soon.isPresent();
+            Optional<PegMap> soon = worked.isPresent() ? worked.get().withOneMore(peg()) : Optional.empty();
+            if (soon.isPresent()) {
+                shown = Optional.of(new Shown(revision(), soon.get(), soonFound(soon.get()), false, false));
+            } else if (shown.isEmpty() && waitsForOthers()) {
+                alone = Optional.of(PegMap.of(peg(), Monitor.NONE));
+                show(alone.get(), false, false);
+            }
+            return isCurrent();
         } catch (InputException saidByTheWorkItself) {
             return false;
         }
+    }
+
+    private boolean waitsForOthers() {
+        return neighbours.isEmpty() && !peg().wishes().byItself();
     }
 
     /** What was found before, with the deepest place as it is now: flat spots wait for the bottom in full. */
@@ -203,32 +214,34 @@ public final class PhonePeg {
      * @throws InputException if the banks can't be used
      */
     public PegMap map() throws InputException {
-        if (isCurrent() && !shown.orElseThrow().map().isProvisional()) {
+        if (isCurrent() && shown.orElseThrow().inFull()) {
             return shown.orElseThrow().map();
         }
         if (missing().isPresent()) {
             worked = Optional.empty();
-            show(fitted(MissingInputs.drawable(PegMap.bottomOf(peg()))), true);
+            show(fitted(MissingInputs.drawable(PegMap.bottomOf(peg()))), true, true);
         } else {
-            PegMap map = worked.filter(known -> PegMap.bottomOf(known.peg()).equals(PegMap.bottomOf(peg())))
-                    .map(known -> known.withPeg(peg()))
-                    .orElse(null);
-            worked = Optional.of(map == null ? fitted(peg()) : map);
-            show(worked.get(), false);
+            Peg bottom = PegMap.bottomOf(peg());
+            Optional<PegMap> same =
+                    worked.filter(known -> PegMap.bottomOf(known.peg()).equals(bottom));
+            worked = Optional.of(same.isPresent() ? same.get().withPeg(peg()) : fitted(peg()));
+            show(worked.get(), true, false);
         }
         return shown.orElseThrow().map();
     }
 
     private PegMap fitted(Peg peg) throws InputException {
-        boolean alone = peg.wishes().byItself();
-        if (!alone && neighbours.isEmpty()) {
+        Optional<PegMap> itself = alone.filter(map -> map.peg().equals(peg));
+        alone = Optional.empty();
+        if (waitsForOthers()) {
             neighbours = Optional.of(NeighbourFits.of(others, Monitor.NONE));
         }
-        return PegMap.of(peg, alone ? NeighbouringPegs.NONE : neighbours.orElseThrow(), Monitor.NONE);
+        NeighbouringPegs teachers = peg.wishes().byItself() ? NeighbouringPegs.NONE : neighbours.orElseThrow();
+        return itself.isPresent() ? itself.get().with(teachers, Monitor.NONE) : PegMap.of(peg, teachers, Monitor.NONE);
     }
 
-    private void show(PegMap map, boolean placeAlone) {
-        shown = Optional.of(new Shown(revision(), map, Findings.of(map, OptionalDouble.empty()), placeAlone));
+    private void show(PegMap map, boolean inFull, boolean placeAlone) {
+        shown = Optional.of(new Shown(revision(), map, Findings.of(map, OptionalDouble.empty()), inFull, placeAlone));
     }
 
     private boolean isCurrent() {
@@ -287,8 +300,6 @@ public final class PhonePeg {
         }
         return next.orElseThrow();
     }
-
-    private long nextRevision = -1;
 
     /** Where to plumb next, while it is known for the peg as it stands. */
     Optional<NextReading> knownNext() {

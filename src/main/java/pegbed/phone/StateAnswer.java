@@ -25,7 +25,7 @@ final class StateAnswer {
                 .put("number", peg.name().number())
                 .put("depthUnit", peg.units().depth().name().toLowerCase(Locale.ROOT))
                 .put("distanceUnit", peg.units().distance().name().toLowerCase(Locale.ROOT))
-                .put("revision", phone.revision())
+                .put("revision", (double) phone.revision())
                 .put("readings", peg.readings().size())
                 .put("readingsWords", Quantities.readings(peg.readings().size()))
                 .put("canUndo", phone.undoLabel().isPresent())

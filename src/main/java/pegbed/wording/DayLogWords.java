@@ -1,6 +1,8 @@
 package pegbed.wording;
 
 import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import pegbed.day.LineHistories;
@@ -12,6 +14,9 @@ import pegbed.notation.Numbers;
 
 /** A day's log in the person's words and units. */
 public final class DayLogWords {
+    /** What is said of a line on which nothing happened. */
+    public static final String NOTHING_YET = "Not fished or fed yet";
+
     private final Peg peg;
     private final Quantities quantities;
 
@@ -32,6 +37,34 @@ public final class DayLogWords {
 
     private static String two(int number) {
         return (number < 10 ? "0" : "") + number;
+    }
+
+    /** What was just noted: {@code 14:20 line 2, across: fish}. */
+    public String noted(LineHistories lines, DayEvent event) {
+        String line = event.line()
+                .flatMap(lines::at)
+                .map(history -> DayWords.of(peg).line(history) + ": ")
+                .orElse("");
+        return clock(event.time()) + " " + line + what(event);
+    }
+
+    /**
+     * How a line stands, in parts: how long it is fished or rested, when it was fed, what it gave; none where nothing.
+     */
+    public List<String> parts(LineHistory line) {
+        List<String> parts = new ArrayList<>();
+        if (line.fishedNow()) {
+            parts.add("fished now, " + DayWords.minutes(line.fishedMinutes()));
+        } else if (line.minutesSinceFished().isPresent()) {
+            parts.add("rested " + DayWords.minutes(line.minutesSinceFished().getAsDouble()));
+        }
+        if (line.minutesSinceFed().isPresent()) {
+            parts.add(DayWords.ago("fed", line.minutesSinceFed()));
+        }
+        if (line.fishedMinutes() > 0) {
+            parts.add(given(line));
+        }
+        return parts;
     }
 
     /** What an event's line is called; empty where it belongs to none. */

@@ -154,6 +154,48 @@ class ConversationTest {
     }
 
     @Test
+    void aTapOnALineIsNoted() throws IOException {
+        granted("open", "text", sample());
+        granted("plan");
+        JsonNode line = granted("day").at("/lines/0");
+        assertEquals("Not fished or fed yet", line.path("state").asText());
+        JsonNode noted = ask(JSON.createObjectNode()
+                .put("do", "dayTap")
+                .put("kind", "start")
+                .put("x", line.path("x").asDouble())
+                .put("y", line.path("y").asDouble())
+                .put("now", "2026-11-28T10:00:00Z"));
+        assertTrue(noted.path("noted").asText().startsWith("10:00 "), noted.toString());
+        assertEquals(3, noted.at("/state/visit/number").asInt(), "another day, another visit");
+        JsonNode later = ask(JSON.createObjectNode().put("do", "day").put("now", "2026-11-28T10:20:00Z"));
+        assertTrue(later.at("/lines/0/fished").asBoolean());
+        assertTrue(later.at("/lines/0/state").asText().startsWith("Fished now, 20 min"), later.toString());
+        JsonNode typed = ask(
+                JSON.createObjectNode().put("do", "dayLine").put("line", "fish").put("now", "2026-11-28T10:21:00Z"));
+        assertTrue(typed.path("text").asText().contains("\"fish\""), typed.toString());
+        assertTrue(ask("dayTap", "kind", "dance").has("refused"));
+    }
+
+    @Test
+    void otherPegsOfTheWaterInformANewOne() throws IOException {
+        ObjectNode request = JSON.createObjectNode()
+                .put("do", "open")
+                .put("name", "tansy-cut-9.peg.json")
+                .put("text", sample());
+        request.putArray("neighbours")
+                .addObject()
+                .put("name", "tansy-cut-14.peg.json")
+                .put("text", Files.readString(Path.of("sample-pegs/tansy-cut-14.peg.json")));
+        ask(request);
+        JsonNode alone = ask(JSON.createObjectNode().put("do", "map").put("provisional", true));
+        assertTrue(alone.path("shown").asBoolean() && alone.path("provisional").asBoolean(), alone.toString());
+        assertTrue(alone.path("neighbours").isMissingNode(), "its own readings come first");
+        JsonNode all = granted("map");
+        assertFalse(all.path("provisional").asBoolean());
+        assertTrue(all.path("neighbours").asText().contains("other peg"), all.toString());
+    }
+
+    @Test
     void theMapIsPannedZoomedAndTapped() throws IOException {
         granted("open", "text", sample());
         granted("map");

@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Executor;
-import java.util.function.Predicate;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
@@ -27,6 +26,7 @@ import pegbed.notation.DayNotation;
 import pegbed.session.BackgroundTask;
 import pegbed.session.DayAnswer;
 import pegbed.session.DayEdits;
+import pegbed.session.DayTaps;
 import pegbed.session.Session;
 import pegbed.session.TypedDay;
 import pegbed.ui.plan.PlanViewModel;
@@ -120,18 +120,13 @@ public final class FishingViewModel {
 
     /** Notes what happened on a line. */
     void note(DayEvent.Kind what, Place line) {
-        DayEvent event = DayEvent.of(now(), what, Optional.of(line));
-        note(
-                switch (what) {
-                    case FEED -> fedAsBefore(event);
-                    case FISH -> event.named(kind.get().orElse(""), "");
-                    default -> event;
-                });
+        DayEvent event = DayTaps.event(session.peg(), what, line, now());
+        note(what == DayEvent.Kind.FISH ? event.named(kind.get().orElse(""), "") : event);
     }
 
     /** Nothing is fished from now on. */
     void stop() {
-        note(DayEvent.of(now(), DayEvent.Kind.STOP, Optional.empty()));
+        note(DayTaps.stop(now()));
     }
 
     /**
@@ -151,32 +146,10 @@ public final class FishingViewModel {
         }
     }
 
-    /** Feed of the same name and amount as the last on that line, or else on any. */
-    private DayEvent fedAsBefore(DayEvent event) {
-        Place line = event.line().orElseThrow();
-        return lastFeed(fed -> fed.line().filter(place -> place.equals(line)).isPresent())
-                .or(() -> lastFeed(fed -> true))
-                .map(fed -> event.named(fed.name(), fed.amount()))
-                .orElse(event);
-    }
-
-    private Optional<DayEvent> lastFeed(Predicate<DayEvent> which) {
-        return session.peg().visits().stream()
-                .flatMap(visit -> visit.day().events().stream())
-                .filter(event -> event.kind() == DayEvent.Kind.FEED)
-                .filter(which)
-                .reduce((first, second) -> second);
-    }
-
     private void note(DayEvent event) {
         try {
             session.edit(DayEdits.add(event));
-            DayLogWords words = DayLogWords.of(session.peg());
-            String line = event.line()
-                    .flatMap(place -> histories().at(place))
-                    .map(history -> DayWords.of(session.peg()).line(history) + ": ")
-                    .orElse("");
-            noted = DayLogWords.clock(event.time()) + " " + line + words.what(event);
+            noted = DayLogWords.of(session.peg()).noted(histories(), event);
             notedRevision = session.revision();
             refresh();
         } catch (InputException e) {
@@ -212,7 +185,7 @@ public final class FishingViewModel {
             said.set(undone ? "" : (kept ? "✓ " : "Noting ") + noted + (kept ? "" : "…"));
         }
         refreshKinds();
-        Day day = today();
+        Day day = DayTaps.today(session.peg(), now());
         answer = answer.filter(known -> known.day().equals(day));
         show(histories());
         List<Place> planned = planned();
@@ -250,14 +223,8 @@ public final class FishingViewModel {
         }
     }
 
-    /** The log of the visit that goes on; nothing where the latest is over. */
-    private Day today() {
-        Visit latest = session.peg().today();
-        return DayEdits.isOver(latest, now()) ? Day.NONE : latest.day();
-    }
-
     private LineHistories histories() {
-        return LineHistories.of(today(), planned(), clock.instant());
+        return LineHistories.of(DayTaps.today(session.peg(), now()), planned(), clock.instant());
     }
 
     private void show(LineHistories now) {
@@ -280,22 +247,11 @@ public final class FishingViewModel {
     }
 
     private String state(DayLogWords words, LineHistory line, int index) {
-        List<String> parts = new ArrayList<>();
-        if (line.fishedNow()) {
-            parts.add("fished now, " + DayWords.minutes(line.fishedMinutes()));
-        } else if (line.minutesSinceFished().isPresent()) {
-            parts.add("rested " + DayWords.minutes(line.minutesSinceFished().getAsDouble()));
-        }
-        if (line.minutesSinceFed().isPresent()) {
-            parts.add(DayWords.ago("fed", line.minutesSinceFed()));
-        }
-        if (line.fishedMinutes() > 0) {
-            parts.add(words.given(line));
-        }
+        List<String> parts = new ArrayList<>(words.parts(line));
         answer.map(DayAnswer::rates)
                 .filter(rates -> index < rates.size())
                 .flatMap(rates -> DayWords.of(session.peg()).rate(rates.get(index)))
                 .ifPresent(parts::add);
-        return parts.isEmpty() ? "Not fished or fed yet" : Sentences.capital(String.join("; ", parts));
+        return parts.isEmpty() ? DayLogWords.NOTHING_YET : Sentences.capital(String.join("; ", parts));
     }
 }

@@ -1,18 +1,15 @@
 package pegbed.ui.fishing;
 
-import java.util.List;
 import javafx.scene.control.Button;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import pegbed.model.DayEvent;
+import pegbed.session.DayTaps;
 import pegbed.ui.controls.Controls;
 import pegbed.ui.fishing.FishingViewModel.FishingLine;
 
 /** The buttons of one line: each notes what happened there, now. */
 public final class LineTaps extends HBox {
-    private static final List<DayEvent.Kind> TAPS =
-            List.of(DayEvent.Kind.START, DayEvent.Kind.FISH, DayEvent.Kind.BITE, DayEvent.Kind.FEED);
-
     /**
      * @param line the line
      * @param id what the buttons' ids begin with
@@ -20,10 +17,10 @@ public final class LineTaps extends HBox {
      */
     public LineTaps(FishingViewModel model, FishingLine line, String id, int number) {
         getStyleClass().add("row");
-        for (DayEvent.Kind kind : TAPS) {
+        for (DayEvent.Kind kind : DayTaps.KINDS) {
             Button tap = Controls.button(
-                    id + "-" + kind.word() + "-" + number, words(kind), () -> model.note(kind, line.place()));
-            tap.setAccessibleText(words(kind) + ", " + line.title());
+                    id + "-" + kind.word() + "-" + number, DayTaps.words(kind), () -> model.note(kind, line.place()));
+            tap.setAccessibleText(DayTaps.words(kind) + ", " + line.title());
             tap.setMaxWidth(Double.MAX_VALUE);
             HBox.setHgrow(tap, Priority.ALWAYS);
             getChildren().add(tap);
@@ -33,19 +30,6 @@ public final class LineTaps extends HBox {
 
     /** The line has gone on: what is fished already can't be begun. */
     public void show(FishingLine line) {
-        getChildren().get(TAPS.indexOf(DayEvent.Kind.START)).setDisable(line.fished());
-    }
-
-    private static String words(DayEvent.Kind kind) {
-        return switch (kind) {
-            case START -> "Fish here";
-            case FISH -> "Fish";
-            case BITE -> "Bite";
-            case FEED -> "Feed";
-            case STOP -> "Stop";
-            case LOST -> "Lost";
-            case SNAG -> "Snag";
-            case NOTE -> "Note";
-        };
+        getChildren().get(DayTaps.KINDS.indexOf(DayEvent.Kind.START)).setDisable(line.fished());
     }
 }
