@@ -207,6 +207,7 @@ class ConversationTest {
                 .put("y", 190);
         assertFalse(ask(closer).path("all").asBoolean());
         assertTrue(paint("{\"moving\":true}").fills > 3);
+        assertTrue(paint("{\"moving\":true}").strokes > 0);
         JsonNode at =
                 ask(JSON.createObjectNode().put("do", "place").put("x", 180).put("y", 190));
         assertFalse(at.path("words").asText().isEmpty());

@@ -102,7 +102,7 @@ record InventedVisits(Place across, Place track, Place margin, Place shortLine) 
         events.add(DayEvent.of(start.plusMinutes(minute), DayEvent.Kind.STOP, Optional.empty()));
         events.sort(Comparator.comparing(DayEvent::time));
         Conditions conditions = new Conditions(
-                OptionalDouble.of(Math.round(WATER[visit] + 3 * random.nextGaussian())),
+                OptionalDouble.of(Math.rint(WATER[visit] + 3 * random.nextGaussian())),
                 OptionalDouble.of(WATER[visit]),
                 WINDS.get(visit % WINDS.size()),
                 visit % 3 == 0 ? "tinged green" : "clear to 1 ft",
