@@ -321,9 +321,11 @@ export class PlumbView {
     this.#say(answer.understood, "added");
   }
 
-  /** Tells what speaks against the reading that was added last. */
+  /** Tells what speaks against the reading that was added last; it is kept all the same. */
   question(words) {
-    if (words) this.#say(words, "refused");
+    const node = byId("understood");
+    if (!words || !node.classList.contains("added") || node.textContent.endsWith(words)) return;
+    this.#say(`${node.textContent}. ${words}`, "added questioned");
   }
 }
 
