@@ -18,7 +18,11 @@ final class PhonePictures {
         this.folder = folder;
     }
 
-    /** @param args the folder; docs/images if there is none */
+    /**
+     * Takes the pictures.
+     *
+     * @param args the folder; docs/images if there is none
+     */
     public static void main(String[] args) throws Exception {
         Path folder = Path.of(args.length > 0 ? args[0] : "docs/images");
         try (Site site = new Site(PhoneUser.files());
