@@ -17,7 +17,11 @@ final class PhoneTimes {
 
     private PhoneTimes() {}
 
-    /** @param args how many times slower than this machine; 4 if there is none */
+    /**
+     * Measures, and prints what was measured.
+     *
+     * @param args how many times slower than this machine; 4 if there is none
+     */
     public static void main(String[] args) throws Exception {
         double slower = args.length > 0 ? Double.parseDouble(args[0]) : 4;
         try (Site site = new Site(PhoneUser.files());
