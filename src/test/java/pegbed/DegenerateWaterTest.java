@@ -31,7 +31,7 @@ import pegbed.model.Typed;
 import pegbed.report.drawing.Themes;
 import pegbed.report.map.MapDrawing;
 import pegbed.report.map.MapOptions;
-import pegbed.report.paint.AwtLetters;
+import pegbed.report.paint.LetterOutlines;
 import pegbed.report.paint.SvgWriter;
 
 /** Whatever the water: an answer without a hole in it, or one sentence; never anything else. */
@@ -163,7 +163,7 @@ class DegenerateWaterTest {
         assertTrue(Double.isFinite(findings.deepest().spot().depthMetres()), name);
         assertTrue(DepthProfile.towards(map, 10).points().stream().allMatch(p -> p.sdMetres() >= 0), name);
         byte[] svg = SvgWriter.write(
-                MapDrawing.of(map, findings, MapOptions.USUAL).sheet(900, 700, AwtLetters.MEASURE),
+                MapDrawing.of(map, findings, MapOptions.USUAL).sheet(900, 700, LetterOutlines.MEASURE),
                 Themes.LIGHT,
                 name,
                 1);

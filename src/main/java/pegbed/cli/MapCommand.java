@@ -18,7 +18,7 @@ import pegbed.report.drawing.Layer;
 import pegbed.report.drawing.Theme;
 import pegbed.report.map.MapDrawing;
 import pegbed.report.map.MapOptions;
-import pegbed.report.paint.AwtLetters;
+import pegbed.report.paint.LetterOutlines;
 import pegbed.report.paint.PngWriter;
 import pegbed.report.paint.SvgWriter;
 import pegbed.storage.disk.AtomicFileWriter;
@@ -105,8 +105,8 @@ final class MapCommand implements Callable<Integer> {
         MapDrawing made = MapDrawing.of(map, Findings.of(map, wished), options);
         double width = pixels.map(size -> size[0] / letters).orElse(USUAL_WIDTH);
         double height = pixels.map(size -> size[1] / letters)
-                .orElseGet(() -> Math.ceil(made.sheetHeight(USUAL_WIDTH, AwtLetters.MEASURE)));
-        Drawing drawing = made.sheet(width, height, AwtLetters.MEASURE);
+                .orElseGet(() -> Math.ceil(made.sheetHeight(USUAL_WIDTH, LetterOutlines.MEASURE)));
+        Drawing drawing = made.sheet(width, height, LetterOutlines.MEASURE);
         byte[] bytes = name.endsWith(".png")
                 ? PngWriter.write(drawing, theme, letters)
                 : SvgWriter.write(drawing, theme, peg.name().title(), letters);

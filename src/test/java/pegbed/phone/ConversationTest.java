@@ -18,7 +18,7 @@ import pegbed.report.drawing.DrawingCanvas;
 import pegbed.report.drawing.Ink;
 import pegbed.report.drawing.Pen;
 import pegbed.report.drawing.Text;
-import pegbed.report.paint.AwtLetters;
+import pegbed.report.paint.LetterOutlines;
 
 class ConversationTest {
     private static final ObjectMapper JSON = new ObjectMapper();
@@ -94,7 +94,7 @@ class ConversationTest {
 
     private Counting paint(String options) throws IOException {
         Counting canvas = new Counting();
-        JsonNode answer = JSON.readTree(conversation.paint(canvas, 360, 380, options, AwtLetters.MEASURE));
+        JsonNode answer = JSON.readTree(conversation.paint(canvas, 360, 380, options, LetterOutlines.MEASURE));
         assertTrue(
                 answer.path("refused").isMissingNode(), answer.path("refused").asText());
         return canvas;

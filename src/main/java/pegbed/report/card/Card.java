@@ -11,7 +11,7 @@ import pegbed.plan.Plan;
 import pegbed.report.drawing.Drawing;
 import pegbed.report.drawing.Theme;
 import pegbed.report.map.Heading;
-import pegbed.report.paint.AwtLetters;
+import pegbed.report.paint.LetterOutlines;
 import pegbed.report.paint.PdfFonts;
 import pegbed.report.paint.PdfWriter;
 import pegbed.report.paint.PngWriter;
@@ -42,17 +42,17 @@ public final class Card {
 
     /** The A5 page in memory, 200 dots an inch, to be looked at or printed. */
     public static BufferedImage picture(Plan plan, Theme theme) {
-        return PngWriter.image(CardDrawing.of(plan, AwtLetters.MEASURE), theme, PIXELS_PER_POINT);
+        return PngWriter.image(CardDrawing.of(plan, LetterOutlines.MEASURE), theme, PIXELS_PER_POINT);
     }
 
     /** The A5 page as a PNG file of 200 dots an inch. */
     public static byte[] png(Plan plan, Theme theme) {
-        return PngWriter.write(CardDrawing.of(plan, AwtLetters.MEASURE), theme, PIXELS_PER_POINT);
+        return PngWriter.write(CardDrawing.of(plan, LetterOutlines.MEASURE), theme, PIXELS_PER_POINT);
     }
 
     /** The A5 page as SVG. */
     public static byte[] svg(Plan plan, Theme theme) {
-        return SvgWriter.write(CardDrawing.of(plan, AwtLetters.MEASURE), theme, title(plan), 1);
+        return SvgWriter.write(CardDrawing.of(plan, LetterOutlines.MEASURE), theme, title(plan), 1);
     }
 
     /** A page for a phone in one file, light and dark, that needs no network. */

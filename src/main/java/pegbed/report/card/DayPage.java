@@ -17,7 +17,7 @@ import pegbed.report.drawing.Role;
 import pegbed.report.drawing.TextMeasure;
 import pegbed.report.drawing.Theme;
 import pegbed.report.drawing.View;
-import pegbed.report.paint.AwtLetters;
+import pegbed.report.paint.LetterOutlines;
 import pegbed.report.paint.PdfFonts;
 import pegbed.report.paint.PdfWriter;
 import pegbed.report.paint.PngWriter;
@@ -122,7 +122,7 @@ public record DayPage(
 
     /** The page in memory, 200 dots an inch. */
     public BufferedImage picture(Theme theme) {
-        return PngWriter.image(drawing(AwtLetters.MEASURE), theme, PIXELS_PER_POINT);
+        return PngWriter.image(drawing(LetterOutlines.MEASURE), theme, PIXELS_PER_POINT);
     }
 
     /**
@@ -139,10 +139,10 @@ public record DayPage(
             return PdfWriter.write(List.of(drawing(fonts)), new OnWhite(theme), title, fonts);
         }
         if (lower.endsWith(".png")) {
-            return PngWriter.write(drawing(AwtLetters.MEASURE), theme, PIXELS_PER_POINT);
+            return PngWriter.write(drawing(LetterOutlines.MEASURE), theme, PIXELS_PER_POINT);
         }
         if (lower.endsWith(".svg")) {
-            return SvgWriter.write(drawing(AwtLetters.MEASURE), theme, title, 1);
+            return SvgWriter.write(drawing(LetterOutlines.MEASURE), theme, title, 1);
         }
         throw new InputException(name + " must end in .pdf, .png or .svg.");
     }

@@ -17,7 +17,7 @@ import pegbed.report.drawing.Themes;
 import pegbed.report.drawing.View;
 import pegbed.report.map.Heading;
 import pegbed.report.map.MapDrawing;
-import pegbed.report.paint.AwtLetters;
+import pegbed.report.paint.LetterOutlines;
 import pegbed.report.paint.SvgWriter;
 import pegbed.wording.CardWords;
 import pegbed.wording.Caution;
@@ -89,7 +89,7 @@ final class HtmlCard {
         MapDrawing map = CardDrawing.map(plan);
         double height = Math.min(520, map.frameHeight(MAP_WIDTH_POINTS));
         View view = map.fitted(new Envelope(0, MAP_WIDTH_POINTS, 0, height), MAP_WIDTH_POINTS, height);
-        Drawing drawing = map.at(view, AwtLetters.MEASURE);
+        Drawing drawing = map.at(view, LetterOutlines.MEASURE);
         page.raw("<figure>\n");
         picture(drawing, Themes.LIGHT, "bright", "Map of " + title);
         picture(drawing, Themes.DARK, "dark", "Map of " + title);
@@ -104,14 +104,14 @@ final class HtmlCard {
 
     private void fishing(DayPage fished) {
         page.raw("<section>\n").element("h2", "", "The fishing");
-        fished.strip(MAP_WIDTH_POINTS, AwtLetters.MEASURE).ifPresent(strip -> {
+        fished.strip(MAP_WIDTH_POINTS, LetterOutlines.MEASURE).ifPresent(strip -> {
             page.element("h3", "", fished.heading());
             page.raw("<figure>\n");
             picture(strip, Themes.LIGHT, "bright", fished.heading());
             picture(strip, Themes.DARK, "dark", fished.heading());
             page.raw("</figure>\n");
         });
-        fished.bars(MAP_WIDTH_POINTS, AwtLetters.MEASURE).ifPresent(bars -> {
+        fished.bars(MAP_WIDTH_POINTS, LetterOutlines.MEASURE).ifPresent(bars -> {
             page.element("h3", "", fished.barsHeading());
             page.raw("<figure>\n");
             picture(bars, Themes.LIGHT, "bright", fished.barsHeading());

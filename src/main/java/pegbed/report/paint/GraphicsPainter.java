@@ -99,7 +99,7 @@ public final class GraphicsPainter {
         if (text.words().isBlank()) {
             return;
         }
-        AwtLetters.Line line = AwtLetters.line(text.words(), text.lettering());
+        LetterOutlines.Line line = LetterOutlines.line(text.words(), text.lettering());
         double back = switch (text.align()) {
                     case START -> 0;
                     case MIDDLE -> 0.5;

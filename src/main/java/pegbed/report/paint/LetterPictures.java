@@ -56,7 +56,7 @@ final class LetterPictures {
      * @param graphics of an image; scales and moves points to pixels, no more
      * @param at from the text's own line to points
      */
-    static void put(Graphics2D graphics, Text text, Ink ink, AwtLetters.Line line, AffineTransform at) {
+    static void put(Graphics2D graphics, Text text, Ink ink, LetterOutlines.Line line, AffineTransform at) {
         AffineTransform toPixels = graphics.getTransform();
         AffineTransform whole = new AffineTransform(toPixels);
         whole.concatenate(at);

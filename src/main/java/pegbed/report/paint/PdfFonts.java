@@ -18,10 +18,10 @@ public final class PdfFonts implements TextMeasure {
     }
 
     /** Words as the system's faces draw them, where the card's own lack a sign and those have all. */
-    Optional<AwtLetters.Line> ofSystem(String words, Lettering lettering) {
-        return own.hasAll(words, lettering) || !AwtLetters.hasAll(words, lettering)
+    Optional<LetterOutlines.Line> ofSystem(String words, Lettering lettering) {
+        return own.hasAll(words, lettering) || !LetterOutlines.hasAll(words, lettering)
                 ? Optional.empty()
-                : Optional.of(AwtLetters.line(words, lettering));
+                : Optional.of(LetterOutlines.line(words, lettering));
     }
 
     /** Words as {@link OwnFaces#shown} has them. */
@@ -32,7 +32,7 @@ public final class PdfFonts implements TextMeasure {
     @Override
     public double widthPoints(String words, Lettering lettering) {
         return ofSystem(words, lettering)
-                .map(AwtLetters.Line::advancePoints)
+                .map(LetterOutlines.Line::advancePoints)
                 .orElseGet(() -> own.widthPoints(own.shown(words, lettering), lettering));
     }
 

@@ -147,7 +147,7 @@ public final class PdfWriter {
         };
         at.translate(-back * fonts.widthPoints(text.words(), lettering), 0);
         Ink ink = theme.ink(text.role());
-        Optional<AwtLetters.Line> drawn = fonts.ofSystem(text.words(), lettering);
+        Optional<LetterOutlines.Line> drawn = fonts.ofSystem(text.words(), lettering);
         if (drawn.isPresent()) {
             // These outlines are slanted already, and their y goes down.
             at.scale(1, -1);

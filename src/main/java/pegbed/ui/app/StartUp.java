@@ -13,7 +13,7 @@ import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
 import pegbed.model.InputException;
 import pegbed.report.drawing.Lettering;
-import pegbed.report.paint.AwtLetters;
+import pegbed.report.paint.LetterOutlines;
 
 /**
  * The desk and its first peg, made ready while the toolkit starts, so that the first picture is there sooner
@@ -42,7 +42,7 @@ final class StartUp {
         desk = owner.bring(() -> {
             ExecutorService painter = WindowViewModels.thread("painter");
             // The first letters take long.
-            painter.execute(() -> AwtLetters.MEASURE.widthPoints("0", new Lettering(8.5, false, false)));
+            painter.execute(() -> LetterOutlines.MEASURE.widthPoints("0", new Lettering(8.5, false, false)));
             WindowViewModels made = WindowViewModels.of(
                     folder,
                     WindowViewModels.executors(owner, painter),

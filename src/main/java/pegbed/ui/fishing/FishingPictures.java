@@ -12,7 +12,7 @@ import pegbed.report.day.DayStrip;
 import pegbed.report.drawing.Drawing;
 import pegbed.report.drawing.Theme;
 import pegbed.report.drawing.Themes;
-import pegbed.report.paint.AwtLetters;
+import pegbed.report.paint.LetterOutlines;
 import pegbed.report.paint.PngWriter;
 import pegbed.session.BackgroundTask;
 import pegbed.session.Session;
@@ -105,10 +105,10 @@ public final class FishingPictures {
         Theme theme = question.dark() ? Themes.DARK : Themes.LIGHT;
         double width = question.widthPoints();
         return new Painted(
-                DayStrip.of(peg, question.day(), width, AwtLetters.MEASURE).map(drawing -> image(drawing, theme)),
+                DayStrip.of(peg, question.day(), width, LetterOutlines.MEASURE).map(drawing -> image(drawing, theme)),
                 question.lessons()
-                        .flatMap(known ->
-                                CatchByDepth.of(peg, known.byDepth(), known.bandMetres(), width, AwtLetters.MEASURE))
+                        .flatMap(known -> CatchByDepth.of(
+                                peg, known.byDepth(), known.bandMetres(), width, LetterOutlines.MEASURE))
                         .map(drawing -> image(drawing, theme)));
     }
 

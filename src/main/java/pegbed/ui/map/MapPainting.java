@@ -17,7 +17,7 @@ import pegbed.report.drawing.Theme;
 import pegbed.report.drawing.View;
 import pegbed.report.map.MapDrawing;
 import pegbed.report.map.MapOptions;
-import pegbed.report.paint.AwtLetters;
+import pegbed.report.paint.LetterOutlines;
 import pegbed.report.paint.PngWriter;
 import pegbed.session.BackgroundTask;
 import pegbed.ui.controls.Pixels;
@@ -137,12 +137,12 @@ final class MapPainting {
             return;
         }
         if (painted != null && painted.sameGround(wish) && !wish.whole()) {
-            Drawing findings = planned(drawing, wish).answersAt(view, AwtLetters.MEASURE);
+            Drawing findings = planned(drawing, wish).answersAt(view, LetterOutlines.MEASURE);
             MapPicture picture = new MapPicture(Optional.empty(), findings, view, framed, Optional.empty());
             deliver(wish, picture);
             return;
         }
-        Drawing whole = planned(drawing, wish).at(view, AwtLetters.MEASURE);
+        Drawing whole = planned(drawing, wish).at(view, LetterOutlines.MEASURE);
         // A newer wish that wants other findings alone is quicker served from this picture than from another one.
         if (!newest.sameGround(wish)) {
             return;
@@ -150,7 +150,7 @@ final class MapPainting {
         BufferedImage image = PngWriter.image(
                 whole.only(EnumSet.complementOf(EnumSet.copyOf(QUICK))), wish.theme(), wish.pixelsPerPoint());
         painted = wish;
-        Drawing legend = planned(drawing, wish).legend(view.pointsPerMetre(), AwtLetters.MEASURE);
+        Drawing legend = planned(drawing, wish).legend(view.pointsPerMetre(), LetterOutlines.MEASURE);
         MapPicture picture =
                 new MapPicture(Optional.of(Pixels.of(image)), whole.only(QUICK), view, framed, Optional.of(legend));
         deliver(wish, picture);

@@ -14,7 +14,7 @@ import java.util.List;
 import pegbed.report.drawing.Frame;
 import pegbed.report.drawing.Text;
 import pegbed.report.drawing.View;
-import pegbed.report.paint.AwtLetters;
+import pegbed.report.paint.LetterOutlines;
 
 /**
  * How well letters stand out on a painted map, from its pixels: relative luminance and contrast as WCAG 2.2 defines
@@ -72,7 +72,7 @@ final class LetterContrast {
 
     /** The letters in pixels. */
     private static Shape outline(Text text, View view, double pixelsPerPoint) {
-        AwtLetters.Line line = AwtLetters.line(text.words(), text.lettering());
+        LetterOutlines.Line line = LetterOutlines.line(text.words(), text.lettering());
         double back = switch (text.align()) {
                     case START -> 0;
                     case MIDDLE -> 0.5;

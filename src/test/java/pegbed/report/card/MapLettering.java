@@ -24,7 +24,7 @@ import pegbed.report.drawing.Themes;
 import pegbed.report.map.MapDrawing;
 import pegbed.report.map.MapOptions;
 import pegbed.report.map.Pegs;
-import pegbed.report.paint.AwtLetters;
+import pegbed.report.paint.LetterOutlines;
 import pegbed.report.paint.PngWriter;
 import pegbed.session.VisitedPegs;
 
@@ -83,7 +83,7 @@ public final class MapLettering {
     static List<Shown> shown(Plan plan, Size size) {
         return switch (size) {
             case CARD -> {
-                Drawing card = CardDrawing.of(plan, AwtLetters.MEASURE);
+                Drawing card = CardDrawing.of(plan, LetterOutlines.MEASURE);
                 Stroke frame = (Stroke) card.of(Role.LEGEND_RULE).get(0);
                 yield List.of(new Shown(card, frame.lines().getEnvelopeInternal()));
             }
@@ -97,8 +97,8 @@ public final class MapLettering {
             case LARGE -> window(plan, 1800, 1080);
             case SHEET -> {
                 MapDrawing map = MapDrawing.of(plan.findings().map(), plan.findings(), MapOptions.USUAL);
-                double height = map.sheetHeight(1200, AwtLetters.MEASURE);
-                Drawing sheet = map.sheet(1200, height, AwtLetters.MEASURE);
+                double height = map.sheetHeight(1200, LetterOutlines.MEASURE);
+                Drawing sheet = map.sheet(1200, height, LetterOutlines.MEASURE);
                 Stroke frame = (Stroke) sheet.items().stream()
                         .filter(item -> item.role() == Role.LEGEND_RULE && item.frame() == Frame.SHEET)
                         .findFirst()
@@ -123,7 +123,7 @@ public final class MapLettering {
 
     private static Shown fitted(MapDrawing map, double width, double height) {
         Envelope area = new Envelope(0, width, 0, height);
-        return new Shown(map.at(map.fitted(area, width, height), AwtLetters.MEASURE), area);
+        return new Shown(map.at(map.fitted(area, width, height), LetterOutlines.MEASURE), area);
     }
 
     /** The contrast of every label in a theme. */
@@ -144,7 +144,7 @@ public final class MapLettering {
     }
 
     static MapOverlaps overlaps(Shown shown) {
-        return new MapOverlaps(shown.drawing(), shown.area(), AwtLetters.MEASURE);
+        return new MapOverlaps(shown.drawing(), shown.area(), LetterOutlines.MEASURE);
     }
 
     /**

@@ -15,7 +15,7 @@ import pegbed.report.drawing.Drawing;
 import pegbed.report.drawing.Role;
 import pegbed.report.drawing.Text;
 import pegbed.report.drawing.Theme;
-import pegbed.report.paint.AwtLetters;
+import pegbed.report.paint.LetterOutlines;
 
 /** What {@code docs/map-lettering.md} states: letters that can be read, and nothing that covers anything. */
 class MapLetteringTest {
@@ -91,7 +91,7 @@ class MapLetteringTest {
     /** The model's alone: what is joined up must not get onto a card, whatever the window shows. */
     @Test
     void aCardIsNeverJoinedUp() {
-        Drawing card = CardDrawing.of(Plans.SAMPLES.get(0), AwtLetters.MEASURE);
+        Drawing card = CardDrawing.of(Plans.SAMPLES.get(0), LetterOutlines.MEASURE);
         assertEquals(List.of(), card.of(Role.JOINED_UP));
         assertTrue(card.of(Role.LINE_BADGE).size() > 0);
     }

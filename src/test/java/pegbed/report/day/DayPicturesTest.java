@@ -26,7 +26,7 @@ import pegbed.report.drawing.Item;
 import pegbed.report.drawing.Role;
 import pegbed.report.drawing.Stroke;
 import pegbed.report.drawing.Text;
-import pegbed.report.paint.AwtLetters;
+import pegbed.report.paint.LetterOutlines;
 
 /** The logs are invented. */
 class DayPicturesTest {
@@ -58,7 +58,7 @@ class DayPicturesTest {
     }
 
     private static Drawing strip(int minutes, double width) {
-        return DayStrip.of(Peg.EMPTY, histories(minutes), width, AwtLetters.MEASURE)
+        return DayStrip.of(Peg.EMPTY, histories(minutes), width, LetterOutlines.MEASURE)
                 .orElseThrow();
     }
 
@@ -67,7 +67,7 @@ class DayPicturesTest {
                 new Lesson<>(8, 12, 9, 56, 6.2, Double.NaN, 12, 0),
                 new Lesson<>(10, 12, 20, 260, 13, Double.NaN, 12, 10),
                 new Lesson<>(21, 1, 0.5, 0, 0, Double.NaN, 0, 0));
-        return CatchByDepth.of(Peg.EMPTY, lessons, 0.0762, width, AwtLetters.MEASURE)
+        return CatchByDepth.of(Peg.EMPTY, lessons, 0.0762, width, LetterOutlines.MEASURE)
                 .orElseThrow();
     }
 
@@ -76,7 +76,7 @@ class DayPicturesTest {
         List<Envelope> boxes = new ArrayList<>();
         for (Item item : drawing.items()) {
             if (item instanceof Text text) {
-                double wide = AwtLetters.MEASURE.widthPoints(text.words(), text.lettering());
+                double wide = LetterOutlines.MEASURE.widthPoints(text.words(), text.lettering());
                 double left = switch (text.align()) {
                     case START -> text.x();
                     case MIDDLE -> text.x() - wide / 2;
@@ -155,7 +155,7 @@ class DayPicturesTest {
                         Peg.EMPTY,
                         LineHistories.of(Day.NONE, List.of(FIRST), START.toInstant()),
                         390,
-                        AwtLetters.MEASURE)
+                        LetterOutlines.MEASURE)
                 .isEmpty());
     }
 
@@ -166,7 +166,7 @@ class DayPicturesTest {
         double shorter = ((Fill) bars.get(0)).shape().getEnvelopeInternal().getWidth();
         double longer = ((Fill) bars.get(1)).shape().getEnvelopeInternal().getWidth();
         assertEquals(6.2 / 13, shorter / longer, 1e-9);
-        assertTrue(CatchByDepth.of(Peg.EMPTY, List.of(), 0.0762, 390, AwtLetters.MEASURE)
+        assertTrue(CatchByDepth.of(Peg.EMPTY, List.of(), 0.0762, 390, LetterOutlines.MEASURE)
                 .isEmpty());
     }
 }

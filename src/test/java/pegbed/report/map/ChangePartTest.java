@@ -20,7 +20,7 @@ import pegbed.report.drawing.Item;
 import pegbed.report.drawing.Layer;
 import pegbed.report.drawing.Role;
 import pegbed.report.drawing.Text;
-import pegbed.report.paint.AwtLetters;
+import pegbed.report.paint.LetterOutlines;
 import pegbed.session.VisitedPegs;
 
 /** A hole that a later visit found is marked on the map. */
@@ -36,7 +36,7 @@ class ChangePartTest {
 
     private static Drawing sheet(PegMap map, MapOptions options) throws InputException {
         return MapDrawing.of(map, Findings.of(map, OptionalDouble.empty()), options)
-                .sheet(1000, 750, AwtLetters.MEASURE);
+                .sheet(1000, 750, LetterOutlines.MEASURE);
     }
 
     private static List<String> words(Drawing drawing, Role role) {

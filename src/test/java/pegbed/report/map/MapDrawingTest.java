@@ -37,7 +37,7 @@ import pegbed.report.drawing.Role;
 import pegbed.report.drawing.Stroke;
 import pegbed.report.drawing.Text;
 import pegbed.report.drawing.View;
-import pegbed.report.paint.AwtLetters;
+import pegbed.report.paint.LetterOutlines;
 import pegbed.storage.disk.PegFile;
 import pegbed.wording.Caution;
 
@@ -51,7 +51,7 @@ class MapDrawingTest {
             Role.SUSPICIOUS_FRAME);
 
     private static Drawing sheet(MapDrawing map) {
-        return map.sheet(1000, 750, AwtLetters.MEASURE);
+        return map.sheet(1000, 750, LetterOutlines.MEASURE);
     }
 
     private static List<String> words(Drawing drawing, Role role) {
@@ -69,7 +69,7 @@ class MapDrawingTest {
     }
 
     private static LabelBox box(Text text, View view) {
-        double width = AwtLetters.MEASURE.widthPoints(text.words(), text.lettering());
+        double width = LetterOutlines.MEASURE.widthPoints(text.words(), text.lettering());
         double height = text.lettering().sizePoints() * Lettering.CAP_HEIGHT;
         double x = text.x();
         double y = text.y();
@@ -114,7 +114,7 @@ class MapDrawingTest {
     void layoutHoldsAtEverySize(int width, int height) {
         double pixels = MapDrawing.pixelsPerPoint(width, height);
         for (MapDrawing map : List.of(FULL, Pegs.drawing(Pegs.withReadings(Pegs.pond(), Pegs.fan(20))))) {
-            Drawing drawing = map.sheet(width / pixels, height / pixels, AwtLetters.MEASURE);
+            Drawing drawing = map.sheet(width / pixels, height / pixels, LetterOutlines.MEASURE);
             assertNoTextsOverlap(drawing);
             assertEquals(1, drawing.of(Role.TITLE).size());
             assertEquals(1, drawing.of(Role.CAUTION).size());
@@ -344,7 +344,8 @@ class MapDrawingTest {
                 Pegs.withReadings(Pegs.bay(), Pegs.fan(20)))) {
             MapDrawing map = Pegs.drawing(peg);
             for (double width : new double[] {800, 1200}) {
-                assertWaterFills(map.sheet(width, map.sheetHeight(width, AwtLetters.MEASURE), AwtLetters.MEASURE));
+                assertWaterFills(
+                        map.sheet(width, map.sheetHeight(width, LetterOutlines.MEASURE), LetterOutlines.MEASURE));
             }
             assertWaterFills(sheet(map));
         }
@@ -423,7 +424,7 @@ class MapDrawingTest {
         Composition to = new Composition(
                 new View(400, 300, 20, -10, 14),
                 new org.locationtech.jts.geom.Envelope(0, 400, 0, 300),
-                AwtLetters.MEASURE,
+                LetterOutlines.MEASURE,
                 MapOptions.USUAL);
         assertEquals(
                 Placer.Spot.HERE, to.placer.sign(Layer.FLATS, 0, 5, 20, 20, 0).orElseThrow());
@@ -439,7 +440,7 @@ class MapDrawingTest {
         Place next = Pegs.fan(30).get(10).place();
         MapDrawing map = Pegs.drawing(
                 Pegs.full(), new MapOptions(MapOptions.USUAL.layers(), false, java.util.Optional.of(next)));
-        Drawing drawing = map.at(new View(900, 500, 30, -15, 12), AwtLetters.MEASURE);
+        Drawing drawing = map.at(new View(900, 500, 30, -15, 12), LetterOutlines.MEASURE);
         LabelBox sign = LabelBox.square(
                 drawing.view().x(next.xMetres()), drawing.view().y(next.yMetres()), 2 * MapOptions.NEXT_POINTS);
         for (Item item : drawing.items()) {
@@ -453,8 +454,8 @@ class MapDrawingTest {
     @Test
     void answersAloneStandWhereTheyStandOnTheWholeMap() {
         View view = new View(900, 500, 30, -15, 12);
-        Drawing whole = FULL.at(view, AwtLetters.MEASURE);
-        Drawing alone = FULL.answersAt(view, AwtLetters.MEASURE);
+        Drawing whole = FULL.at(view, LetterOutlines.MEASURE);
+        Drawing alone = FULL.answersAt(view, LetterOutlines.MEASURE);
         for (Role role : List.of(Role.DEEPEST, Role.DEEPEST_LABEL, Role.FLAT_BADGE, Role.FLAT_NUMBER)) {
             assertEquals(whole.of(role).toString(), alone.of(role).toString());
         }
@@ -466,7 +467,8 @@ class MapDrawingTest {
     void joinedUpIsSaidOnTheMapAndHasNoAnswersOfTheModel() {
         MapDrawing model = Pegs.drawing(Pegs.full());
         MapDrawing joined = Pegs.drawing(Pegs.full(), MapOptions.USUAL.withJoinedUp(true));
-        for (Drawing drawing : List.of(sheet(joined), joined.at(new View(900, 500, 30, -15, 12), AwtLetters.MEASURE))) {
+        for (Drawing drawing :
+                List.of(sheet(joined), joined.at(new View(900, 500, 30, -15, 12), LetterOutlines.MEASURE))) {
             assertEquals(List.of("Joined up: straight between readings, no model"), words(drawing, Role.JOINED_UP));
             for (Role role : List.of(
                     Role.DEEPEST,
@@ -487,7 +489,7 @@ class MapDrawingTest {
 
     @Test
     void theLegendOfAWindowSaysWhatIsOnTheMap() {
-        Drawing legend = FULL.legend(30, AwtLetters.MEASURE);
+        Drawing legend = FULL.legend(30, LetterOutlines.MEASURE);
         assertNoTextsOverlap(legend);
         List<String> words = words(legend, Role.LEGEND_LABEL);
         assertTrue(
@@ -495,7 +497,7 @@ class MapDrawingTest {
                 words::toString);
         assertTrue(words(
                         Pegs.drawing(Pegs.full(), MapOptions.USUAL.withJoinedUp(true))
-                                .legend(30, AwtLetters.MEASURE),
+                                .legend(30, LetterOutlines.MEASURE),
                         Role.LEGEND_LABEL)
                 .stream()
                 .noneMatch(word -> word.contains("guess") || word.contains("deepest")));
@@ -597,7 +599,7 @@ class MapDrawingTest {
     @Test
     void aWindowGetsTheMapAloneAtAnyZoom() {
         for (double scale : new double[] {15, 40, 160}) {
-            Drawing drawing = FULL.at(new View(900, 600, scale, -450 / scale, 5 + 300 / scale), AwtLetters.MEASURE);
+            Drawing drawing = FULL.at(new View(900, 600, scale, -450 / scale, 5 + 300 / scale), LetterOutlines.MEASURE);
             assertTrue(drawing.items().stream()
                     .noneMatch(item -> item.layer() == Layer.FURNITURE || item.layer() == Layer.CAUTION));
             assertNoTextsOverlap(drawing);
@@ -609,6 +611,6 @@ class MapDrawingTest {
         var other = Pegs.map(Pegs.withReadings(Pegs.cut(), Pegs.fan(3)));
         Findings findings = Findings.of(other, OptionalDouble.empty());
         assertThrows(IllegalArgumentException.class, () -> FULL.with(findings, MapOptions.USUAL));
-        assertThrows(IllegalArgumentException.class, () -> FULL.sheet(100, 100, AwtLetters.MEASURE));
+        assertThrows(IllegalArgumentException.class, () -> FULL.sheet(100, 100, LetterOutlines.MEASURE));
     }
 }

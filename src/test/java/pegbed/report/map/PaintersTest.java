@@ -24,7 +24,7 @@ import pegbed.report.drawing.Drawing;
 import pegbed.report.drawing.Role;
 import pegbed.report.drawing.Theme;
 import pegbed.report.drawing.Themes;
-import pegbed.report.paint.AwtLetters;
+import pegbed.report.paint.LetterOutlines;
 import pegbed.report.paint.PngWriter;
 import pegbed.report.paint.SvgWriter;
 import pegbed.wording.Caution;
@@ -43,7 +43,7 @@ class PaintersTest {
                     List.of(Pegs.mark("<svg onload=x>", 12, -30), Pegs.mark(QUOTES, 12, 0), Pegs.mark(HEBREW, 12, 30)));
 
     private static Drawing sheet(Peg peg) {
-        return Pegs.drawing(peg).sheet(1000, 750, AwtLetters.MEASURE);
+        return Pegs.drawing(peg).sheet(1000, 750, LetterOutlines.MEASURE);
     }
 
     private static Document parse(byte[] svg) throws Exception {

@@ -32,7 +32,7 @@ class LetterPicturesTest {
     @CsvSource({"1, 20.25, 30.5, 0", "1.5, 20, 30.25, 35", "2, 30.03125, 40, -60"})
     void lettersLookAsIfTheirOutlinesWereDrawn(double scale, double x, double y, double turn) {
         Ink ink = THEME.ink(Role.READING_FIGURE);
-        AwtLetters.Line line = AwtLetters.line(WORDS, LETTERING);
+        LetterOutlines.Line line = LetterOutlines.line(WORDS, LETTERING);
         AffineTransform at = AffineTransform.getTranslateInstance(x, y);
         at.rotate(Math.toRadians(turn));
         Text text = new Text(

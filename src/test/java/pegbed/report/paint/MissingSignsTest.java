@@ -49,7 +49,7 @@ class MissingSignsTest {
         PdfFonts fonts = new PdfFonts();
         Lettering usual = new Lettering(10, false, false);
         assertEquals(Optional.empty(), fonts.ofSystem("Pool 9", usual));
-        assumeTrue(AwtLetters.hasAll("池", usual), "no face of this system has ideographs");
+        assumeTrue(LetterOutlines.hasAll("池", usual), "no face of this system has ideographs");
         assertTrue(fonts.widthPoints("池", usual) < fonts.widthPoints("[CJK U+6C60]", usual) / 3);
         Text name = new Text(Role.TITLE, Layer.FURNITURE, Frame.SHEET, 20, 20, Text.Align.START, 0, usual, "池 9");
         Drawing drawing = new Drawing(List.of(name), new View(100, 50, 1, 0, 0));

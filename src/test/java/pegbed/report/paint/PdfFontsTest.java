@@ -60,7 +60,7 @@ class PdfFontsTest {
                 for (String words : new String[] {"5'6", "s6", "1 in 12 \u00B1 \u00BD", "\u0416\u03A9 \u2190"}) {
                     assertEquals(
                             FONTS.widthPoints(words, lettering),
-                            AwtLetters.MEASURE.widthPoints(words, lettering),
+                            LetterOutlines.MEASURE.widthPoints(words, lettering),
                             1e-9,
                             words);
                 }

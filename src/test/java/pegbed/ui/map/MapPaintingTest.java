@@ -19,7 +19,7 @@ import pegbed.report.drawing.Themes;
 import pegbed.report.drawing.View;
 import pegbed.report.map.MapDrawing;
 import pegbed.report.map.MapOptions;
-import pegbed.report.paint.AwtLetters;
+import pegbed.report.paint.LetterOutlines;
 import pegbed.session.Answer;
 import pegbed.session.Pegs;
 import pegbed.session.Session;
@@ -36,7 +36,7 @@ class MapPaintingTest {
         Set<Layer> layers = Layer.ofPlaceAlone(MapOptions.USUAL.layers());
         MapDrawing drawing = MapDrawing.of(place.map(), place.findings(), new MapOptions(layers));
         Envelope area = new Envelope(0, 400, 0, 400);
-        Drawing drawn = drawing.at(drawing.fitted(area, 400, 400), AwtLetters.MEASURE);
+        Drawing drawn = drawing.at(drawing.fitted(area, 400, 400), LetterOutlines.MEASURE);
         assertFalse(drawn.only(Set.of(Layer.DOUBT)).items().isEmpty());
         assertTrue(drawn.only(Set.of(Layer.CONTOURS)).items().isEmpty());
     }

@@ -14,16 +14,16 @@ import pegbed.report.drawing.TextMeasure;
  * Lines of letters as outlines, by the program's own faces; those of the system draw what these lack, and scripts whose
  * letters change their shape by their neighbours. Works without a screen, and without any face of the system.
  */
-public final class AwtLetters implements TextMeasure {
+public final class LetterOutlines implements TextMeasure {
     /** There is nothing to set. */
-    public static final TextMeasure MEASURE = new AwtLetters();
+    public static final TextMeasure MEASURE = new LetterOutlines();
 
     /** For one thread at a time. */
     private static final OwnFaces OWN = new OwnFaces();
 
     private static final FontRenderContext CONTEXT = new FontRenderContext(new AffineTransform(), true, true);
 
-    private AwtLetters() {}
+    private LetterOutlines() {}
 
     private static Font font(Lettering lettering) {
         int style = (lettering.bold() ? Font.BOLD : 0) | (lettering.italic() ? Font.ITALIC : 0);
@@ -64,7 +64,7 @@ public final class AwtLetters implements TextMeasure {
     }
 
     private static Line made(String words, Lettering lettering) {
-        boolean isPlain = words.codePoints().allMatch(AwtLetters::isPlain);
+        boolean isPlain = words.codePoints().allMatch(LetterOutlines::isPlain);
         if (isPlain && ownHasAll(words, lettering)) {
             return own(words, lettering);
         }
@@ -80,9 +80,7 @@ public final class AwtLetters implements TextMeasure {
     private static boolean isPlain(int sign) {
         return sign < 0x300
                 || (sign >= 0x370 && sign < 0x483)
-                || (sign >= 0x2030 && sign < 0x2060)
-                || (sign >= 0x2070 && sign < 0x2E00)
-                || (sign >= 0x2010 && sign < 0x2028);
+                || (sign >= 0x2010 && sign < 0x2E00 && Character.getType(sign) != Character.FORMAT);
     }
 
     private static boolean ownHasAll(String words, Lettering lettering) {
