@@ -4,7 +4,6 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
-import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import pegbed.cli.output.NeighbouringPegsJson;
@@ -12,9 +11,7 @@ import pegbed.cli.output.Output;
 import pegbed.findings.Findings;
 import pegbed.model.InputException;
 import pegbed.model.Peg;
-import pegbed.model.Place;
 import pegbed.plan.Plan;
-import pegbed.plan.PlannedLine;
 import pegbed.report.card.Card;
 import pegbed.report.card.DayPage;
 import pegbed.report.drawing.Theme;
@@ -68,9 +65,8 @@ final class CardCommand implements Callable<Integer> {
         Plan plan = Plan.of(findings, wishes.over(peg.wishes()));
         Theme theme = grey ? Themes.BLACK_AND_WHITE : Themes.LIGHT;
         OffsetDateTime now = OffsetDateTime.now(ZoneId.systemDefault());
-        List<Place> planned = plan.lines().stream().map(PlannedLine::place).toList();
         Optional<DayPage> fishing =
-                FishingPage.latest(peg, planned, Optional.of(VisitLessons.of(findings.map(), peg, now)), now);
+                FishingPage.latest(peg, plan.places(), Optional.of(VisitLessons.of(findings.map(), peg, now)), now);
         WholeFile.write(file, Card.file(name, plan, fishing, theme));
         if (output.json()) {
             ObjectNode node = output.object().put("card", file.toString());

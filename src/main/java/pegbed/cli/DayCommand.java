@@ -23,7 +23,6 @@ import pegbed.model.Place;
 import pegbed.model.Visit;
 import pegbed.notation.DayNotation;
 import pegbed.plan.Plan;
-import pegbed.plan.PlannedLine;
 import pegbed.report.card.DayPage;
 import pegbed.report.drawing.Theme;
 import pegbed.session.DayAnswer;
@@ -184,10 +183,7 @@ public final class DayCommand implements Callable<Integer> {
 
     /** Places of the planned lines; none where there is nothing to plan with. */
     private static List<Place> planned(Peg peg, Optional<Findings> findings) {
-        return findings.stream()
-                .flatMap(found -> Plan.of(found, peg.wishes()).lines().stream())
-                .map(PlannedLine::place)
-                .toList();
+        return findings.map(found -> Plan.of(found, peg.wishes()).places()).orElse(List.of());
     }
 
     private Peg changed(Peg before, List<Place> planned) throws InputException {

@@ -13,7 +13,6 @@ import pegbed.model.Peg;
 import pegbed.model.Place;
 import pegbed.notation.DayNotation;
 import pegbed.plan.Plan;
-import pegbed.plan.PlannedLine;
 import pegbed.session.DayEdits;
 import pegbed.session.DayTaps;
 import pegbed.session.TypedDay;
@@ -78,10 +77,7 @@ final class FishingAnswer {
     }
 
     private List<Place> planned() {
-        return phone.shownPlan().stream()
-                .flatMap(plan -> plan.lines().stream())
-                .map(PlannedLine::place)
-                .toList();
+        return phone.shownPlan().map(Plan::places).orElse(List.of());
     }
 
     /** Notes what a tap on a line's button says; {@code stop} needs no line. */

@@ -3,6 +3,7 @@ package pegbed.plan;
 import java.util.List;
 import java.util.Optional;
 import pegbed.findings.Findings;
+import pegbed.model.Place;
 import pegbed.model.StartLine;
 import pegbed.model.Wishes;
 
@@ -37,6 +38,11 @@ public record Plan(
         return wished.isPresent()
                 && !lines.isEmpty()
                 && lines.get(0).candidate().zone().map(Planning::part).equals(wished);
+    }
+
+    /** Places of the lines, in their order. */
+    public List<Place> places() {
+        return lines.stream().map(PlannedLine::place).toList();
     }
 
     /** The rig of a line. */

@@ -157,7 +157,7 @@ final class Chromium implements AutoCloseable {
                     JSON.createObjectNode().put("enabled", true).put("maxTouchPoints", 5));
         }
 
-        /** Says that the network is gone, to this page alone; its workers ask the server, which is to be closed. */
+        /** Sets what the page sees of the screen or the person's wishes, such as {@code prefers-color-scheme}. */
         void media(String feature, String value) throws Exception {
             ObjectNode parameters = JSON.createObjectNode();
             parameters.putArray("features").addObject().put("name", feature).put("value", value);

@@ -91,9 +91,14 @@ final class HtmlCard {
         View view = map.fitted(new Envelope(0, MAP_WIDTH_POINTS, 0, height), MAP_WIDTH_POINTS, height);
         Drawing drawing = map.at(view, LetterOutlines.MEASURE);
         page.raw("<figure>\n");
-        picture(drawing, Themes.LIGHT, "bright", "Map of " + title);
-        picture(drawing, Themes.DARK, "dark", "Map of " + title);
+        pictures(drawing, "Map of " + title);
         page.element("figcaption", "", CardWords.key(plan)).raw("</figure>\n");
+    }
+
+    /** A drawing for bright and for dark screens, of which the style sheet shows one. */
+    private void pictures(Drawing drawing, String title) {
+        picture(drawing, Themes.LIGHT, "bright", title);
+        picture(drawing, Themes.DARK, "dark", title);
     }
 
     private void picture(Drawing drawing, Theme theme, String name, String title) {
@@ -102,22 +107,16 @@ final class HtmlCard {
                 .raw("\n</div>\n");
     }
 
+    private void headed(Drawing drawing, String heading) {
+        page.element("h3", "", heading).raw("<figure>\n");
+        pictures(drawing, heading);
+        page.raw("</figure>\n");
+    }
+
     private void fishing(DayPage fished) {
         page.raw("<section>\n").element("h2", "", "The fishing");
-        fished.strip(MAP_WIDTH_POINTS, LetterOutlines.MEASURE).ifPresent(strip -> {
-            page.element("h3", "", fished.heading());
-            page.raw("<figure>\n");
-            picture(strip, Themes.LIGHT, "bright", fished.heading());
-            picture(strip, Themes.DARK, "dark", fished.heading());
-            page.raw("</figure>\n");
-        });
-        fished.bars(MAP_WIDTH_POINTS, LetterOutlines.MEASURE).ifPresent(bars -> {
-            page.element("h3", "", fished.barsHeading());
-            page.raw("<figure>\n");
-            picture(bars, Themes.LIGHT, "bright", fished.barsHeading());
-            picture(bars, Themes.DARK, "dark", fished.barsHeading());
-            page.raw("</figure>\n");
-        });
+        fished.strip(MAP_WIDTH_POINTS, LetterOutlines.MEASURE).ifPresent(strip -> headed(strip, fished.heading()));
+        fished.bars(MAP_WIDTH_POINTS, LetterOutlines.MEASURE).ifPresent(bars -> headed(bars, fished.barsHeading()));
         fished.target().ifPresent(sentence -> page.element("p", "", sentence));
         page.raw("</section>\n");
     }

@@ -3,7 +3,6 @@ package pegbed.ui.app;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.OffsetDateTime;
-import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.Executor;
@@ -12,9 +11,7 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Supplier;
 import pegbed.model.Peg;
-import pegbed.model.Place;
 import pegbed.plan.Plan;
-import pegbed.plan.PlannedLine;
 import pegbed.report.card.DayPage;
 import pegbed.session.FishingPage;
 import pegbed.session.Session;
@@ -106,9 +103,8 @@ public record WindowViewModels(
     Supplier<Optional<DayPage>> fishingPage(Plan made) {
         Peg peg = session.peg();
         Optional<VisitLessons> known = lessons.lessonsProperty().get();
-        List<Place> planned = made.lines().stream().map(PlannedLine::place).toList();
         OffsetDateTime now = fishing.now();
-        return () -> FishingPage.latest(peg, planned, known, now);
+        return () -> FishingPage.latest(peg, made.places(), known, now);
     }
 
     /** Starts its work a moment later, and behind the map that is being painted by then. */
