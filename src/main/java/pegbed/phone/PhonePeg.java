@@ -308,7 +308,7 @@ public final class PhonePeg {
 
     /** Why the reading that was added last is likely wrong; empty while nothing speaks against it. */
     public Optional<String> question() {
-        return added.flatMap(last -> shown.filter(known -> known.revision() == revision()).stream()
+        return added.flatMap(last -> shown.filter(known -> isCurrent()).stream()
                 .flatMap(known -> known.map().suspicious().stream())
                 .filter(check -> check.sounding() == last)
                 .findFirst()

@@ -89,18 +89,8 @@ public record DayPage(
         Flow flow = new Flow(measure, 1, MARGIN);
         flow.add(CardDrawing.paper());
         flow.paragraph(Role.TITLE, TITLE, MARGIN, right, peg.name().title() + ", the fishing");
-        strip(width, measure).ifPresent(strip -> {
-            flow.skip(6);
-            flow.paragraph(Role.LEGEND_HEADING, HEAD, MARGIN, right, heading());
-            flow.skip(4);
-            put(flow, strip);
-        });
-        bars(width, measure).ifPresent(bars -> {
-            flow.skip(12);
-            flow.paragraph(Role.LEGEND_HEADING, HEAD, MARGIN, right, barsHeading());
-            flow.skip(4);
-            put(flow, bars);
-        });
+        strip(width, measure).ifPresent(strip -> put(flow, 6, heading(), strip));
+        bars(width, measure).ifPresent(bars -> put(flow, 12, barsHeading(), bars));
         target.ifPresent(sentence -> {
             flow.skip(4);
             flow.paragraph(Role.LEGEND_HEADING, BODY, MARGIN, right, Sentences.capital(sentence));
@@ -113,7 +103,10 @@ public record DayPage(
         return new Drawing(flow.items(), new View(CardDrawing.WIDTH_POINTS, height, 1, 0, 0));
     }
 
-    private static void put(Flow flow, Drawing part) {
+    private static void put(Flow flow, double above, String heading, Drawing part) {
+        flow.skip(above);
+        flow.paragraph(Role.LEGEND_HEADING, HEAD, MARGIN, CardDrawing.WIDTH_POINTS - MARGIN, heading);
+        flow.skip(4);
         for (Item item : part.items()) {
             flow.add(CardDrawing.moved(item, MARGIN, flow.y()));
         }
