@@ -65,8 +65,8 @@ record Direction(double angleDegrees, double sdDegrees, String typed, Optional<A
     private static String meant(MatchResult found) {
         String hour = found.group(1);
         String minutes = found.group(2);
-        return "type " + hour + ":" + minutes + " for the time, " + hour + "." + minutes
-                + "R for degrees to the right.";
+        return "type the time like " + hour + ":" + minutes + ", degrees to the right like " + hour + "." + minutes
+                + "R.";
     }
 
     private static double clock(MatchResult found, String typed) throws NotationException {
