@@ -49,19 +49,21 @@ record Distance(double metres, double sdMetres, String typed) {
 
     /** A mark says which way, and a spoken offset how far beside it; how far from the seat is missing. */
     private static void refuseMarkAhead(Text text) throws NotationException {
+        int from = text.at();
         Optional<MatchResult> ahead = text.take(MARK_AHEAD);
         if (ahead.isEmpty()) {
             return;
         }
         MatchResult found = ahead.get();
-        String mark = found.group(1).strip();
+        String typed = text.since(from);
+        String mark = typed.substring(0, found.end(1) - found.start()).strip();
         String offset = "";
         if (found.group(2) != null) {
             String unit = found.group(3) == null ? "" : found.group(3).strip();
             offset = (found.group(4).startsWith("l") ? "-" : "+") + found.group(2) + unit;
         }
         throw NotationException.about(
-                found.group().strip(),
+                typed.strip(),
                 "says which way and not how far; type how far from the seat first, like s6 " + mark + offset + ".");
     }
 

@@ -53,6 +53,7 @@ class NotationErrorsTest {
                 "s7 @gate 3 deg to the right 2'2|@gate 3 deg to the right|like @gate+3deg,",
                 "@gate 1m left 2'2|@gate 1m left|how far from the seat first, like s6 @gate-1m.",
                 "@white pipe 0.5 to the right 2'2|@white pipe 0.5 to the right|first, like s6 @white pipe+0.5.",
+                "@Gate 2'2|@Gate|first, like s6 @Gate.",
                 "@gate 2'2|@gate|says which way and not how far; type how far from the seat first, like s6 @gate.",
                 "@oak+1 2'2|@oak|first, like s6 @oak.",
                 "@gate|@gate|first, like s6 @gate.",
