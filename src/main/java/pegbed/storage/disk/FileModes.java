@@ -50,12 +50,10 @@ final class FileModes {
             // Only the system's own account may give files away.
         }
         view.setPermissions(wanted.permissions());
+        PosixLists.copy(from, to);
     }
 
-    /**
-     * Gives a file the access control list of another, where the Java runtime knows of one (NTFS, NFSv4 on some
-     * systems); of POSIX lists, such as setfacl makes, it does not.
-     */
+    /** Gives a file the access control list of another, where the Java runtime knows of one (NTFS, NFSv4 on some). */
     private static void copyList(Path from, Path to) throws IOException {
         AclFileAttributeView wanted = Files.getFileAttributeView(from, AclFileAttributeView.class);
         if (wanted != null) {

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
 import java.io.InputStream;
@@ -78,6 +79,30 @@ class FileModesTest {
             assertEquals(mode, mode(PegFile.earlier(file).get(0)));
             assertArrayEquals(OLD, Files.readAllBytes(PegFile.earlier(file).get(0)));
         }
+    }
+
+    @Test
+    void aPosixAccessControlListIsKept() throws Exception {
+        assumeTrue(PosixLists.known(), "setfacl is not installed");
+        old("rw-r-----");
+        assumeTrue(said("setfacl", "-m", "user:65533:rw-", file.toString()).isEmpty(), "no lists on this disk");
+        String list = said("getfacl", "--numeric", "--omit-header", file.toString());
+        assertTrue(list.contains("user:65533:rw-\ngroup::r--"), list);
+
+        new AtomicFileWriter(FileOps.DISK).save(file, NEW, Optional.empty());
+        assertEquals(list, said("getfacl", "--numeric", "--omit-header", file.toString()));
+        Path earlier = PegFile.earlier(file).get(0);
+        assertEquals(list, said("getfacl", "--numeric", "--omit-header", earlier.toString()));
+        WholeFile.write(file, OLD);
+        assertEquals(list, said("getfacl", "--numeric", "--omit-header", file.toString()));
+        assertArrayEquals(OLD, Files.readAllBytes(file));
+    }
+
+    /** What a command says on either output. */
+    private static String said(String... command) throws IOException {
+        Process process = new ProcessBuilder(command).redirectErrorStream(true).start();
+        process.getOutputStream().close();
+        return new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
     }
 
     @Test
