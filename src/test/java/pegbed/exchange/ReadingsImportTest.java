@@ -63,16 +63,26 @@ class ReadingsImportTest {
                 Peg.EMPTY);
         assertEquals(
                 List.of(
-                        "dist_m: distance in metres",
-                        "direction: angle in degrees",
-                        "water_depth_ft: depth in feet",
-                        "bed: bottom"),
+                        "Dist (m): distance in metres",
+                        "Direction: angle in degrees",
+                        "Water depth (ft): depth in feet",
+                        "Bed: bottom"),
                 read.recognised());
-        assertEquals(List.of("bites"), read.ignored());
+        assertEquals(List.of("Bites"), read.ignored());
         Reading first = read.readings().get(0);
         assertEquals(0, first.place().distanceTo(Place.polar(11.5, -20)), 1e-9);
         assertEquals(4.5 * 0.3048, first.depthMetres(), 1e-9);
         assertEquals(Bottom.SILT, first.bottom());
+    }
+
+    @Test
+    void aWrongCellIsNamedByTheFilesOwnNameOfItsColumn() {
+        InputException refusal = assertThrows(
+                InputException.class,
+                () -> read("s.csv", "Dist (m),Direction,Water depth (ft)\n11,-20,4.5\nabc,60,2\n", Peg.EMPTY));
+        assertEquals(
+                "s.csv, line 3, column Dist (m): \"abc\" is not a number; right is, for example, 11.5.",
+                refusal.getMessage());
     }
 
     @Test

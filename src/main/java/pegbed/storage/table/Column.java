@@ -14,7 +14,7 @@ import pegbed.storage.peg.PegWriter;
  *
  * @param table the table
  * @param index its place, 0 for the first
- * @param title its name in the header
+ * @param title its name as the file writes it
  * @param factor what its numbers are multiplied by to give SI
  */
 record Column(Table table, int index, String title, BigDecimal factor) {

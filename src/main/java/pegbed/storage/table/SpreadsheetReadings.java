@@ -3,7 +3,6 @@ package pegbed.storage.table;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -139,7 +138,7 @@ public record SpreadsheetReadings(List<Reading> readings, List<String> recognise
     }
 
     private static SpreadsheetReadings from(Table original, EarthPlaces earth) throws InputException {
-        Map<String, String> names = new LinkedHashMap<>();
+        Map<String, String> names = new HashMap<>();
         for (String title : original.header()) {
             String known = known(title);
             names.put(title, known);
@@ -167,14 +166,9 @@ public record SpreadsheetReadings(List<Reading> readings, List<String> recognise
                     Optional.empty(),
                     Extras.NONE));
         }
-        List<String> ignored = table.ignoredColumns();
         List<String> recognised = new ArrayList<>();
-        names.forEach((title, known) -> {
-            if (!ignored.contains(known) && !title.isEmpty()) {
-                recognised.add(title + ": " + words(known));
-            }
-        });
-        return new SpreadsheetReadings(readings, recognised, ignored);
+        table.forEachUsed((title, known) -> recognised.add(title + ": " + words(known)));
+        return new SpreadsheetReadings(readings, recognised, table.ignoredColumns());
     }
 
     private interface Placing {

@@ -18,6 +18,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BiConsumer;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
@@ -43,6 +44,10 @@ final class Table {
     private final String name;
     private final String example;
     private final List<String> header;
+
+    /** The columns' names as the file writes them, on one line each. */
+    private final List<String> titles;
+
     private final List<Row> rows;
     private final Set<Integer> used = new HashSet<>();
 
@@ -54,10 +59,11 @@ final class Table {
      */
     record Row(long line, List<String> cells) {}
 
-    private Table(String name, String example, List<String> header, List<Row> rows) {
+    private Table(String name, String example, List<String> header, List<String> titles, List<Row> rows) {
         this.name = name;
         this.example = example;
         this.header = header;
+        this.titles = titles;
         this.rows = rows;
     }
 
@@ -138,6 +144,7 @@ final class Table {
         }
         CSVFormat format = format(text);
         List<String> header = null;
+        List<String> titles = List.of();
         List<Row> rows = new ArrayList<>();
         long line = 1;
         try (CSVParser parser = CSVParser.parse(new StringReader(text), format)) {
@@ -146,6 +153,7 @@ final class Table {
                 if (!cells.stream().allMatch(Table::isBlank)) {
                     if (header == null) {
                         header = header(name, cells, example);
+                        titles = titles(cells);
                     } else {
                         rows.add(new Row(line, fitted(name, line, cells, header.size())));
                     }
@@ -158,7 +166,7 @@ final class Table {
         if (header == null) {
             throw empty(name, example);
         }
-        return new Table(name, example, header, rows);
+        return new Table(name, example, header, titles, rows);
     }
 
     /** A table of rows that are there already. */
@@ -167,7 +175,7 @@ final class Table {
         for (int i = 0; i < rows.size(); i++) {
             numbered.add(new Row(i + 1L, rows.get(i)));
         }
-        return new Table(name, example, header(name, titles, example), numbered);
+        return new Table(name, example, header(name, titles, example), titles(titles), numbered);
     }
 
     /**
@@ -177,16 +185,16 @@ final class Table {
      */
     Table renamed(Map<String, String> names) throws InputException {
         List<String> renamed = new ArrayList<>();
-        for (String title : header) {
-            String other = names.getOrDefault(title, title);
+        for (int i = 0; i < header.size(); i++) {
+            String other = names.getOrDefault(header.get(i), header.get(i));
             if (!other.isEmpty() && renamed.contains(other)) {
                 throw new InputException(name + " has two columns for " + other + ", "
-                        + Fields.shortened(header.get(renamed.indexOf(other)), LONGEST_TITLE) + " and "
-                        + Fields.shortened(title, LONGEST_TITLE) + "; leave one of them out.");
+                        + titles.get(renamed.indexOf(other)) + " and " + titles.get(i)
+                        + "; leave one of them out.");
             }
             renamed.add(other);
         }
-        return new Table(name, example, List.copyOf(renamed), rows);
+        return new Table(name, example, List.copyOf(renamed), titles, rows);
     }
 
     /** The columns' names, in their order. */
@@ -196,7 +204,7 @@ final class Table {
 
     /** A table of no rows, from its header line. */
     static Table of(String name, List<String> cells, String example) throws InputException {
-        return new Table(name, example, header(name, cells, example), List.of());
+        return new Table(name, example, header(name, cells, example), titles(cells), List.of());
     }
 
     /** How a table is written that begins so. */
@@ -251,6 +259,12 @@ final class Table {
         return header;
     }
 
+    private static List<String> titles(List<String> cells) {
+        return cells.stream()
+                .map(cell -> Fields.shortened(cell, LONGEST_TITLE))
+                .toList();
+    }
+
     /** {@code Depth (ft)} and {@code depth_ft} are the same column. */
     static String columnName(String cell) {
         return cell.strip()
@@ -296,10 +310,10 @@ final class Table {
             int index = header.indexOf(quantity + "_" + unit.suffix());
             if (index >= 0 && found != null) {
                 throw new InputException(name + " has two columns for " + quantity + ", " + found.title() + " and "
-                        + header.get(index) + "; leave one of them out.");
+                        + titles.get(index) + "; leave one of them out.");
             }
             if (index >= 0) {
-                found = new Column(this, index, header.get(index), unit.metres());
+                found = new Column(this, index, titles.get(index), unit.metres());
             }
         }
         if (found == null) {
@@ -328,17 +342,26 @@ final class Table {
             return Optional.empty();
         }
         used.add(index);
-        return Optional.of(new Column(this, index, title, BigDecimal.ONE));
+        return Optional.of(new Column(this, index, titles.get(index), BigDecimal.ONE));
     }
 
-    /** The columns that nobody asked for. */
+    /** The columns that nobody asked for, by the file's names. */
     List<String> ignoredColumns() {
         List<String> ignored = new ArrayList<>();
         for (int i = 0; i < header.size(); i++) {
             if (!used.contains(i) && !header.get(i).isEmpty()) {
-                ignored.add(header.get(i));
+                ignored.add(titles.get(i));
             }
         }
         return List.copyOf(ignored);
+    }
+
+    /** Gives, in order, each column that was asked for: the file's name of it and the one by which it was asked for. */
+    void forEachUsed(BiConsumer<String, String> taker) {
+        for (int i = 0; i < header.size(); i++) {
+            if (used.contains(i)) {
+                taker.accept(titles.get(i), header.get(i));
+            }
+        }
     }
 }

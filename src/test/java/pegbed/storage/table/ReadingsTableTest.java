@@ -89,7 +89,7 @@ class ReadingsTableTest {
     @Test
     void otherColumnsArePassedOverAndNamed() throws InputException {
         assertEquals(
-                List.of("who", "colour_of_line"),
+                List.of("who", "colour of line"),
                 table("who,distance_m,angle_deg,colour of line,depth_m\nx,1,2,y,1\n")
                         .ignoredColumns());
     }
