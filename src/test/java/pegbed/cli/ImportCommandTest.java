@@ -25,8 +25,8 @@ class ImportCommandTest {
                 Files.writeString(folder.resolve("t.csv"), "Dist (m);Direction;Depth (ft);Bites\n10,0;-20;4,5;1\n");
         Ran shown = Ran.pegbed("import", peg, table);
         assertEquals(0, shown.status(), shown.err());
-        assertTrue(shown.out().contains("depth_ft: depth in feet"), shown.out());
-        assertTrue(shown.out().contains("Not used: bites."), shown.out());
+        assertTrue(shown.out().contains("Depth (ft): depth in feet"), shown.out());
+        assertTrue(shown.out().contains("Not used: Bites."), shown.out());
         assertTrue(shown.out().contains("s6 20L 4'6"), shown.out());
         assertTrue(shown.out().contains("Nothing was taken; say --take"), shown.out());
         assertArrayEquals(before, Files.readAllBytes(peg));
