@@ -80,7 +80,7 @@ final class TopBar extends HBox {
                 .setAll(
                         item("New peg", Keys.NEW_PEG, frame::newPeg),
                         item("Open", Keys.OPEN, frame::chooseAndOpen),
-                        item("Shelf…", Keys.SHELF, frame::showShelf),
+                        item("Shelf", Keys.SHELF, frame::showShelf),
                         item("Open the sample peg", frame::openSample),
                         new SeparatorMenuItem(),
                         item("Save", Keys.SAVE, frame::save),
@@ -89,7 +89,7 @@ final class TopBar extends HBox {
                         new SeparatorMenuItem(),
                         item("Rigs", Keys.RIGS, frame::showRigs),
                         item("Card", Keys.CARD, frame::showCard),
-                        item("Export…", frame::export));
+                        item("Export", frame::export));
         if (!desk.document().recent().isEmpty()) {
             menu.getItems().add(new SeparatorMenuItem());
             for (Path path : desk.document().recent()) {

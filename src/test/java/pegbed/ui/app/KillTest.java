@@ -23,10 +23,10 @@ import pegbed.session.Pegs;
 import pegbed.session.Session;
 import pegbed.storage.disk.PegFile;
 
-/** A real process, killed fifty times at random moments, loses nothing that it had confirmed. */
+/** A real process, killed fifteen times at random moments, loses nothing that it had confirmed. */
 @Tag("slow")
 class KillTest {
-    private static final int KILLS = 50;
+    private static final int KILLS = 15;
 
     @TempDir
     private Path folder;
