@@ -95,7 +95,7 @@ final class DoubtBench {
 
     private String table() {
         StringBuilder out = new StringBuilder(
-                "| steepness expected | places | map RMSE mm | posterior sd | calibrated sd | a reading's RMSE mm | its sd in the solve |\n|---|---|---|---|---|---|---|\n");
+                "| steepness expected | places | map RMSE mm | posterior sd | calibrated sd | a reading's RMSE mm | its sd in the fit of the level |\n|---|---|---|---|---|---|---|\n");
         for (int c = 0; c < STEEPNESS.length; c++) {
             Tally[] t = tallies[c];
             out.append(String.format(
