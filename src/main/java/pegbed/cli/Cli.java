@@ -5,8 +5,11 @@ import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Supplier;
 import pegbed.cli.output.EscapingWriter;
 import pegbed.cli.output.StandardOutput;
@@ -17,6 +20,7 @@ import pegbed.wording.Caution;
 import pegbed.wording.Sentences;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
 
 /**
  * The command line. Exit status: 0 done, 1 the answer is no, 2 bad input, or an error of the program's own, with a
@@ -142,20 +146,43 @@ public final class Cli {
 
     /** All commands, for what describes them. */
     static CommandLine everything(Path ownFolder) {
-        return lineFor(new String[0], ownFolder);
+        return line(ownFolder, COMMANDS.keySet(), Set.of());
     }
 
     /**
-     * Knows the command that is asked for alone, which is much quicker than all of them; or all, to list or to refuse.
+     * Knows the options of the command that is asked for alone, which is much quicker than those of all; of the others
+     * no more than a list of commands or a refusal tells, and nothing at all where the first word is a command.
      */
     private static CommandLine lineFor(String[] args, Path ownFolder) {
-        CommandLine line = new CommandLine(new Cli(ownFolder));
         if (args.length > 0 && COMMANDS.containsKey(args[0])) {
-            line.addSubcommand(args[0], COMMANDS.get(args[0]).get());
-        } else {
-            COMMANDS.forEach((name, made) -> line.addSubcommand(name, made.get()));
+            return line(ownFolder, Set.of(args[0]), Set.of());
         }
+        Set<String> asked = new HashSet<>(COMMANDS.keySet());
+        asked.retainAll(Arrays.asList(args));
+        return line(ownFolder, asked, COMMANDS.keySet());
+    }
+
+    /**
+     * @param whole the commands with all their options
+     * @param named the commands of which the name and the description are enough
+     */
+    private static CommandLine line(Path ownFolder, Set<String> whole, Set<String> named) {
+        CommandLine line = new CommandLine(new Cli(ownFolder));
+        COMMANDS.forEach((name, made) -> {
+            if (whole.contains(name)) {
+                line.addSubcommand(name, made.get());
+            } else if (named.contains(name)) {
+                line.addSubcommand(name, description(made.get()));
+            }
+        });
         line.registerConverter(WholeNumber.class, WholeNumber::new);
         return line;
+    }
+
+    private static CommandSpec description(Object command) {
+        CommandSpec spec = CommandSpec.create();
+        spec.usageMessage()
+                .description(command.getClass().getAnnotation(Command.class).description());
+        return spec;
     }
 }

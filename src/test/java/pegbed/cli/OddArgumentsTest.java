@@ -68,4 +68,31 @@ class OddArgumentsTest {
         }
         assertEquals(0, Ran.pegbed("add", peg, "5m 0 1.5m").status());
     }
+
+    /** Only the options of the commands that are asked for are known; nobody can tell. */
+    @Test
+    void theSameIsSaidAsIfAllOptionsOfAllCommandsWereKnown() {
+        String peg = "sample-pegs/tansy-cut-14.peg.json";
+        for (List<String> words : List.of(
+                List.<String>of(),
+                List.of("--help"),
+                List.of("--version"),
+                List.of("linse", peg),
+                List.of("nxt", "--help"),
+                List.of("--json", "lines", peg),
+                List.of("nothing", "lines", peg),
+                List.of("--help", "lines"),
+                List.of("--version", "next", peg),
+                List.of("-x", "map", "--out"),
+                List.of("lines"),
+                List.of("lines", "--help"),
+                List.of("lines", "--out", "next"),
+                List.of("add", "lines", "next"),
+                List.of("", "\u200e", "map"))) {
+            assertEquals(
+                    Ran.knowingEverything(words.toArray()),
+                    Ran.pegbed(words.toArray()),
+                    () -> String.join(" ", words));
+        }
+    }
 }
