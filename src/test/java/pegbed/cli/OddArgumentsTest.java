@@ -90,9 +90,7 @@ class OddArgumentsTest {
                 List.of("add", "lines", "next"),
                 List.of("", "\u200e", "map"))) {
             assertEquals(
-                    Ran.knowingEverything(words.toArray()),
-                    Ran.pegbed(words.toArray()),
-                    () -> String.join(" ", words));
+                    Ran.knowingEverything(words.toArray()), Ran.pegbed(words.toArray()), () -> String.join(" ", words));
         }
     }
 }

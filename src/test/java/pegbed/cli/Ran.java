@@ -27,8 +27,7 @@ record Ran(int status, String out, String err) {
 
     /** By a command line that knows all options of all commands. */
     static Ran knowingEverything(Object... words) {
-        return running(
-                (args, out, err) -> Cli.run(Cli.everything(NOTHING_KEPT), args, out, err, NOTHING_KEPT), words);
+        return running((args, out, err) -> Cli.run(Cli.everything(NOTHING_KEPT), args, out, err, NOTHING_KEPT), words);
     }
 
     private interface Run {

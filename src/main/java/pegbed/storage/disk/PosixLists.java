@@ -7,9 +7,9 @@ import java.nio.file.Path;
 import java.util.concurrent.TimeUnit;
 
 /**
- * POSIX access control lists, such as {@code setfacl} makes (the withdrawn POSIX.1e, draft 17, which Linux follows). The
- * Java runtime has no call for them, so that GNU {@code cp} copies them. Where {@code setfacl} is not installed nobody has
- * made such a list, as a rule, and no process is started.
+ * POSIX access control lists, such as {@code setfacl} makes (the withdrawn POSIX.1e, draft 17, which Linux follows).
+ * The Java runtime has no call for them, so that GNU {@code cp} copies them. Where {@code setfacl} is not installed
+ * nobody has made such a list, as a rule, and no process is started.
  */
 final class PosixLists {
     private static final Path MAKER = Path.of("/usr/bin/setfacl");

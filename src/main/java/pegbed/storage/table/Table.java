@@ -260,9 +260,7 @@ final class Table {
     }
 
     private static List<String> titles(List<String> cells) {
-        return cells.stream()
-                .map(cell -> Fields.shortened(cell, LONGEST_TITLE))
-                .toList();
+        return cells.stream().map(cell -> Fields.shortened(cell, LONGEST_TITLE)).toList();
     }
 
     /** {@code Depth (ft)} and {@code depth_ft} are the same column. */

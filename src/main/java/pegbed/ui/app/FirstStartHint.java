@@ -7,10 +7,14 @@ import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
 import pegbed.ui.controls.Controls;
 
 /** The hint of the first start: three steps, and never again once it was closed. */
-final class FirstStartHint extends HBox {
+final class FirstStartHint extends VBox {
+    /** Where there is less room than this, the buttons stand below the words, points. */
+    private static final double ROOM_BESIDE = 420;
+
     /** A reading that agrees with the others of the peg that is shown first. */
     static final String LINE = "s6 @post 2'10";
 
@@ -22,6 +26,8 @@ final class FirstStartHint extends HBox {
 
     private final Label words = Controls.wrapped("hint-words");
     private final Button next = Controls.button("hint-next", "Next", this::next);
+    private final HBox buttons = new HBox(next);
+    private final HBox row = new HBox();
     private final Runnable closed;
     private int step;
 
@@ -29,13 +35,32 @@ final class FirstStartHint extends HBox {
         this.closed = closed;
         setId("hint");
         getStyleClass().add("hint");
-        setAlignment(Pos.CENTER_LEFT);
         words.setText(STEPS.get(0));
         HBox.setHgrow(words, Priority.ALWAYS);
         words.setMaxWidth(Double.MAX_VALUE);
         Button close = Controls.button("hint-close", "Close", this::close);
         close.setMinWidth(Region.USE_PREF_SIZE);
-        getChildren().addAll(words, next, close);
+        next.setMinWidth(Region.USE_PREF_SIZE);
+        buttons.getStyleClass().add("hint-row");
+        buttons.getChildren().add(close);
+        row.getStyleClass().add("hint-row");
+        row.setAlignment(Pos.CENTER_LEFT);
+        row.getChildren().addAll(words, buttons);
+        getChildren().add(row);
+        widthProperty().addListener((width, was, now) -> arrange(now.doubleValue() >= ROOM_BESIDE));
+    }
+
+    private void arrange(boolean beside) {
+        if (beside == row.getChildren().contains(buttons)) {
+            return;
+        }
+        if (beside) {
+            getChildren().remove(buttons);
+            row.getChildren().add(buttons);
+        } else {
+            row.getChildren().remove(buttons);
+            getChildren().add(buttons);
+        }
     }
 
     private void next() {

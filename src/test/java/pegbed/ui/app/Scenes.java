@@ -239,6 +239,12 @@ public final class Scenes implements FileChoice {
     }
 
     public void resize(double width, double height) {
+        size(width, height);
+        waitUntil(() -> frame.main().map().settled());
+    }
+
+    /** Gives the window a size, and does not wait for a map. */
+    public void size(double width, double height) {
         on(() -> {
             // As on a screen that is no larger than that.
             stage.setMinWidth(Math.min(width, stage.getMinWidth()));
@@ -250,7 +256,6 @@ public final class Scenes implements FileChoice {
             stage.setHeight(height);
         });
         settle();
-        waitUntil(() -> frame.main().map().settled());
     }
 
     /** Goes to a tab beside the map. */

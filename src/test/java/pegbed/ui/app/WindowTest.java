@@ -22,6 +22,7 @@ import javafx.scene.control.TextField;
 import javafx.scene.input.Clipboard;
 import javafx.scene.input.DataFormat;
 import javafx.scene.input.KeyCode;
+import javafx.scene.layout.Region;
 import javafx.scene.text.Text;
 import javafx.stage.Screen;
 import org.junit.jupiter.api.BeforeEach;
@@ -422,6 +423,10 @@ class WindowTest extends InScenes {
         assertTrue(scenes.there("#cautions"));
         scenes.click("#cautions-read");
         assertTrue(scenes.there("#hint"));
+        scenes.size(683, 384);
+        assertTrue(width(".hint-words") > 0.8 * width("#hint"), "beside the buttons");
+        scenes.size(1366, 768);
+        assertTrue(width(".hint-words") < width("#hint") - width("#hint-next"), "above the buttons");
         scenes.click("#hint-next");
         scenes.click("#hint-next");
         scenes.click("#hint-close");
@@ -432,6 +437,10 @@ class WindowTest extends InScenes {
         assertFalse(scenes.there("#cautions"));
         scenes.click("#cautions-open");
         assertTrue(scenes.there("#cautions"));
+    }
+
+    private double width(String query) {
+        return scenes.<Region>find(query).getWidth();
     }
 
     @Test
