@@ -129,9 +129,8 @@ public record LineOdds(
         others.sort(Comparator.comparingDouble(Other::odds).reversed());
         double expected = ahead.get(here).mean();
         double staying = look.fish(here);
-        Optional<Other> promising = others.stream()
-                .max(Comparator.comparingDouble(Other::trial))
-                .filter(other -> other.trial() > staying);
+        Optional<Other> promising =
+                others.stream().max(Comparator.comparingDouble(Other::trial)).filter(other -> other.trial() > staying);
         Saying saying = enough(lines, visited) ? saying(lines.get(here), expected, promising) : Saying.TOO_LITTLE;
         return new LineOdds(
                 saying,

@@ -7,7 +7,9 @@ package pegbed.day;
  * @param variance of the logarithm, above 0
  */
 record LogNormal(double log, double variance) {
-    private static final double CLOSE = 1e-8;
+    /** The quadrature need not lie at the very peak. */
+    private static final double CLOSE = 1e-3;
+
     private static final int MOST_STEPS = 100;
 
     LogNormal {

@@ -21,9 +21,6 @@ final class LogRates {
 
     private static final double TIRING_SD = 0.5;
 
-    /** Parts of one line's logarithm: the day, its level, its deviation, feed and tiring. */
-    private static final int PARTS = 5;
-
     /**
      * A line at a time to come.
      *
@@ -63,48 +60,38 @@ final class LogRates {
         covariance[part][part] = variance;
     }
 
-    private int part(At at, int p) {
-        return switch (p) {
-            case 0 -> 0;
-            case 1 -> 1 + at.line();
-            case 2 -> 1 + lines + at.line();
-            case 3 -> 2 * lines + 1;
-            default -> 2 * lines + 2;
-        };
+    /** Where the parts of a line's logarithm are: the day, its level, its deviation, feed, tiring. */
+    private int[] parts(At at) {
+        return new int[] {0, 1 + at.line(), 1 + lines + at.line(), 2 * lines + 1, 2 * lines + 2};
     }
 
-    private double factor(At at, int p) {
-        return switch (p) {
-            case 0, 1 -> 1;
-            case 2 -> wandering.left(at.minutes());
-            case 3 -> at.fed();
-            default -> -at.fished();
-        };
-    }
-
-    Wandering wandering() {
-        return wandering;
+    /** How much of each part is in the logarithm. */
+    private double[] factors(At at) {
+        return new double[] {1, 1, wandering.left(at.minutes()), at.fed(), -at.fished()};
     }
 
     /** The rate of a line, fish an hour. */
     LogNormal rate(At at) {
+        int[] parts = parts(at);
+        double[] factors = factors(at);
         double log = 0;
-        for (int p = 0; p < PARTS; p++) {
-            log += factor(at, p) * mean[part(at, p)];
+        for (int p = 0; p < parts.length; p++) {
+            log += factors[p] * mean[parts[p]];
         }
         return new LogNormal(log, covariance(at, at));
     }
 
     /** The covariance of the logarithms of two lines' rates, or of one's at two times. */
     double covariance(At one, At other) {
+        int[] ones = parts(one);
+        double[] oneFactors = factors(one);
+        int[] others = parts(other);
+        double[] otherFactors = factors(other);
         double sum = 0;
-        for (int p = 0; p < PARTS; p++) {
-            double[] row = covariance[part(one, p)];
-            double part = 0;
-            for (int q = 0; q < PARTS; q++) {
-                part += row[part(other, q)] * factor(other, q);
+        for (int p = 0; p < ones.length; p++) {
+            for (int q = 0; q < others.length; q++) {
+                sum += oneFactors[p] * covariance[ones[p]][others[q]] * otherFactors[q];
             }
-            sum += factor(one, p) * part;
         }
         if (one.line() == other.line()) {
             double earlier = Math.min(one.minutes(), other.minutes());
@@ -117,10 +104,12 @@ final class LogRates {
     /** A line is fished; ln of the probability of its fish, but for a term that depends on their number alone. */
     double learn(At now, double hours, int fish) {
         int size = mean.length;
+        int[] parts = parts(now);
+        double[] factors = factors(now);
         double[] with = new double[size];
         for (int k = 0; k < size; k++) {
-            for (int p = 0; p < PARTS; p++) {
-                with[k] += covariance[k][part(now, p)] * factor(now, p);
+            for (int p = 0; p < parts.length; p++) {
+                with[k] += covariance[k][parts[p]] * factors[p];
             }
         }
         LogNormal before = rate(now);
