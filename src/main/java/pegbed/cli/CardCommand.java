@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import pegbed.cli.output.NeighbouringPegsJson;
@@ -74,6 +75,12 @@ final class CardCommand implements Callable<Integer> {
             output.print(node);
         } else {
             output.out().println("Wrote " + file + ".");
+            if (name.toLowerCase(Locale.ROOT).matches(".*\\.(png|svg)") && fishing.isPresent()) {
+                output.out()
+                        .println(
+                                "A picture holds one page: the fishing is not on it. A card in .pdf has both, and pegbed"
+                                        + " day with --out draws the fishing alone.");
+            }
             MapWords.neighbours(findings.map()).ifPresent(output.out()::println);
         }
         return 0;

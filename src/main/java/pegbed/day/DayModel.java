@@ -4,46 +4,40 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.Function;
 import pegbed.model.DayEvent;
+import pegbed.model.Place;
 
 /**
- * The rates of a day's lines under every {@link Response}, each weighted by how well it foretold the day's fish minute
- * by minute. Within one the base rate of a line has a gamma distribution: the fish and minutes of the line, all fading
- * (Raj & Kalyani 2017, arXiv:1707.09727: the counts fade, the prior stays), on a prior whose mean is the day's rate
- * over the other lines (empirical Bayes). The weights follow Bayes' rule (Bayesian model averaging: Hoeting et al.
- * 1999, Statistical Science 14:382–417).
+ * The rates of a day's lines under every {@link Wandering}, each weighted by how well it foretold the day's fish minute
+ * by minute (Bayes' rule; Bayesian model averaging: Hoeting et al. 1999, Statistical Science 14:382–417). A rate is
+ * told as the gamma distribution of its mean and variance.
  */
 final class DayModel {
-    /** What lies further back has no weight left, minutes. */
+    /** What lies further back is left out, minutes. */
     private static final int LONGEST_MINUTES = 24 * 60;
 
     private static final double HOURS_A_MINUTE = 1.0 / 60;
 
-    private final RatePrior prior;
+    /** Fewer fish are not told apart from none. */
+    private static final double LEAST_FISH = 1e-9;
+
+    /** Of a variance, what two rates share is at most this much. */
+    private static final double MOST_SHARED = 0.95;
+
     private final List<LineHistory> lines;
     private final LineCondition[] conditions;
-    private final double[] factors;
-    private final double[] shapes;
-    private final double[] logWeights = new double[Response.ALL.size()];
-    private final double[][] fish;
-    private final double[][] hours;
-    private final double[] dayRates = new double[Response.ALL.size()];
+    private final List<LogRates> hypotheses;
+    private final double[] logWeights = new double[Wandering.ALL.size()];
 
     private DayModel(List<LineHistory> lines, RatePrior prior) {
-        this.prior = prior;
         this.lines = lines;
-        int n = lines.size();
-        conditions = new LineCondition[n];
-        factors = new double[n];
-        shapes = new double[n];
-        for (int i = 0; i < n; i++) {
-            conditions[i] = new LineCondition();
-            factors[i] = prior.factor(lines.get(i).place());
-            shapes[i] = prior.shape(lines.get(i).place());
-        }
-        fish = new double[Response.ALL.size()][n];
-        hours = new double[Response.ALL.size()][n];
-        Arrays.fill(dayRates, prior.day().mean());
+        conditions = new LineCondition[lines.size()];
+        Arrays.setAll(conditions, i -> new LineCondition());
+        List<Place> places = lines.stream().map(LineHistory::place).toList();
+        hypotheses = Wandering.ALL.stream()
+                .map(wandering -> new LogRates(wandering, prior, places))
+                .toList();
     }
 
     /** What the day says up to now. */
@@ -110,60 +104,46 @@ final class DayModel {
                 conditions[i].feed();
             }
         }
-        for (int r = 0; r < Response.ALL.size(); r++) {
-            Response response = Response.ALL.get(r);
-            double fade = response.fade(1);
-            for (int i = 0; i < lines.size(); i++) {
-                fish[r][i] *= fade;
-                hours[r][i] *= fade;
-            }
-            for (int i = 0; i < lines.size(); i++) {
-                double share = all.get(i).share()[minute];
-                int caught = all.get(i).fish()[minute];
-                if (share == 0 && caught == 0) {
-                    continue;
+        for (int i = 0; i < lines.size(); i++) {
+            double share = all.get(i).share()[minute];
+            int caught = all.get(i).fish()[minute];
+            if (share > 0 || caught > 0) {
+                double hours = Math.max(share, 0.5 * Math.min(1, caught)) * HOURS_A_MINUTE;
+                for (int h = 0; h < logWeights.length; h++) {
+                    logWeights[h] += hypotheses.get(h).learn(now(i), hours, caught);
                 }
-                double exposure =
-                        Math.max(share, 0.5 * Math.min(1, caught)) * HOURS_A_MINUTE * response.factor(conditions[i]);
-                GammaDistribution base = base(r, i, 0);
-                logWeights[r] += PoissonGamma.logProbability(base, exposure, caught);
-                fish[r][i] += caught;
-                hours[r][i] += exposure;
             }
-            dayRates[r] = day(r, -1).mean();
         }
+        hypotheses.forEach(rates -> rates.pass(1));
         for (int i = 0; i < lines.size(); i++) {
             conditions[i].pass(1, Math.min(1, all.get(i).share()[minute]));
         }
     }
 
+    private LogRates.At now(int line) {
+        return new LogRates.At(line, 0, conditions[line].fed(), conditions[line].fished());
+    }
+
     /**
-     * The day's rate under one response, one line left out: a line's fish count for it by k/(k + expected fish), since
-     * lines differ (the score of a negative binomial of shape k).
+     * A line some minutes ahead, fed as it is now.
      *
-     * @param without the line left out, -1 for none
+     * @param begun when it begins to be fished, minutes from now
      */
-    private GammaDistribution day(int response, int without) {
-        GammaDistribution day = prior.day();
-        for (int i = 0; i < lines.size(); i++) {
-            if (i != without) {
-                day = day.learning(fish[response][i], hours[response][i] * factors[i], dayRates[response], shapes[i]);
-            }
-        }
-        return day;
+    LogRates.At ahead(int line, double begun, double minutes) {
+        LineCondition condition = conditions[line];
+        return new LogRates.At(line, minutes, condition.fed(), condition.fishedAhead(begun, minutes - begun));
     }
 
-    /** The base rate of a line under one response, fish an hour, some minutes after now. */
-    private GammaDistribution base(int response, int line, double minutesAhead) {
-        GammaDistribution day = day(response, line);
-        GammaDistribution own = new GammaDistribution(shapes[line], shapes[line] / factors[line]);
-        GammaDistribution before = day.timesIndependent(own);
-        double fade = minutesAhead == 0 ? 1 : Response.ALL.get(response).fade(minutesAhead);
-        return new GammaDistribution(
-                before.shape() + fade * fish[response][line], before.rate() + fade * hours[response][line]);
+    int lines() {
+        return lines.size();
     }
 
-    /** How likely each response is. */
+    /** The hypotheses, in the order of {@link #weights}. */
+    List<LogRates> hypotheses() {
+        return hypotheses;
+    }
+
+    /** How likely each hypothesis is. */
     double[] weights() {
         double most = Arrays.stream(logWeights).max().orElseThrow();
         double[] weights =
@@ -174,48 +154,79 @@ final class DayModel {
 
     /** The present fish an hour of a line, as if it were fished now. */
     GammaMixture rate(int line) {
-        List<GammaDistribution> parts = new ArrayList<>();
-        for (int r = 0; r < Response.ALL.size(); r++) {
-            parts.add(base(r, line, 0).times(Response.ALL.get(r).factor(conditions[line])));
-        }
-        return new GammaMixture(weights(), parts);
+        LogRates.At now = now(line);
+        return mixture(rates -> rates.rate(now).gamma());
     }
 
     /**
-     * The expected number of fish in some minutes to come, as if the line were fished in them; given how the response
-     * and the base rate are.
+     * The expected number of fish in some minutes to come, as if the line were fished in them; given how it wanders and
+     * how its rate is.
      *
      * @param line which
-     * @param minutes how long from now, whole minutes
+     * @param minutes how long from now
      * @param lost minutes at first in which it is not fished, since one is on the way to it
      */
     GammaMixture ahead(int line, int minutes, int lost) {
-        List<GammaDistribution> parts = new ArrayList<>();
-        for (int r = 0; r < Response.ALL.size(); r++) {
-            Response response = Response.ALL.get(r);
-            LineCondition condition = conditions[line].copy();
-            double exposure = 0;
-            for (int minute = 0; minute < minutes; minute++) {
-                boolean fished = minute >= lost;
-                exposure += fished ? response.factor(condition) * HOURS_A_MINUTE : 0;
-                condition.pass(1, fished ? 1 : 0);
-            }
-            parts.add(base(r, line, minutes / 2.0).times(exposure));
+        return mixture(rates -> fish(rates, line, minutes, lost));
+    }
+
+    private GammaMixture mixture(Function<LogRates, GammaDistribution> part) {
+        return new GammaMixture(weights(), hypotheses.stream().map(part).toList());
+    }
+
+    /** Mean over the minutes, variation of their middle. */
+    private GammaDistribution fish(LogRates rates, int line, int minutes, int lost) {
+        double sum = 0;
+        for (int minute = lost; minute < minutes; minute++) {
+            sum += rates.rate(ahead(line, lost, minute + 0.5)).mean();
         }
-        return new GammaMixture(weights(), parts);
+        double variance = rates.rate(middle(line, minutes, lost)).variance();
+        return GammaDistribution.ofMean(
+                Math.max(LEAST_FISH, sum * HOURS_A_MINUTE), LogNormal.squaredVariation(variance));
+    }
+
+    private LogRates.At middle(int line, int minutes, int lost) {
+        return ahead(line, lost, (lost + minutes) / 2.0);
+    }
+
+    /**
+     * The probability that one line gives more fish in some minutes to come than another, an equal number counting
+     * half. What both rates share, the day above all, is held at its mean, since it raises both or neither.
+     *
+     * @param one the line that is changed to
+     * @param here the line that is fished
+     * @param lost minutes of changing
+     */
+    double more(int one, int here, int minutes, int lost) {
+        double[] weights = weights();
+        double probability = 0;
+        for (int h = 0; h < weights.length; h++) {
+            LogRates rates = hypotheses.get(h);
+            LogRates.At there = middle(one, minutes, lost);
+            LogRates.At stay = middle(here, minutes, 0);
+            double thereVariance = rates.covariance(there, there);
+            double hereVariance = rates.covariance(stay, stay);
+            double shared = Math.max(
+                    0, Math.min(rates.covariance(there, stay), MOST_SHARED * Math.min(thereVariance, hereVariance)));
+            probability += weights[h]
+                    * PoissonGamma.more(
+                            fish(rates, one, minutes, lost)
+                                    .withVariation(LogNormal.squaredVariation(thereVariance - shared)),
+                            fish(rates, here, minutes, 0)
+                                    .withVariation(LogNormal.squaredVariation(hereVariance - shared)));
+        }
+        return probability;
     }
 
     /** The fish expected in each of some minutes to come, as if the line were fished in all of them. */
     double[] expected(int line, int minutes) {
         double[] weights = weights();
         double[] expected = new double[minutes];
-        for (int r = 0; r < Response.ALL.size(); r++) {
-            Response response = Response.ALL.get(r);
-            double base = base(r, line, minutes / 2.0).mean() * HOURS_A_MINUTE;
-            LineCondition condition = conditions[line].copy();
+        for (int h = 0; h < weights.length; h++) {
             for (int minute = 0; minute < minutes; minute++) {
-                expected[minute] += weights[r] * base * response.factor(condition);
-                condition.pass(1, 1);
+                double rate =
+                        hypotheses.get(h).rate(ahead(line, 0, minute + 0.5)).mean();
+                expected[minute] += weights[h] * rate * HOURS_A_MINUTE;
             }
         }
         return expected;

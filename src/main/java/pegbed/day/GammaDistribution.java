@@ -38,6 +38,11 @@ public record GammaDistribution(double shape, double rate) {
         return new GammaDistribution(shape, rate / factor);
     }
 
+    /** One of the same mean. */
+    GammaDistribution withVariation(double squaredVariation) {
+        return ofMean(mean(), squaredVariation);
+    }
+
     /** The distribution of a product of two independent gamma variables, by its mean and variance. */
     GammaDistribution timesIndependent(GammaDistribution other) {
         double own = squaredVariation();

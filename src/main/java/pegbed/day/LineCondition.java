@@ -14,19 +14,20 @@ final class LineCondition {
 
     LineCondition() {}
 
-    private LineCondition(LineCondition other) {
-        fished = other.fished;
-        sinking = other.sinking;
-        drawing = other.drawing;
-    }
-
-    LineCondition copy() {
-        return new LineCondition(this);
-    }
-
     /** 0 for a line that is fresh, 1 for one that was fished for hours. */
     double fished() {
         return fished;
+    }
+
+    /**
+     * What {@link #fished} will be.
+     *
+     * @param rest minutes in which it is not fished
+     * @param then minutes in which it is fished after them
+     */
+    double fishedAhead(double rest, double then) {
+        double begun = fished * Math.exp(-rest / REST_MINUTES);
+        return 1 - (1 - begun) * Math.exp(-then / REST_MINUTES);
     }
 
     /** 0 for a line without feed; 1 − 1/e fifteen minutes after a feed; near 1 after several. */

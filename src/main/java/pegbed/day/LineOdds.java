@@ -37,21 +37,10 @@ public record LineOdds(
     public static final double LEAST_FISHED_MINUTES = 20;
 
     /** So long a line is given before another is spoken of, minutes (our choice). */
-    public static final double LEAST_STAY_MINUTES = 10;
+    public static final double LEAST_STAY_MINUTES = 5;
 
-    /**
-     * A line is worth trying if so many minutes there, with the choice of staying or going back afterwards, are
-     * expected to give more by the end of the {@link #TRIAL_AHEAD_MINUTES} than staying here: the value of what a trial
-     * teaches (knowledge gradient: Frazier, Powell & Dayanik 2008, SIAM Journal on Control and Optimization
-     * 47:2410–2439; the minutes are our choice).
-     */
+    /** So long a line is fished before the best one is chosen ({@link LookAhead}), minutes (our choice). */
     static final double TRIAL_MINUTES = 10;
-
-    /** How far ahead a trial may pay, minutes (our choice). */
-    static final double TRIAL_AHEAD_MINUTES = 45;
-
-    /** Rates at which a trial is looked at, each as likely. */
-    private static final int TRIAL_RATES = 32;
 
     /** What can be said. */
     public enum Saying {
@@ -65,7 +54,7 @@ public record LineOdds(
         STAY,
         /** Another line is expected to give more. */
         BETTER,
-        /** Another line is expected to give no more, but so little is known of it that a trial pays. */
+        /** Another line is expected to give no more, but it may be so much better that a trial pays. */
         WORTH_TRYING
     }
 
@@ -75,8 +64,8 @@ public record LineOdds(
      * @param line which
      * @param odds probability that it would give more fish in the next half hour, an equal number counting half
      * @param expected fish expected on it in that time, the change counted
-     * @param trial fish expected in {@link #TRIAL_AHEAD_MINUTES} if it is tried for {@link #TRIAL_MINUTES}, and left
-     *     again where the present line is the better one, the changes counted
+     * @param trial fish expected in that time if it is tried for {@link #TRIAL_MINUTES}, and the line that is best by
+     *     then is fished afterwards, the changes counted
      * @param best probability that it is the best of all lines, which is how often discounted Thompson sampling would
      *     choose it (Raj & Kalyani 2017)
      */
@@ -125,45 +114,31 @@ public record LineOdds(
         }
         List<GammaDistribution> matched =
                 ahead.stream().map(GammaMixture::matched).toList();
+        LookAhead look = new LookAhead(model, here, TRIAL_MINUTES, AHEAD_MINUTES, lost);
         List<Other> others = new ArrayList<>();
         for (int i = 0; i < lines.size(); i++) {
             if (i != here) {
                 others.add(new Other(
                         lines.get(i),
-                        PoissonGamma.more(ahead.get(i), ahead.get(here)),
+                        model.more(i, here, AHEAD_MINUTES, lost),
                         ahead.get(i).mean(),
-                        trial(matched.get(i), ahead.get(here).mean(), lost),
+                        look.fish(i),
                         best(matched, i)));
             }
         }
         others.sort(Comparator.comparingDouble(Other::odds).reversed());
         double expected = ahead.get(here).mean();
-        Saying saying = enough(lines, visited) ? saying(lines.get(here), expected, others) : Saying.TOO_LITTLE;
+        double staying = look.fish(here);
+        Optional<Other> promising =
+                others.stream().max(Comparator.comparingDouble(Other::trial)).filter(other -> other.trial() > staying);
+        Saying saying = enough(lines, visited) ? saying(lines.get(here), expected, promising) : Saying.TOO_LITTLE;
         return new LineOdds(
                 saying,
                 Optional.of(lines.get(here)),
                 expected,
                 others,
-                named(saying, others),
+                promising.filter(other -> saying == Saying.BETTER || saying == Saying.WORTH_TRYING),
                 leaveIn(model, lines.size(), here, lost));
-    }
-
-    /**
-     * See {@link Other#trial}. A rate shows itself in the trial and lasts, which flatters it a little.
-     *
-     * @param there fish in the next {@link #AHEAD_MINUTES}, the change counted
-     * @param here fish expected on the present line in that time
-     */
-    private static double trial(GammaDistribution there, double here, int lost) {
-        double hereAMinute = here / AHEAD_MINUTES;
-        double back = Math.max(0, TRIAL_AHEAD_MINUTES - TRIAL_MINUTES - 2 * lost);
-        double sum = 0;
-        for (int i = 0; i < TRIAL_RATES; i++) {
-            double aMinute = there.quantile((i + 0.5) / TRIAL_RATES) / Math.max(1, AHEAD_MINUTES - lost);
-            double staying = aMinute * (TRIAL_AHEAD_MINUTES - lost);
-            sum += Math.max(staying, aMinute * TRIAL_MINUTES + hereAMinute * back);
-        }
-        return sum / TRIAL_RATES;
     }
 
     private static boolean enough(List<LineHistory> lines, boolean visited) {
@@ -172,22 +147,14 @@ public record LineOdds(
                 || lines.stream().mapToDouble(LineHistory::fishedMinutes).sum() >= LEAST_FISHED_MINUTES;
     }
 
-    private static Saying saying(LineHistory here, double expected, List<Other> others) {
+    private static Saying saying(LineHistory here, double expected, Optional<Other> promising) {
         Spell spell = here.spells().get(here.spells().size() - 1);
         if (spell.minutes() < LEAST_STAY_MINUTES) {
             return Saying.JUST_BEGUN;
         }
-        if (others.stream().anyMatch(other -> other.expected() > expected)) {
-            return Saying.BETTER;
-        }
-        double staying = expected * TRIAL_AHEAD_MINUTES / AHEAD_MINUTES;
-        return others.stream().anyMatch(other -> other.trial() > staying) ? Saying.WORTH_TRYING : Saying.STAY;
-    }
-
-    private static Optional<Other> named(Saying saying, List<Other> others) {
-        return saying == Saying.BETTER || saying == Saying.WORTH_TRYING
-                ? others.stream().max(Comparator.comparingDouble(Other::trial))
-                : Optional.empty();
+        return promising
+                .map(other -> other.expected() > expected ? Saying.BETTER : Saying.WORTH_TRYING)
+                .orElse(Saying.STAY);
     }
 
     /** ∫ f_i Π F_k: the mean of the product of the others' distribution functions at quantiles of one line. */

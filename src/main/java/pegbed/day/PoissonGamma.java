@@ -42,14 +42,4 @@ final class PoissonGamma {
         }
         return Math.min(1, probability);
     }
-
-    /** As the other, for counts that are independent given which part of their mixtures holds, the same in both. */
-    static double more(GammaMixture one, GammaMixture other) {
-        double probability = 0;
-        for (int i = 0; i < one.weights().length; i++) {
-            probability +=
-                    one.weights()[i] * more(one.parts().get(i), other.parts().get(i));
-        }
-        return probability;
-    }
 }

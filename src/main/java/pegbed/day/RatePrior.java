@@ -21,9 +21,11 @@ public record RatePrior(GammaDistribution day, List<AtPlace> places, int visits,
 
     /**
      * Without earlier visits: the shape is that of Jeffreys' prior of a Poisson rate (Gelman et al. 2013, section 2.8),
-     * and its mean of 10 fish an hour weighs three minutes (our choice, soon outweighed).
+     * and its mean is 20 fish an hour, soon outweighed: rather much, since a line that is thought too good is tried and
+     * one that is thought too bad never is (our choice).
      */
-    public static final RatePrior VAGUE = new RatePrior(new GammaDistribution(0.5, 0.05), List.of(), 0, Weighting.NONE);
+    public static final RatePrior VAGUE =
+            new RatePrior(new GammaDistribution(0.5, 0.025), List.of(), 0, Weighting.NONE);
 
     /** By what earlier visits are weighted. */
     public enum Weighting {

@@ -33,6 +33,16 @@ class CardCommandTest {
     }
 
     @ParameterizedTest
+    @CsvSource({"card.png,true", "card.SVG,true", "card.pdf,false", "card.html,false"})
+    void aPictureSaysThatTheFishingIsNotOnIt(String name, boolean said) {
+        Path fished = Path.of("sample-pegs/sallow-cut-5.peg.json");
+        Ran ran = Ran.pegbed("card", fished, "--out", folder.resolve(name));
+        assertEquals(0, ran.status(), ran.err());
+        assertEquals(said, ran.out().contains("the fishing is not on it"), ran.out());
+        assertFalse(Ran.pegbed("card", PEG, "--out", folder.resolve(name)).out().contains("fishing"));
+    }
+
+    @ParameterizedTest
     @CsvSource({"card.doc", "card", "pdf"})
     void refusesOtherKinds(String name) {
         Ran ran = Ran.pegbed("card", PEG, "--out", folder.resolve(name));

@@ -38,12 +38,13 @@ class LineOddsTest {
     }
 
     @Test
-    void aLineIsGivenTenMinutes() {
+    void aLineIsGivenFiveMinutes() {
         Logs log = Logs.morning()
                 .at(0, Kind.START, Logs.FIRST)
                 .every(3, 1, 40, Logs.FIRST)
                 .at(40, Kind.START, Logs.SECOND);
-        assertEquals(Saying.JUST_BEGUN, odds(log, 45).saying());
+        assertEquals(Saying.JUST_BEGUN, odds(log, 44).saying());
+        assertEquals(Saying.BETTER, odds(log, 45).saying());
     }
 
     @Test

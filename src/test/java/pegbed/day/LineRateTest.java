@@ -89,7 +89,7 @@ class LineRateTest {
     void anEmptyDayHasTheVagueRateOnEveryLine() {
         List<LineRate> rates = LineRate.of(Logs.morning().lines(0), RatePrior.VAGUE);
         assertEquals(3, rates.size());
-        assertEquals(10, rates.get(0).fishAnHour().mean(), 1e-9);
+        assertEquals(20, rates.get(0).fishAnHour().mean(), 1e-9);
         assertFalse(rates.get(0).told());
     }
 

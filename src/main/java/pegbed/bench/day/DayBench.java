@@ -66,14 +66,19 @@ public final class DayBench {
     }
 
     /** What was said in a day, and what came of it. */
-    private record Said(int intervals, int held, double[] odds, double[] came, int[] count) {
+    private record Said(int fish, int intervals, int held, double[] odds, double[] came, int[] count) {
         static Said nothing() {
-            return new Said(0, 0, new double[BINS], new double[BINS], new int[BINS]);
+            return new Said(0, 0, 0, new double[BINS], new double[BINS], new int[BINS]);
         }
 
         Said with(Said other) {
-            Said sum =
-                    new Said(intervals + other.intervals, held + other.held, odds.clone(), came.clone(), count.clone());
+            Said sum = new Said(
+                    fish + other.fish,
+                    intervals + other.intervals,
+                    held + other.held,
+                    odds.clone(),
+                    came.clone(),
+                    count.clone());
             for (int b = 0; b < BINS; b++) {
                 sum.odds[b] += other.odds[b];
                 sum.came[b] += other.came[b];
@@ -161,7 +166,7 @@ public final class DayBench {
         }
         return new Result(
                 water,
-                tally(water, Angler::advised),
+                tally(said.stream().map(Said::fish).toList()),
                 tally(water, Angler::bestOfFirstHour),
                 tally(water, Angler::everyHalfHour),
                 tally(water, () -> Angler.knowing(LineOdds.AHEAD_MINUTES)),
@@ -170,15 +175,18 @@ public final class DayBench {
     }
 
     private Tally tally(MadeWater water, Supplier<Angler> angler) {
-        Tally tally = new Tally();
-        LongStream.range(first, first + days)
+        return tally(LongStream.range(first, first + days)
                 .parallel()
                 .mapToObj(number -> Angler.catches(angler.get(), new MadeDay(water, number)))
-                .toList()
-                .forEach(fish -> {
-                    tally.group();
-                    tally.add(fish);
-                });
+                .toList());
+    }
+
+    private static Tally tally(List<Integer> fishOfDays) {
+        Tally tally = new Tally();
+        for (int fish : fishOfDays) {
+            tally.group();
+            tally.add(fish);
+        }
         return tally;
     }
 
@@ -205,7 +213,7 @@ public final class DayBench {
             day.pass();
         }
         int held = intervals.stream().mapToInt(each -> each[0]).sum();
-        return new Said(intervals.size(), held, said.odds, said.came, said.count);
+        return new Said(day.caught(), intervals.size(), held, said.odds, said.came, said.count);
     }
 
     private static void score(MadeDay day, LineOdds odds, Said said) {

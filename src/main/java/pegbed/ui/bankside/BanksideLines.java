@@ -1,7 +1,6 @@
 package pegbed.ui.bankside;
 
-import java.util.HashMap;
-import java.util.Map;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.collections.ListChangeListener;
@@ -18,6 +17,7 @@ import pegbed.ui.fishing.FishKinds;
 import pegbed.ui.fishing.FishingViewModel;
 import pegbed.ui.fishing.FishingViewModel.FishingLine;
 import pegbed.ui.fishing.LineTaps;
+import pegbed.ui.fishing.LinesInStep;
 import pegbed.ui.plan.PlanViewModel;
 import pegbed.wording.PlanCards;
 
@@ -32,15 +32,7 @@ final class BanksideLines extends VBox {
     private final FishingViewModel fishing;
     private final ListChangeListener<FishingLine> fishingListener = change -> showStates();
     private final FishKinds kinds;
-    private final Map<Place, Fished> fished = new HashMap<>();
-
-    /** What stands below a line's button. */
-    private record Fished(Label state, LineTaps taps) {
-        void show(FishingLine line) {
-            state.setText(line.state());
-            taps.show(line);
-        }
-    }
+    private final LinesInStep fished = new LinesInStep();
 
     BanksideLines(PlanViewModel plan, FishingViewModel fishing, Consumer<Place> show) {
         this.show = show;
@@ -54,16 +46,18 @@ final class BanksideLines extends VBox {
         fill();
     }
 
-    /** Buttons stay where they are while only the minutes change, so that no tap is lost. */
     private void showStates() {
-        boolean same = lines.stream().allMatch(line -> fished.containsKey(line.place()));
-        if (!same) {
+        List<FishingLine> known =
+                lines.stream().flatMap(line -> at(line.place()).stream()).toList();
+        if (!fished.show(known)) {
             fill();
-            return;
         }
-        for (FishingLine line : fishing.lines()) {
-            Optional.ofNullable(fished.get(line.place())).ifPresent(below -> below.show(line));
-        }
+    }
+
+    private Optional<FishingLine> at(Place place) {
+        return fishing.lines().stream()
+                .filter(known -> known.place().equals(place))
+                .findFirst();
     }
 
     private void fill() {
@@ -82,10 +76,7 @@ final class BanksideLines extends VBox {
             button.setMaxWidth(Double.MAX_VALUE);
             button.setAlignment(Pos.CENTER_LEFT);
             getChildren().add(button);
-            fishing.lines().stream()
-                    .filter(known -> known.place().equals(line.place()))
-                    .findFirst()
-                    .ifPresent(known -> addTaps(known, line.number()));
+            at(line.place()).ifPresent(known -> addTaps(known, line.number()));
         }
         if (!lines.isEmpty()) {
             Label said = Controls.wrapped("said");
@@ -102,13 +93,15 @@ final class BanksideLines extends VBox {
 
     private void addTaps(FishingLine line, int number) {
         Label state = Controls.wrapped("said");
-        state.setText(line.state());
         LineTaps taps = new LineTaps(fishing, line, "bank-fishing", number);
         for (Node tap : taps.getChildren()) {
             tap.getStyleClass().add("large");
             ((Button) tap).setMinHeight(BanksideView.MIN_POINTS);
         }
         getChildren().addAll(state, taps);
-        fished.put(line.place(), new Fished(state, taps));
+        fished.add(line, now -> {
+            state.setText(now.state());
+            taps.show(now);
+        });
     }
 }

@@ -1,8 +1,6 @@
 package pegbed.ui.fishing;
 
 import java.lang.ref.WeakReference;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.beans.property.BooleanProperty;
@@ -43,7 +41,7 @@ public final class FishingView extends ScrollPane {
     private final ObservableList<FishingLine> lines;
     private final VBox list = new VBox();
     private final VBox blocks = new VBox();
-    private final List<Block> shown = new ArrayList<>();
+    private final LinesInStep shown = new LinesInStep();
 
     /** Kept here alone, so that the model does not keep the view. */
     private final ListChangeListener<FishingLine> listener = change -> fill();
@@ -95,51 +93,36 @@ public final class FishingView extends ScrollPane {
         fill();
     }
 
-    /** Buttons stay where they are while only the minutes change, so that no tap is lost. */
     private void fill() {
-        if (!sameLines()) {
-            shown.clear();
-            for (FishingLine line : lines) {
-                shown.add(new Block(line, shown.size() + 1));
-            }
-            blocks.getChildren().setAll(shown);
-            if (lines.isEmpty()) {
-                Label none = Controls.wrapped("quiet");
-                none.setText("The lines of the day will stand here; they come with the banks and some readings.");
-                blocks.getChildren().add(none);
-            }
+        if (shown.show(lines)) {
+            return;
         }
-        for (int i = 0; i < shown.size(); i++) {
-            shown.get(i).show(lines.get(i));
+        shown.clear();
+        blocks.getChildren().clear();
+        for (FishingLine line : lines) {
+            Block block = new Block(line, blocks.getChildren().size() + 1);
+            blocks.getChildren().add(block);
+            shown.add(line, block::show);
         }
-    }
-
-    private boolean sameLines() {
-        boolean same = shown.size() == lines.size() && !lines.isEmpty();
-        for (int i = 0; i < lines.size() && same; i++) {
-            same = shown.get(i).isOf(lines.get(i));
+        if (lines.isEmpty()) {
+            Label none = Controls.wrapped("quiet");
+            none.setText("The lines of the day will stand here; they come with the banks and some readings.");
+            blocks.getChildren().add(none);
         }
-        return same;
     }
 
     /** One line with its buttons. */
     private final class Block extends VBox {
-        private final FishingLine line;
         private final Label title = Controls.wrapped("card-title");
         private final Label state = Controls.wrapped("quiet");
         private final LineTaps taps;
 
         Block(FishingLine line, int number) {
-            this.line = line;
             title.setOnMouseClicked(event -> show.accept(line.place()));
             state.setId("fishing-state-" + number);
             taps = new LineTaps(model, line, "fishing", number);
             getChildren().addAll(title, state, taps);
             getStyleClass().add("card");
-        }
-
-        boolean isOf(FishingLine other) {
-            return line.place().equals(other.place()) && line.title().equals(other.title());
         }
 
         void show(FishingLine now) {
