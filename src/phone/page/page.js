@@ -2,6 +2,7 @@
 
 import { button, byId, fill, make, say } from "./dom.js";
 import { Core } from "./core.js";
+import { FishingView } from "./fishing.js";
 import { Keep, KeepError, askToPersist } from "./keep.js";
 import { LinesView, cautionCards } from "./lines.js";
 import { Look } from "./look.js";
@@ -11,7 +12,7 @@ import { OpenPeg, now } from "./peg.js";
 import { PegsView } from "./pegs.js";
 import { PlumbView } from "./plumb.js";
 
-const PARTS = ["plumb", "lines", "peg"];
+const PARTS = ["plumb", "lines", "fishing", "peg"];
 
 /** A name for a new peg's file, such as tansy-cut-14.peg.json. */
 function fileName(words) {
@@ -53,8 +54,12 @@ async function begin() {
         : "This browser is too old for Pegbed: it needs WebAssembly with garbage collection. What was added is kept.",
     ),
   );
-  const look = new Look(keep, () => map?.paint());
+  const look = new Look(keep, () => {
+    map?.paint();
+    fishing?.paint();
+  });
   let map = null;
+  let fishing = null;
   const lines = new LinesView((metres) => change({ do: "target", metres }));
   const peg = new OpenPeg(core, keep, {
     state: showState,
@@ -71,6 +76,7 @@ async function begin() {
     },
     plan: (plan) => {
       lines.show(plan);
+      fishing.refresh();
       return map.paint();
     },
   });
@@ -83,10 +89,11 @@ async function begin() {
       map.paint();
     },
   );
-  map = new MapView(core, () => ({ theme: look.theme, here }), (xPx, yPx) => {
+  map = new MapView(core, () => ({ theme: look.theme, here: byId("plumb").hidden ? null : here }), (xPx, yPx) => {
     showPart("plumb");
     plumb.takePlace(xPx, yPx);
   }, tell);
+  fishing = new FishingView(core, (request) => peg.edit(request), () => look.theme);
   const newPeg = new NewPegView(core, (wanted) => peg.alone(() => makePeg(wanted)));
   const pegs = new PegsView(core, keep, peg, look, {
     open: openKept,
@@ -105,6 +112,7 @@ async function begin() {
     document.body.classList.remove("no-peg");
     lines.showState(state);
     pegs.showState(state);
+    fishing.refresh();
   }
 
   function showMap({ refused, deepest, question, state }) {
@@ -145,6 +153,7 @@ async function begin() {
   async function openRecord(record, letGo) {
     plumb.clear();
     lines.clear();
+    fishing.clear();
     tell(keep.trouble);
     const others = (await keep.pegs()).filter((other) => other.id !== record.id);
     const answer = await peg.open(record, others, letGo);
@@ -207,10 +216,17 @@ async function begin() {
     if (refused.length > 0) tell(refused.join(" "));
   }
 
-  for (const part of PARTS) byId(`to-${part}`).addEventListener("click", () => showPart(part));
+  for (const part of PARTS) {
+    byId(`to-${part}`).addEventListener("click", () => {
+      showPart(part);
+      fishing.refresh();
+      map.paint();
+    });
+  }
   byId("undo").addEventListener("click", async () => {
     await change({ do: "undo" });
     plumb.forget();
+    fishing.forget();
   });
   byId("redo").addEventListener("click", () => change({ do: "redo" }));
   await look.begin();

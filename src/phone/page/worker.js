@@ -23,10 +23,15 @@ self.onmessage = async ({ data }) => {
     const pixels = [Math.round(width * density), Math.round(height * density)];
     if (canvas.width !== pixels[0] || canvas.height !== pixels[1]) [canvas.width, canvas.height] = pixels;
     answer = JSON.parse(core.paint(canvas, width, height, density, JSON.stringify(options)));
+  } else if (data.paintDay) {
+    const { width, density, ...options } = data.paintDay;
+    const sheet = new OffscreenCanvas(1, 1);
+    answer = JSON.parse(core.paintDay(sheet, width, density, JSON.stringify(options)));
+    if (answer.height > 0) answer.image = sheet.transferToImageBitmap();
   } else {
     answer = JSON.parse(core.ask(JSON.stringify(data.ask)));
   }
-  self.postMessage({ id: data.id, answer });
+  self.postMessage({ id: data.id, answer }, answer.image ? [answer.image] : []);
 };
 
 // A promise's failure tells the page nothing; an error of the worker does.

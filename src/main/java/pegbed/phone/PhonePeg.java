@@ -5,11 +5,13 @@ import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.BooleanSupplier;
 import pegbed.findings.Findings;
 import pegbed.findings.NeighbourFits;
 import pegbed.findings.PegMap;
 import pegbed.guidance.Guidance;
 import pegbed.guidance.NextReading;
+import pegbed.model.Day;
 import pegbed.model.InputException;
 import pegbed.model.Monitor;
 import pegbed.model.Peg;
@@ -145,7 +147,37 @@ public final class PhonePeg {
     boolean edit(Edit edit, OffsetDateTime moment) throws InputException {
         now = moment.toInstant();
         added = Optional.empty();
-        return open.apply(edit);
+        Peg before = peg();
+        long revision = revision();
+        boolean changed = open.apply(edit);
+        keepWhereOnlyTheFishingChanged(before, revision);
+        return changed;
+    }
+
+    /** What was worked out of a peg stays right where nothing changed but what was caught. */
+    private void keepWhereOnlyTheFishingChanged(Peg before, long revision) {
+        if (isAnswered(revision) && withoutFishing(before).equals(withoutFishing(peg()))) {
+            Shown known = shown.orElseThrow();
+            shown = Optional.of(new Shown(revision(), known.map(), known.findings(), true, known.placeAlone()));
+            nextRevision = revision();
+        }
+    }
+
+    private static Peg withoutFishing(Peg peg) {
+        return peg.withVisits(
+                peg.visits().stream().map(visit -> visit.withDay(Day.NONE)).toList());
+    }
+
+    /** Whether the bottom, where to plumb next and the lines are those of the peg as it stands. */
+    boolean isAnswered() {
+        return isAnswered(revision());
+    }
+
+    private boolean isAnswered(long revision) {
+        return shown.filter(known -> known.revision() == revision && known.inFull())
+                        .isPresent()
+                && nextRevision == revision
+                && shownPlan().isPresent();
     }
 
     /** The drag is over: the next step is undone on its own. */
@@ -155,14 +187,21 @@ public final class PhonePeg {
 
     /** Undoes the last edit; false if there is none. */
     public boolean undo() {
-        added = Optional.empty();
-        return open.undo();
+        return again(open::undo);
     }
 
     /** Makes the edit again that was last undone; false if there is none. */
     public boolean redo() {
+        return again(open::redo);
+    }
+
+    private boolean again(BooleanSupplier step) {
         added = Optional.empty();
-        return open.redo();
+        Peg before = peg();
+        long revision = revision();
+        boolean done = step.getAsBoolean();
+        keepWhereOnlyTheFishingChanged(before, revision);
+        return done;
     }
 
     /**

@@ -134,6 +134,21 @@ final class PhoneUser {
                         .asText());
     }
 
+    /** Taps one after the other; what the last one notes is kept. */
+    void noted(String... selectors) throws Exception {
+        tab.value("document.querySelector('#noted').className = ''");
+        for (String selector : selectors) {
+            tap(selector);
+        }
+        tab.await("document.querySelector('#noted.added')");
+    }
+
+    /** Types an event of the day and adds it. */
+    void typeEvent(String line) throws Exception {
+        tab.value("document.querySelector('#event').value = '" + line.replace("'", "\\'") + "'");
+        noted("#day-line .main");
+    }
+
     /** The texts of all pegs that the store holds. */
     List<String> kept() throws Exception {
         JsonNode texts = tab.value("new Promise((given, failed) => { const asked = indexedDB.open('pegbed', 1);"
