@@ -6,6 +6,9 @@ import { now } from "./peg.js";
 /** Minutes are shown; so often the clock is looked at. */
 const CLOCK_MILLISECONDS = 20000;
 
+/** A picture's letters are enlarged as one of so many points would be to the phone's own size. */
+const PICTURE_LETTERS = 11.5;
+
 /** The part of the page for fishing. */
 export class FishingView {
   #core;
@@ -79,7 +82,7 @@ export class FishingView {
       byId("stop").setAttribute("aria-label", `${day.stop.words}: ${day.stop.meaning}`);
       byId("strip").setAttribute("aria-label", day.strip);
       byId("strip-title").textContent = day.strip;
-      fill(byId("day-cautions"), ...day.cautions.map((text) => make("p", { text, class: "small" })));
+      fill(byId("day-cautions"), make("h2", { text: "Cautions" }), ...day.cautions.map((text) => make("p", { text, class: "small" })));
     }
     day.lines.forEach((line, i) => showState(this.#cards[i], line));
     byId("stop").disabled = !day.fishing;
@@ -157,8 +160,10 @@ export class FishingView {
     const width = Math.floor(this.#section.clientWidth);
     if (!this.#isSeen() || width < 1) return;
     const mine = this.#turn;
-    const density = Math.min(3, window.devicePixelRatio || 1);
-    const picture = await this.#core.paintDay({ width, density, theme: this.#theme(), now: now() });
+    // The picture's letters are as for paper; here they follow the phone's own size.
+    const larger = parseFloat(getComputedStyle(document.documentElement).fontSize) / PICTURE_LETTERS;
+    const density = larger * Math.min(3, window.devicePixelRatio || 1);
+    const picture = await this.#core.paintDay({ width: width / larger, density, theme: this.#theme(), now: now() });
     if (mine !== this.#turn) return;
     const strip = byId("strip");
     byId("strip-part").hidden = !picture.image;
@@ -166,7 +171,7 @@ export class FishingView {
     strip.width = picture.image.width;
     strip.height = picture.image.height;
     strip.style.width = `${width}px`;
-    strip.style.height = `${picture.height}px`;
+    strip.style.height = `${picture.height * larger}px`;
     strip.getContext("bitmaprenderer").transferFromImageBitmap(picture.image);
   }
 }

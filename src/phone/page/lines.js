@@ -11,9 +11,21 @@ export class LinesView {
   /** One step of the target's buttons, metres. */
   #step = 0.02;
 
-  /** @param target sets a target in metres, or null for half the deepest */
-  constructor(target) {
+  #flats = false;
+  #seen;
+
+  /**
+   * @param target sets a target in metres, or null for half the deepest
+   * @param seen told when the map should have something else
+   */
+  constructor(target, seen) {
     this.#target = target;
+    this.#seen = seen;
+  }
+
+  /** Whether the map has the flat spots, and not the lines. */
+  get flats() {
+    return this.#flats;
   }
 
   /** Targets go by an inch where depths are told in feet, else by 2 cm. */
@@ -22,6 +34,7 @@ export class LinesView {
   }
 
   clear() {
+    this.#flats = false;
     fill(byId("plan"), make("p", { class: "quiet", text: "Working it out …" }));
     fill(byId("target"));
   }
@@ -41,11 +54,21 @@ export class LinesView {
       ...list("Rigs", (plan.rigs ?? []).map(foundCard)),
       ...texts(plan.shortfalls),
       ...list("Deepest", plan.deepest ? [foundCard(plan.deepest)] : []),
-      ...list("Flat spots", (plan.flats ?? []).map(foundCard)),
+      ...list("Flat spots", plan.flats?.length > 0 ? [this.#flatsButton(), ...plan.flats.map(foundCard)] : []),
       ...list("Slopes", (plan.slopes ?? []).map(foundCard)),
       ...texts(plan.notes, "small"),
       ...list("Cautions", texts(plan.cautions)),
     );
+  }
+
+  #flatsButton() {
+    const toggle = button("Show them on the map, not the lines", () => {
+      this.#flats = !this.#flats;
+      toggle.setAttribute("aria-pressed", String(this.#flats));
+      this.#seen();
+    });
+    toggle.setAttribute("aria-pressed", String(this.#flats));
+    return toggle;
   }
 
   #showTarget({ words, metres, least, most, follows }) {

@@ -60,7 +60,10 @@ async function begin() {
   });
   let map = null;
   let fishing = null;
-  const lines = new LinesView((metres) => change({ do: "target", metres }));
+  const lines = new LinesView(
+    (metres) => change({ do: "target", metres }),
+    () => map.paint(),
+  );
   const peg = new OpenPeg(core, keep, {
     state: showState,
     map: async (answer) => {
@@ -89,7 +92,7 @@ async function begin() {
       map.paint();
     },
   );
-  map = new MapView(core, () => ({ theme: look.theme, here: byId("plumb").hidden ? null : here }), (xPx, yPx) => {
+  map = new MapView(core, () => ({ theme: look.theme, flats: lines.flats, here: byId("plumb").hidden ? null : here }), (xPx, yPx) => {
     showPart("plumb");
     plumb.takePlace(xPx, yPx);
   }, tell);
