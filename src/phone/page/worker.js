@@ -1,4 +1,4 @@
-// The worker: loads the core (WebAssembly) and hands it what the page asks. TeaVM's loader stands before this in the
+// The worker: loads the core (WebAssembly, or JavaScript where the browser lacks what that needs) and hands it what the page asks. TeaVM's loader stands before this in the
 // same file.
 
 const loaded = new Promise((given) => {
@@ -43,7 +43,10 @@ self.onunhandledrejection = (event) => {
 };
 
 async function loadFromFile() {
-  return (await TeaVM.wasmGC.load("pegbed.wasm")).exports;
+  if (HAS_GARBAGE_COLLECTION) return (await TeaVM.wasmGC.load("pegbed.wasm")).exports;
+  // Its functions come into this scope.
+  importScripts("pegbed-core.js");
+  return self;
 }
 
 /** @param text the core, gzip in base64 */

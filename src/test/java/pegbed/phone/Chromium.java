@@ -31,24 +31,29 @@ final class Chromium implements AutoCloseable {
     private final Map<Integer, CompletableFuture<JsonNode>> waiting = new ConcurrentHashMap<>();
     private final List<String> said = new CopyOnWriteArrayList<>();
 
-    /** @param profile the browser's own folder; a used one keeps what it has */
-    Chromium(Path profile) throws Exception {
+    /**
+     * @param profile the browser's own folder; a used one keeps what it has
+     * @param more options of its command line
+     */
+    Chromium(Path profile, String... more) throws Exception {
         Files.createDirectories(profile);
         Path port = profile.resolve("DevToolsActivePort");
         Files.deleteIfExists(port);
-        process = new ProcessBuilder(List.of(
-                        "chromium",
-                        "--headless",
-                        "--no-sandbox",
-                        "--disable-gpu",
-                        "--no-first-run",
-                        "--disable-background-networking",
-                        "--disable-component-update",
-                        "--disable-sync",
-                        "--hide-scrollbars",
-                        "--remote-debugging-port=0",
-                        "--user-data-dir=" + profile,
-                        "about:blank"))
+        List<String> command = new ArrayList<>(List.of(
+                "chromium",
+                "--headless",
+                "--no-sandbox",
+                "--disable-gpu",
+                "--no-first-run",
+                "--disable-background-networking",
+                "--disable-component-update",
+                "--disable-sync",
+                "--hide-scrollbars",
+                "--remote-debugging-port=0",
+                "--user-data-dir=" + profile));
+        command.addAll(List.of(more));
+        command.add("about:blank");
+        process = new ProcessBuilder(command)
                 .redirectErrorStream(true)
                 .redirectOutput(profile.resolve("said.txt").toFile())
                 .start();

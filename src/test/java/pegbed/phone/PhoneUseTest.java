@@ -166,7 +166,7 @@ class PhoneUseTest {
             person.open(site.address());
             for (Path sample : samples) {
                 person.tab().value("document.body.dataset.done = 'false'");
-                give(person.tab(), sample);
+                person.give(sample);
                 person.answered();
                 person.tap("#to-peg");
                 person.tap("#save");
@@ -179,20 +179,6 @@ class PhoneUseTest {
             assertEquals(samples.size(), person.kept().size());
             assertNoFault(browser);
         }
-    }
-
-    private static void give(Chromium.Tab tab, Path file) throws Exception {
-        int root = tab.send("DOM.getDocument", JSON.createObjectNode())
-                .at("/root/nodeId")
-                .asInt();
-        int input = tab.send(
-                        "DOM.querySelector",
-                        JSON.createObjectNode().put("nodeId", root).put("selector", "#files"))
-                .path("nodeId")
-                .asInt();
-        ObjectNode parameters = JSON.createObjectNode().put("nodeId", input);
-        parameters.putArray("files").add(file.toAbsolutePath().toString());
-        tab.send("DOM.setFileInputFiles", parameters);
     }
 
     @Test

@@ -1,6 +1,8 @@
 package pegbed.phone;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -24,6 +26,7 @@ final class PhoneUser {
     /** What the profile {@code phone} built; another folder by {@code -Dpegbed.phone}. */
     static final Path BUILT = Path.of(System.getProperty("pegbed.phone", "target"));
 
+    private static final ObjectMapper JSON = new ObjectMapper();
     private static final String ADDED = "document.querySelector('#understood.added')";
 
     private final Chromium.Tab tab;
@@ -132,6 +135,21 @@ final class PhoneUser {
                 ? Optional.empty()
                 : Optional.of(tab.value("document.querySelector('#understood').textContent")
                         .asText());
+    }
+
+    /** Opens a peg file by the page's box for files. */
+    void give(Path file) throws Exception {
+        int root = tab.send("DOM.getDocument", JSON.createObjectNode())
+                .at("/root/nodeId")
+                .asInt();
+        int input = tab.send(
+                        "DOM.querySelector",
+                        JSON.createObjectNode().put("nodeId", root).put("selector", "#files"))
+                .path("nodeId")
+                .asInt();
+        ObjectNode parameters = JSON.createObjectNode().put("nodeId", input);
+        parameters.putArray("files").add(file.toAbsolutePath().toString());
+        tab.send("DOM.setFileInputFiles", parameters);
     }
 
     /** Taps one after the other; what the last one notes is kept. */
