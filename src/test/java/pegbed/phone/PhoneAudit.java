@@ -14,9 +14,10 @@ final class PhoneAudit {
     private static final double LEAST_PIXELS = THUMB_PIXELS - 0.5;
 
     /** What a finger is meant for; a radio button is tapped by its label, a file's box by the label over it. */
-    private static final String CONTROLS = "(() => { const top = document.querySelector('dialog[open]') ?? document;"
-            + " return [...top.querySelectorAll('button, summary, select, input, a[href], label.choice, .file')]"
-            + ".filter((e) => e.checkVisibility() && !['radio', 'file'].includes(e.type)); })()";
+    private static final String CONTROLS =
+            "(() => { const top = [...document.querySelectorAll('dialog[open]')].at(-1) ?? document;"
+                    + " return [...top.querySelectorAll('button, summary, select, input, a[href], label.choice, .file')]"
+                    + ".filter((e) => e.checkVisibility() && !['radio', 'file'].includes(e.type)); })()";
 
     private static final String NAME = "(e) => (e.id || e.getAttribute('aria-label') || e.textContent).slice(0, 60)";
 
