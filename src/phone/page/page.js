@@ -173,8 +173,9 @@ async function begin() {
   }
 
   /** Keeps a peg that is not kept yet; gives {id} or {refused}. */
-  async function keepNew(name, text, title) {
+  async function keepNew(name, text, title, damaged = false) {
     const record = { id: crypto.randomUUID(), name, text, title, changed: now(), stamp: 0 };
+    if (damaged) record.damaged = text;
     try {
       record.stamp = await keep.put(record);
     } catch (error) {
@@ -209,9 +210,11 @@ async function begin() {
     const refused = [];
     let last = peg.record?.id;
     for (const file of files) {
-      const same = (await keep.pegs()).find((kept) => kept.text === file.text);
+      const same = (await keep.pegs()).find(
+        (kept) => kept.text === file.text || kept.damaged === file.text,
+      );
       const answer = same ?? (file.refused ? file : await peg.tryOut({ do: "open", ...file, neighbours: [] }));
-      const kept = same || answer.refused ? answer : await keepNew(file.name, file.text, answer.state.title);
+      const kept = same || answer.refused ? answer : await keepNew(file.name, file.text, answer.state.title, Boolean(answer.damage));
       if (kept.refused) refused.push(kept.refused);
       else last = kept.id;
     }

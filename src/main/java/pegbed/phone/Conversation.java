@@ -147,7 +147,10 @@ public final class Conversation {
         take(new PhonePeg(opened.peg(), Neighbours.of(opened.peg(), others)));
         JsonText answer = new JsonText();
         if (opened instanceof Opened.Recovered damaged) {
-            answer.put("damage", damaged.inWords(request.words("name")) + "; what could be read is here.");
+            answer.put(
+                    "damage",
+                    damaged.inWords(request.words("name"))
+                            + "; what could be read is here, and the file as it was is kept.");
         }
         return answer.put("state", StateAnswer.of(peg(), request));
     }

@@ -159,10 +159,7 @@ class PhoneUseTest {
                 Chromium browser = new Chromium(folder.resolve("profile"))) {
             PhoneUser person = new PhoneUser(browser.tab());
             person.tab().phone(390, 844, 2);
-            person.tab()
-                    .send(
-                            "Browser.setDownloadBehavior",
-                            JSON.createObjectNode().put("behavior", "allow").put("downloadPath", downloads.toString()));
+            person.downloadTo(downloads);
             person.open(site.address());
             for (Path sample : samples) {
                 person.tab().value("document.body.dataset.done = 'false'");
@@ -170,11 +167,10 @@ class PhoneUseTest {
                 person.answered();
                 person.tap("#to-peg");
                 person.tap("#save");
-                Path saved = downloads.resolve(sample.getFileName());
-                for (int i = 0; i < 400 && !Files.exists(saved); i++) {
-                    Thread.sleep(25);
-                }
-                assertArrayEquals(Files.readAllBytes(sample), Files.readAllBytes(saved), sample.toString());
+                assertArrayEquals(
+                        Files.readAllBytes(sample),
+                        PhoneUser.saved(downloads.resolve(sample.getFileName())),
+                        sample.toString());
             }
             assertEquals(samples.size(), person.kept().size());
             assertNoFault(browser);

@@ -137,6 +137,21 @@ final class PhoneUser {
                         .asText());
     }
 
+    /** From now on files are saved into a folder. */
+    void downloadTo(Path folder) throws Exception {
+        tab.send(
+                "Browser.setDownloadBehavior",
+                JSON.createObjectNode().put("behavior", "allow").put("downloadPath", folder.toString()));
+    }
+
+    /** What was saved into a file, which is waited for. */
+    static byte[] saved(Path file) throws Exception {
+        for (int i = 0; i < 400 && !Files.exists(file); i++) {
+            Thread.sleep(25);
+        }
+        return Files.readAllBytes(file);
+    }
+
     /** Opens a peg file by the page's box for files. */
     void give(Path file) throws Exception {
         int root = tab.send("DOM.getDocument", JSON.createObjectNode())
