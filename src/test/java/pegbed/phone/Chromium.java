@@ -74,7 +74,19 @@ final class Chromium implements AutoCloseable {
 
     /** A page of its own, not yet anywhere. */
     Tab tab() throws Exception {
-        String target = send("", "Target.createTarget", JSON.createObjectNode().put("url", "about:blank"))
+        return tab(JSON.createObjectNode());
+    }
+
+    /** A page of its own in a private window of its own, not yet anywhere. */
+    Tab privateTab() throws Exception {
+        String context = send("", "Target.createBrowserContext", JSON.createObjectNode())
+                .path("browserContextId")
+                .asText();
+        return tab(JSON.createObjectNode().put("browserContextId", context));
+    }
+
+    private Tab tab(ObjectNode where) throws Exception {
+        String target = send("", "Target.createTarget", where.put("url", "about:blank"))
                 .path("targetId")
                 .asText();
         String session = send(

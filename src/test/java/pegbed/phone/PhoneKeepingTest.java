@@ -67,8 +67,8 @@ class PhoneKeepingTest {
     }
 
     private static void whilePrivate(Site site, Path profile) throws Exception {
-        try (Chromium browser = new Chromium(profile, "--incognito")) {
-            PhoneUser person = new PhoneUser(browser.tab());
+        try (Chromium browser = new Chromium(profile)) {
+            PhoneUser person = new PhoneUser(browser.privateTab());
             person.open(site.address());
             person.beginPeg("4");
             assertEquals(Optional.empty(), person.type("11 20L 4'6"));
