@@ -13,6 +13,8 @@ export class LinesView {
 
   #flats = false;
   #seen;
+  #plan = null;
+  #made = false;
 
   /**
    * @param target sets a target in metres, or null for half the deepest
@@ -35,12 +37,26 @@ export class LinesView {
 
   clear() {
     this.#flats = false;
+    this.#plan = null;
     fill(byId("plan"), make("p", { class: "quiet", text: "Working it out …" }));
     fill(byId("target"));
   }
 
-  /** The answers to the request "plan". */
+  /** The answers to the request "plan"; made into cards when they are in sight. */
   show(plan) {
+    this.#plan = plan;
+    this.#made = false;
+    this.refresh();
+  }
+
+  /** The part may have come into sight. */
+  refresh() {
+    if (this.#made || !this.#plan || byId("lines").hidden) return;
+    this.#made = true;
+    this.#fill(this.#plan);
+  }
+
+  #fill(plan) {
     if (plan.refused) {
       fill(byId("target"));
       fill(byId("plan"), make("p", { class: "card", text: plan.refused }));

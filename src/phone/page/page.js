@@ -1,6 +1,6 @@
 // The page: its parts, and which of them is shown.
 
-import { button, byId, fill, make, say } from "./dom.js";
+import { button, byId, fill, make, pause, say } from "./dom.js";
 import { Core } from "./core.js";
 import { FishingView } from "./fishing.js";
 import { Keep, KeepError, askToPersist } from "./keep.js";
@@ -31,7 +31,8 @@ function showPart(part) {
     if (each === part) byId(`to-${each}`).setAttribute("aria-current", "page");
     else byId(`to-${each}`).removeAttribute("aria-current");
   }
-  byId("parts").scrollTop = 0;
+  // With the frame's own layout; now it would take one more.
+  requestAnimationFrame(() => (byId("parts").scrollTop = 0));
 }
 
 /** Tells something that stays until it is read. */
@@ -46,7 +47,7 @@ function tell(words) {
 }
 
 async function begin() {
-  const keep = await Keep.open();
+  // The worker loads the core while the rest is made.
   const core = new Core((reason) =>
     tell(
       typeof WebAssembly === "object" && !/compile/i.test(reason)
@@ -54,6 +55,8 @@ async function begin() {
         : "This browser is too old for Pegbed: it needs WebAssembly with garbage collection. What was added is kept.",
     ),
   );
+  await pause();
+  const keep = await Keep.open();
   const look = new Look(keep, () => {
     map?.paint();
     fishing?.paint();
@@ -77,12 +80,14 @@ async function begin() {
       await plumb.goOn();
       return map.paint();
     },
-    plan: (plan) => {
+    plan: async (plan) => {
       lines.show(plan);
       fishing.refresh();
+      await pause();
       return map.paint();
     },
   });
+  await pause();
   let here = null;
   const plumb = new PlumbView(
     core,
@@ -92,12 +97,15 @@ async function begin() {
       map.paint();
     },
   );
+  await pause();
   map = new MapView(core, () => ({ theme: look.theme, flats: lines.flats, here: byId("plumb").hidden ? null : here }), (xPx, yPx) => {
     showPart("plumb");
     plumb.takePlace(xPx, yPx);
   }, tell);
+  await pause();
   fishing = new FishingView(core, (request) => peg.edit(request), () => look.theme);
   const newPeg = new NewPegView(core, (wanted) => peg.alone(() => makePeg(wanted)));
+  await pause();
   const pegs = new PegsView(core, keep, peg, look, {
     open: openKept,
     make: async () => newPeg.show(await keep.wish("last", {})),
@@ -165,9 +173,12 @@ async function begin() {
       return;
     }
     if (answer.damage) tell(answer.damage);
-    await keep.setWish("open", record.id);
+    await pause();
     showPart("plumb");
+    await keep.setWish("open", record.id);
+    await pause();
     await pegs.show();
+    await pause();
     await map.begin();
     peg.follow();
   }
@@ -225,6 +236,7 @@ async function begin() {
   for (const part of PARTS) {
     byId(`to-${part}`).addEventListener("click", () => {
       showPart(part);
+      lines.refresh();
       fishing.refresh();
       map.paint();
     });
