@@ -37,6 +37,11 @@ export class Core {
     return this.#send({ paint: view });
   }
 
+  /** Paints the day's fishing: {image, height}, the image as a bitmap, or none where there is nothing to paint. */
+  paintDay(view) {
+    return this.#send({ paintDay: view });
+  }
+
   #send(message, handed = []) {
     this.#number += 1;
     const id = this.#number;

@@ -40,3 +40,8 @@ export function say(node, words) {
   if (node.textContent !== text) node.textContent = text;
   node.hidden = text === "";
 }
+
+/** Ends the task, so that the page can answer fingers and show what is there before it goes on. */
+export function pause() {
+  return globalThis.scheduler?.yield ? scheduler.yield() : new Promise((goOn) => setTimeout(goOn));
+}

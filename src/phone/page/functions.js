@@ -5,6 +5,13 @@
 /** What scripts of the core do; each is told by its text without blanks, braces about it, and the last semicolon. */
 const SCRIPTS = new Map([
   ["returnstr", (text) => text],
+  [
+    "canvas.width=width;canvas.height=height",
+    (canvas, width, height) => {
+      canvas.width = width;
+      canvas.height = height;
+    },
+  ],
   ["returnsurface.getContext('2d')", (surface) => surface.getContext("2d")],
   [
     "canvas.setLineDash(dashes===''?[]:(dashes.split('')).map(Number))",

@@ -39,7 +39,8 @@ export class Keep {
   }
 
   /**
-   * Keeps a peg: {id, name, text, title, changed, stamp}. The stamp is the one that was read with it, 0 for a new peg;
+   * Keeps a peg: {id, name, text, title, changed, stamp}, and damaged, the text of its file as it was where that could
+   * not be read whole. The stamp is the one that was read with it, 0 for a new peg;
    * the kept peg's is one more.
    *
    * @return the stamp kept

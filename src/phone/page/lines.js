@@ -11,9 +11,23 @@ export class LinesView {
   /** One step of the target's buttons, metres. */
   #step = 0.02;
 
-  /** @param target sets a target in metres, or null for half the deepest */
-  constructor(target) {
+  #flats = false;
+  #seen;
+  #plan = null;
+  #made = false;
+
+  /**
+   * @param target sets a target in metres, or null for half the deepest
+   * @param seen told when the map should have something else
+   */
+  constructor(target, seen) {
     this.#target = target;
+    this.#seen = seen;
+  }
+
+  /** Whether the map has the flat spots, and not the lines. */
+  get flats() {
+    return this.#flats;
   }
 
   /** Targets go by an inch where depths are told in feet, else by 2 cm. */
@@ -22,12 +36,27 @@ export class LinesView {
   }
 
   clear() {
+    this.#flats = false;
+    this.#plan = null;
     fill(byId("plan"), make("p", { class: "quiet", text: "Working it out …" }));
     fill(byId("target"));
   }
 
-  /** The answers to the request "plan". */
+  /** The answers to the request "plan"; made into cards when they are in sight. */
   show(plan) {
+    this.#plan = plan;
+    this.#made = false;
+    this.refresh();
+  }
+
+  /** The part may have come into sight. */
+  refresh() {
+    if (this.#made || !this.#plan || byId("lines").hidden) return;
+    this.#made = true;
+    this.#fill(this.#plan);
+  }
+
+  #fill(plan) {
     if (plan.refused) {
       fill(byId("target"));
       fill(byId("plan"), make("p", { class: "card", text: plan.refused }));
@@ -41,11 +70,21 @@ export class LinesView {
       ...list("Rigs", (plan.rigs ?? []).map(foundCard)),
       ...texts(plan.shortfalls),
       ...list("Deepest", plan.deepest ? [foundCard(plan.deepest)] : []),
-      ...list("Flat spots", (plan.flats ?? []).map(foundCard)),
+      ...list("Flat spots", plan.flats?.length > 0 ? [this.#flatsButton(), ...plan.flats.map(foundCard)] : []),
       ...list("Slopes", (plan.slopes ?? []).map(foundCard)),
       ...texts(plan.notes, "small"),
       ...list("Cautions", texts(plan.cautions)),
     );
+  }
+
+  #flatsButton() {
+    const toggle = button("Show them on the map, not the lines", () => {
+      this.#flats = !this.#flats;
+      toggle.setAttribute("aria-pressed", String(this.#flats));
+      this.#seen();
+    });
+    toggle.setAttribute("aria-pressed", String(this.#flats));
+    return toggle;
   }
 
   #showTarget({ words, metres, least, most, follows }) {

@@ -1,6 +1,6 @@
 // The map: a canvas that the worker paints, moved by fingers, wheel or buttons. The worker keeps where it looks.
 
-import { button, byId, fill } from "./dom.js";
+import { button, byId, fill, pause } from "./dom.js";
 
 const TAP_PIXELS = 8;
 const ZOOM_STEP = 1.6;
@@ -90,6 +90,8 @@ export class MapView {
   async #paintAll() {
     while (this.#stale) {
       this.#stale = false;
+      // What was just put into the page is laid out by itself before its sizes are read.
+      await pause();
       const width = Math.floor(this.#frame.clientWidth);
       const height = Math.floor(this.#frame.clientHeight);
       if (width < 1 || height < 1) return;

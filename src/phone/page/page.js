@@ -1,7 +1,8 @@
 // The page: its parts, and which of them is shown.
 
-import { button, byId, fill, make, say } from "./dom.js";
+import { button, byId, fill, make, pause, say } from "./dom.js";
 import { Core } from "./core.js";
+import { FishingView } from "./fishing.js";
 import { Keep, KeepError, askToPersist } from "./keep.js";
 import { LinesView, cautionCards } from "./lines.js";
 import { Look } from "./look.js";
@@ -11,7 +12,7 @@ import { OpenPeg, now } from "./peg.js";
 import { PegsView } from "./pegs.js";
 import { PlumbView } from "./plumb.js";
 
-const PARTS = ["plumb", "lines", "peg"];
+const PARTS = ["plumb", "lines", "fishing", "peg"];
 
 /** A name for a new peg's file, such as tansy-cut-14.peg.json. */
 function fileName(words) {
@@ -30,7 +31,8 @@ function showPart(part) {
     if (each === part) byId(`to-${each}`).setAttribute("aria-current", "page");
     else byId(`to-${each}`).removeAttribute("aria-current");
   }
-  byId("parts").scrollTop = 0;
+  // With the frame's own layout; now it would take one more.
+  requestAnimationFrame(() => (byId("parts").scrollTop = 0));
 }
 
 /** Tells something that stays until it is read. */
@@ -45,7 +47,7 @@ function tell(words) {
 }
 
 async function begin() {
-  const keep = await Keep.open();
+  // The worker loads the core while the rest is made.
   const core = new Core((reason) =>
     tell(
       typeof WebAssembly === "object" && !/compile/i.test(reason)
@@ -53,9 +55,18 @@ async function begin() {
         : "This browser is too old for Pegbed: it needs WebAssembly with garbage collection. What was added is kept.",
     ),
   );
-  const look = new Look(keep, () => map?.paint());
+  await pause();
+  const keep = await Keep.open();
+  const look = new Look(keep, () => {
+    map?.paint();
+    fishing?.paint();
+  });
   let map = null;
-  const lines = new LinesView((metres) => change({ do: "target", metres }));
+  let fishing = null;
+  const lines = new LinesView(
+    (metres) => change({ do: "target", metres }),
+    () => map.paint(),
+  );
   const peg = new OpenPeg(core, keep, {
     state: showState,
     map: async (answer) => {
@@ -69,11 +80,14 @@ async function begin() {
       await plumb.goOn();
       return map.paint();
     },
-    plan: (plan) => {
+    plan: async (plan) => {
       lines.show(plan);
+      fishing.refresh();
+      await pause();
       return map.paint();
     },
   });
+  await pause();
   let here = null;
   const plumb = new PlumbView(
     core,
@@ -83,11 +97,15 @@ async function begin() {
       map.paint();
     },
   );
-  map = new MapView(core, () => ({ theme: look.theme, here }), (xPx, yPx) => {
+  await pause();
+  map = new MapView(core, () => ({ theme: look.theme, flats: lines.flats, here: byId("plumb").hidden ? null : here }), (xPx, yPx) => {
     showPart("plumb");
     plumb.takePlace(xPx, yPx);
   }, tell);
+  await pause();
+  fishing = new FishingView(core, (request) => peg.edit(request), () => look.theme);
   const newPeg = new NewPegView(core, (wanted) => peg.alone(() => makePeg(wanted)));
+  await pause();
   const pegs = new PegsView(core, keep, peg, look, {
     open: openKept,
     make: async () => newPeg.show(await keep.wish("last", {})),
@@ -105,6 +123,7 @@ async function begin() {
     document.body.classList.remove("no-peg");
     lines.showState(state);
     pegs.showState(state);
+    fishing.refresh();
   }
 
   function showMap({ refused, deepest, question, state }) {
@@ -145,6 +164,7 @@ async function begin() {
   async function openRecord(record, letGo) {
     plumb.clear();
     lines.clear();
+    fishing.clear();
     tell(keep.trouble);
     const others = (await keep.pegs()).filter((other) => other.id !== record.id);
     const answer = await peg.open(record, others, letGo);
@@ -153,16 +173,20 @@ async function begin() {
       return;
     }
     if (answer.damage) tell(answer.damage);
-    await keep.setWish("open", record.id);
+    await pause();
     showPart("plumb");
+    await keep.setWish("open", record.id);
+    await pause();
     await pegs.show();
+    await pause();
     await map.begin();
     peg.follow();
   }
 
   /** Keeps a peg that is not kept yet; gives {id} or {refused}. */
-  async function keepNew(name, text, title) {
+  async function keepNew(name, text, title, damaged = false) {
     const record = { id: crypto.randomUUID(), name, text, title, changed: now(), stamp: 0 };
+    if (damaged) record.damaged = text;
     try {
       record.stamp = await keep.put(record);
     } catch (error) {
@@ -197,9 +221,11 @@ async function begin() {
     const refused = [];
     let last = peg.record?.id;
     for (const file of files) {
-      const same = (await keep.pegs()).find((kept) => kept.text === file.text);
+      const same = (await keep.pegs()).find(
+        (kept) => kept.text === file.text || kept.damaged === file.text,
+      );
       const answer = same ?? (file.refused ? file : await peg.tryOut({ do: "open", ...file, neighbours: [] }));
-      const kept = same || answer.refused ? answer : await keepNew(file.name, file.text, answer.state.title);
+      const kept = same || answer.refused ? answer : await keepNew(file.name, file.text, answer.state.title, Boolean(answer.damage));
       if (kept.refused) refused.push(kept.refused);
       else last = kept.id;
     }
@@ -207,10 +233,18 @@ async function begin() {
     if (refused.length > 0) tell(refused.join(" "));
   }
 
-  for (const part of PARTS) byId(`to-${part}`).addEventListener("click", () => showPart(part));
+  for (const part of PARTS) {
+    byId(`to-${part}`).addEventListener("click", () => {
+      showPart(part);
+      lines.refresh();
+      fishing.refresh();
+      map.paint();
+    });
+  }
   byId("undo").addEventListener("click", async () => {
     await change({ do: "undo" });
     plumb.forget();
+    fishing.forget();
   });
   byId("redo").addEventListener("click", () => change({ do: "redo" }));
   await look.begin();

@@ -112,7 +112,7 @@ export class OpenPeg {
     }
     this.#record = kept;
     this.#shown.state(answer.state);
-    this.follow();
+    if (!answer.state.answered) this.follow();
     return answer;
   }
 

@@ -30,6 +30,10 @@ export class PegsView {
     byId("save").addEventListener("click", () => this.#out(saveFile));
     byId("share").addEventListener("click", () => this.#out(shareFile));
     byId("share").hidden = !navigator.canShare;
+    byId("save-as-it-was").addEventListener("click", () => {
+      const { name, damaged } = this.#peg.record;
+      saveFile(`damaged-${name}`, damaged);
+    });
     byId("begin-visit").addEventListener("click", () => does.change({ do: "visit" }));
     byId("level").addEventListener("submit", (event) => {
       event.preventDefault();
@@ -42,6 +46,7 @@ export class PegsView {
   showState(state) {
     this.#state = state;
     byId("this-peg").hidden = false;
+    byId("as-it-was").hidden = this.#peg.record.damaged === undefined;
     const { visit } = state;
     say(byId("visit-words"), [visit.words, state.readingsWords].filter(Boolean).join(", "));
     byId("begin-visit").hidden = visit.canBegin !== true;

@@ -1,12 +1,20 @@
-// Keeps all files of the page of one version, so that it opens without a network.
+// Keeps all files of the page of one version, so that it opens without a network. Of the two cores the one that this
+// browser loads is kept alone.
 
 const VERSION = "@version@";
 const FILES = ["@files@"];
+const OTHER_CORE = HAS_GARBAGE_COLLECTION ? "pegbed-core.js" : "pegbed.wasm";
 const CACHE = `pegbed ${VERSION}`;
 
 self.addEventListener("install", (event) => {
   event.waitUntil(
-    caches.open(CACHE).then((cache) => cache.addAll(FILES.map((file) => new Request(file, { cache: "reload" })))),
+    caches
+      .open(CACHE)
+      .then((cache) =>
+        cache.addAll(
+          FILES.filter((file) => file !== OTHER_CORE).map((file) => new Request(file, { cache: "reload" })),
+        ),
+      ),
   );
 });
 

@@ -1,4 +1,4 @@
-// The worker: loads the core (WebAssembly) and hands it what the page asks. TeaVM's loader stands before this in the
+// The worker: loads the core (WebAssembly, or JavaScript where the browser lacks what that needs) and hands it what the page asks. TeaVM's loader stands before this in the
 // same file.
 
 const loaded = new Promise((given) => {
@@ -23,10 +23,15 @@ self.onmessage = async ({ data }) => {
     const pixels = [Math.round(width * density), Math.round(height * density)];
     if (canvas.width !== pixels[0] || canvas.height !== pixels[1]) [canvas.width, canvas.height] = pixels;
     answer = JSON.parse(core.paint(canvas, width, height, density, JSON.stringify(options)));
+  } else if (data.paintDay) {
+    const { width, density, ...options } = data.paintDay;
+    const sheet = new OffscreenCanvas(1, 1);
+    answer = JSON.parse(core.paintDay(sheet, width, density, JSON.stringify(options)));
+    if (answer.height > 0) answer.image = sheet.transferToImageBitmap();
   } else {
     answer = JSON.parse(core.ask(JSON.stringify(data.ask)));
   }
-  self.postMessage({ id: data.id, answer });
+  self.postMessage({ id: data.id, answer }, answer.image ? [answer.image] : []);
 };
 
 // A promise's failure tells the page nothing; an error of the worker does.
@@ -38,7 +43,10 @@ self.onunhandledrejection = (event) => {
 };
 
 async function loadFromFile() {
-  return (await TeaVM.wasmGC.load("pegbed.wasm")).exports;
+  if (HAS_GARBAGE_COLLECTION) return (await TeaVM.wasmGC.load("pegbed.wasm")).exports;
+  // Its functions come into this scope.
+  importScripts("pegbed-core.js");
+  return self;
 }
 
 /** @param text the core, gzip in base64 */

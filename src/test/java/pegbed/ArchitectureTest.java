@@ -30,6 +30,7 @@ import java.util.regex.Matcher;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import pegbed.model.Parallel;
+import pegbed.session.DayAnswer;
 import pegbed.session.DayEdits;
 import pegbed.session.DayTaps;
 import pegbed.session.Edit;
@@ -279,6 +280,7 @@ class ArchitectureTest {
         "pegbed.plan..",
         "pegbed.day..",
         "pegbed.wording..",
+        "pegbed.report.day..",
         "pegbed.report.drawing..",
         "pegbed.report.map..",
         "pegbed.storage.peg..",
@@ -287,6 +289,7 @@ class ArchitectureTest {
 
     /** What of the open document a page has too; the rest of its package is for threads and the disk. */
     private static final Class<?>[] CORE_OF_SESSION = {
+        DayAnswer.class,
         DayEdits.class,
         DayTaps.class,
         Edit.class,

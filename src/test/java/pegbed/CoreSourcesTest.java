@@ -28,6 +28,7 @@ class CoreSourcesTest {
             "plan",
             "day",
             "wording",
+            "report/day",
             "report/drawing",
             "report/map",
             "storage/peg",

@@ -121,7 +121,7 @@ public final class DayCommand implements Callable<Integer> {
         }
         int shown = index(peg);
         List<Peg> beside = NeighbouringPegFiles.beside(path, peg).pegs();
-        DayAnswer answer = DayAnswer.of(peg, shown, planned, beside, now.toInstant());
+        DayAnswer answer = DayAnswer.of(peg, shown, planned, beside, now);
         Peg latest = peg;
         Optional<VisitLessons> lessons = findings.map(found -> VisitLessons.of(found.map(), latest, now));
         if (output.json()) {

@@ -19,7 +19,8 @@ import pegbed.model.Place;
  * {@code docs/notation.md} tells. Immutable.
  */
 public final class DayNotation {
-    private static final String EXAMPLE = "14:20 line 2 fish F1 1lb8";
+    /** What an event may look like when it is typed. */
+    public static final String EXAMPLE = "14:20 line 2 fish F1 1lb8";
 
     private static final Pattern TIME = Pattern.compile("(\\d{1,2}):(\\d{2})" + Text.END);
     private static final Pattern TIME_OR_NUMBER = Pattern.compile("(\\d{1,2})[.,](\\d{2})" + Text.END);

@@ -20,8 +20,9 @@ import java.util.zip.GZIPOutputStream;
 import pegbed.model.InputException;
 
 /**
- * The page for a phone's browser. Its parts are built once, with the core as WebAssembly, and lie in the program; here
- * they become the files of an installable page, or one HTML file that holds all of them.
+ * The page for a phone's browser. Its parts are built once, with the core as WebAssembly, and as JavaScript for
+ * browsers without garbage-collected WebAssembly, and lie in the program; here they become the files of an installable
+ * page, or one HTML file that holds all of them.
  */
 public final class PhonePage {
     /** All parts, by the names of the files that they become. */
@@ -31,6 +32,7 @@ public final class PhonePage {
             "page.js",
             "worker.js",
             "pegbed.wasm",
+            "pegbed-core.js",
             "service-worker.js",
             "manifest.webmanifest",
             "icon-192.png",
@@ -107,7 +109,10 @@ public final class PhonePage {
         return files;
     }
 
-    /** The page in one HTML file: the core packed by gzip in base64, scripts and style told to the policy by hash. */
+    /**
+     * The page in one HTML file, without the core as JavaScript: the core packed by gzip in base64, scripts and style
+     * told to the policy by hash.
+     */
     public byte[] oneFile(Optional<PegInside> peg) {
         String script = text("page.js");
         String style = text("page.css");

@@ -12,6 +12,8 @@ import pegbed.model.InputException;
 import pegbed.model.Peg;
 import pegbed.model.Place;
 import pegbed.notation.Notation;
+import pegbed.report.drawing.CanvasPainting;
+import pegbed.report.drawing.Drawing;
 import pegbed.report.drawing.DrawingCanvas;
 import pegbed.report.drawing.TextMeasure;
 import pegbed.report.drawing.Theme;
@@ -51,8 +53,9 @@ import pegbed.wording.Caution;
  * <tr><td>level<td>board (typed), dugOut, now; each or none<td>sentences, checks; text and state where something changed
  * <tr><td>place<td>x, y: CSS pixels of a tap on the map<td>words, x, y of the nearest place that the wheels have
  * <tr><td>camera<td>zoom, x, y; or panX, panY (CSS pixels); or all<td>all: whether all of the peg is seen
- * <tr><td>day<td>now<td>lines: [{title, state, fished, x, y}], taps: [{kind, words}], fishing, cautions; wants a plan
- * <tr><td>dayTap<td>kind (of taps, or stop), x, y of the line, now<td>noted, text, state
+ * <tr><td>day<td>now<td>lines: [{title, state, fished, x, y}] or noLines, taps: [{kind, words}], stop, fishing,
+ *     kindsOfFish, outlook: what is likely of the lines, warning, example, strip: the picture's title, cautions; wants a plan
+ * <tr><td>dayTap<td>kind (of taps, or stop), x, y of the line, fish: its kind or none, now<td>noted, text, state
  * <tr><td>dayLine<td>line (an event, typed), now<td>noted, text, state
  * <tr><td>cautions<td><td>cautions: [{title, words}]
  * </table>
@@ -108,7 +111,10 @@ public final class Conversation {
             case "cautions" -> cautions();
             case "day" -> new FishingAnswer(peg(), moment(request)).lines();
             case "dayTap" ->
-                changed(new FishingAnswer(peg(), moment(request)).tap(request.words("kind"), at(request)), request);
+                changed(
+                        new FishingAnswer(peg(), moment(request))
+                                .tap(request.words("kind"), at(request), request.words("fish")),
+                        request);
             case "dayLine" -> changed(new FishingAnswer(peg(), moment(request)).typed(request.words("line")), request);
             default ->
                 throw new InputException(
@@ -141,7 +147,10 @@ public final class Conversation {
         take(new PhonePeg(opened.peg(), Neighbours.of(opened.peg(), others)));
         JsonText answer = new JsonText();
         if (opened instanceof Opened.Recovered damaged) {
-            answer.put("damage", damaged.inWords(request.words("name")) + "; what could be read is here.");
+            answer.put(
+                    "damage",
+                    damaged.inWords(request.words("name"))
+                            + "; what could be read is here, and the file as it was is kept.");
         }
         return answer.put("state", StateAnswer.of(peg(), request));
     }
@@ -311,6 +320,42 @@ public final class Conversation {
             return refusal(refused.getMessage());
         } catch (RuntimeException unforeseen) {
             return refusal("The map could not be painted (" + unforeseen + ").");
+        }
+    }
+
+    /** A canvas whose size is told once it is known how high a picture is. */
+    @FunctionalInterface
+    public interface Sheet {
+        /** An empty canvas so high, CSS pixels. */
+        DrawingCanvas high(double heightPoints);
+    }
+
+    /**
+     * Paints the day's fishing as a strip. Never throws.
+     *
+     * @param sheet where
+     * @param widthPoints of the sheet, CSS pixels
+     * @param options JSON: {@code theme} as for the map, and {@code now}
+     * @return JSON: {@code height}, CSS pixels, 0 where there is nothing to paint; or {@code refused}
+     */
+    public String paintDay(Sheet sheet, double widthPoints, String options, TextMeasure measure) {
+        try {
+            Request wish = Request.of(options);
+            Optional<Drawing> strip = new FishingAnswer(peg(), moment(wish)).strip(widthPoints, measure);
+            strip.ifPresent(drawing -> CanvasPainting.paint(
+                    drawing,
+                    drawing.view(),
+                    theme(wish.words("theme")),
+                    sheet.high(drawing.view().heightPoints())));
+            return new JsonText()
+                    .put(
+                            "height",
+                            strip.map(drawing -> drawing.view().heightPoints()).orElse(0.0))
+                    .toString();
+        } catch (InputException refused) {
+            return refusal(refused.getMessage());
+        } catch (RuntimeException unforeseen) {
+            return refusal("The day could not be drawn (" + unforeseen + ").");
         }
     }
 

@@ -5,11 +5,13 @@ import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.BooleanSupplier;
 import pegbed.findings.Findings;
-import pegbed.findings.NeighbourFits;
+import pegbed.findings.InformedBottom;
 import pegbed.findings.PegMap;
 import pegbed.guidance.Guidance;
 import pegbed.guidance.NextReading;
+import pegbed.model.Day;
 import pegbed.model.InputException;
 import pegbed.model.Monitor;
 import pegbed.model.Peg;
@@ -22,7 +24,6 @@ import pegbed.session.LineEdits;
 import pegbed.session.MissingInputs;
 import pegbed.session.OpenPeg;
 import pegbed.storage.peg.PegWriter;
-import pegbed.surface.NeighbouringPegs;
 import pegbed.wording.MapWords;
 import pegbed.wording.TypedLineWords;
 
@@ -32,19 +33,13 @@ import pegbed.wording.TypedLineWords;
  */
 public final class PhonePeg {
     private final OpenPeg open;
-    private final List<Peg> others;
+    private final InformedBottom informed;
 
     /** The time of the latest request, by which steps of one burst are told. */
     private Instant now = Instant.EPOCH;
 
-    /** What the others teach; empty until they are fitted. */
-    private Optional<NeighbouringPegs> neighbours;
-
     /** The latest bottom that was worked out in full, by whatever is known. */
     private Optional<PegMap> worked = Optional.empty();
-
-    /** What the peg's own readings say, while the others wait to be fitted. */
-    private Optional<PegMap> alone = Optional.empty();
 
     /** What is shown: worked out, or with one reading more. */
     private Optional<Shown> shown = Optional.empty();
@@ -73,8 +68,7 @@ public final class PhonePeg {
      */
     public PhonePeg(Peg peg, List<Peg> others) {
         open = new OpenPeg(peg, Optional.of(peg), () -> now);
-        this.others = List.copyOf(others);
-        neighbours = others.isEmpty() ? Optional.of(NeighbouringPegs.NONE) : Optional.empty();
+        informed = new InformedBottom(others);
     }
 
     /** The peg as it stands. */
@@ -145,7 +139,37 @@ public final class PhonePeg {
     boolean edit(Edit edit, OffsetDateTime moment) throws InputException {
         now = moment.toInstant();
         added = Optional.empty();
-        return open.apply(edit);
+        Peg before = peg();
+        long revision = revision();
+        boolean changed = open.apply(edit);
+        keepWhereOnlyTheFishingChanged(before, revision);
+        return changed;
+    }
+
+    /** What was worked out of a peg stays right where nothing changed but what was caught. */
+    private void keepWhereOnlyTheFishingChanged(Peg before, long revision) {
+        if (isAnswered(revision) && withoutFishing(before).equals(withoutFishing(peg()))) {
+            Shown known = shown.orElseThrow();
+            shown = Optional.of(new Shown(revision(), known.map(), known.findings(), true, known.placeAlone()));
+            nextRevision = revision();
+        }
+    }
+
+    private static Peg withoutFishing(Peg peg) {
+        return peg.withVisits(
+                peg.visits().stream().map(visit -> visit.withDay(Day.NONE)).toList());
+    }
+
+    /** Whether the bottom, where to plumb next and the lines are those of the peg as it stands. */
+    boolean isAnswered() {
+        return isAnswered(revision());
+    }
+
+    private boolean isAnswered(long revision) {
+        return shown.filter(known -> known.revision() == revision && known.inFull())
+                        .isPresent()
+                && nextRevision == revision
+                && shownPlan().isPresent();
     }
 
     /** The drag is over: the next step is undone on its own. */
@@ -155,14 +179,21 @@ public final class PhonePeg {
 
     /** Undoes the last edit; false if there is none. */
     public boolean undo() {
-        added = Optional.empty();
-        return open.undo();
+        return again(open::undo);
     }
 
     /** Makes the edit again that was last undone; false if there is none. */
     public boolean redo() {
+        return again(open::redo);
+    }
+
+    private boolean again(BooleanSupplier step) {
         added = Optional.empty();
-        return open.redo();
+        Peg before = peg();
+        long revision = revision();
+        boolean done = step.getAsBoolean();
+        keepWhereOnlyTheFishingChanged(before, revision);
+        return done;
     }
 
     /**
@@ -182,18 +213,16 @@ public final class PhonePeg {
             Optional<PegMap> soon = worked.isPresent() ? worked.get().withOneMore(peg()) : Optional.empty();
             if (soon.isPresent()) {
                 shown = Optional.of(new Shown(revision(), soon.get(), soonFound(soon.get()), false, false));
-            } else if (shown.isEmpty() && waitsForOthers()) {
-                alone = Optional.of(PegMap.of(peg(), Monitor.NONE));
-                show(alone.get(), false, false);
+            } else if (shown.isEmpty()) {
+                Optional<PegMap> alone = informed.alone(peg(), Monitor.NONE);
+                if (alone.isPresent()) {
+                    show(alone.get(), false, false);
+                }
             }
             return isCurrent();
         } catch (InputException saidByTheWorkItself) {
             return false;
         }
-    }
-
-    private boolean waitsForOthers() {
-        return neighbours.isEmpty() && !peg().wishes().byItself();
     }
 
     /** What was found before, with the deepest place as it is now: flat spots wait for the bottom in full. */
@@ -219,25 +248,15 @@ public final class PhonePeg {
         }
         if (missing().isPresent()) {
             worked = Optional.empty();
-            show(fitted(MissingInputs.drawable(PegMap.bottomOf(peg()))), true, true);
+            show(informed.fit(MissingInputs.drawable(PegMap.bottomOf(peg())), Monitor.NONE), true, true);
         } else {
             Peg bottom = PegMap.bottomOf(peg());
             Optional<PegMap> same =
                     worked.filter(known -> PegMap.bottomOf(known.peg()).equals(bottom));
-            worked = Optional.of(same.isPresent() ? same.get().withPeg(peg()) : fitted(peg()));
+            worked = Optional.of(same.isPresent() ? same.get().withPeg(peg()) : informed.fit(peg(), Monitor.NONE));
             show(worked.get(), true, false);
         }
         return shown.orElseThrow().map();
-    }
-
-    private PegMap fitted(Peg peg) throws InputException {
-        Optional<PegMap> itself = alone.filter(map -> map.peg().equals(peg));
-        alone = Optional.empty();
-        if (waitsForOthers()) {
-            neighbours = Optional.of(NeighbourFits.of(others, Monitor.NONE));
-        }
-        NeighbouringPegs teachers = peg.wishes().byItself() ? NeighbouringPegs.NONE : neighbours.orElseThrow();
-        return itself.isPresent() ? itself.get().with(teachers, Monitor.NONE) : PegMap.of(peg, teachers, Monitor.NONE);
     }
 
     private void show(PegMap map, boolean inFull, boolean placeAlone) {

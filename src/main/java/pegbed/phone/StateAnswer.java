@@ -26,6 +26,7 @@ final class StateAnswer {
                 .put("depthUnit", peg.units().depth().name().toLowerCase(Locale.ROOT))
                 .put("distanceUnit", peg.units().distance().name().toLowerCase(Locale.ROOT))
                 .put("revision", (double) phone.revision())
+                .put("answered", phone.isAnswered())
                 .put("readings", peg.readings().size())
                 .put("readingsWords", Quantities.readings(peg.readings().size()))
                 .put("canUndo", phone.undoLabel().isPresent())

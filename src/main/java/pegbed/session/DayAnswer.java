@@ -1,7 +1,7 @@
 package pegbed.session;
 
-import java.time.Instant;
-import java.time.ZoneId;
+import java.time.LocalDate;
+import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import pegbed.day.EarlierVisits;
@@ -38,19 +38,17 @@ public record DayAnswer(Day day, LineHistories histories, List<LineRate> rates, 
      * @param others other pegs of the same water
      * @param now when it is looked at; a visit that is over is looked at when its last event was
      */
-    public static DayAnswer of(Peg peg, int visit, List<Place> planned, List<Peg> others, Instant now) {
+    public static DayAnswer of(Peg peg, int visit, List<Place> planned, List<Peg> others, OffsetDateTime now) {
         Visit looked = peg.visits().get(visit);
         Day day = looked.day();
-        Instant at = now;
+        OffsetDateTime at = now;
         if (!day.events().isEmpty()) {
-            boolean over = visit < peg.visits().size() - 1
-                    || DayEdits.isOver(
-                            looked, now.atZone(ZoneId.systemDefault()).toOffsetDateTime());
-            Instant last = day.events().get(day.events().size() - 1).time().toInstant();
+            boolean over = visit < peg.visits().size() - 1 || DayEdits.isOver(looked, now);
+            OffsetDateTime last = day.events().get(day.events().size() - 1).time();
             at = over || last.isAfter(now) ? last : now;
         }
         RatePrior prior = prior(peg, visit, planned, others, at);
-        LineHistories histories = LineHistories.of(day, planned, at);
+        LineHistories histories = LineHistories.of(day, planned, at.toInstant());
         return new DayAnswer(
                 day,
                 histories,
@@ -59,7 +57,8 @@ public record DayAnswer(Day day, LineHistories histories, List<LineRate> rates, 
                 prior);
     }
 
-    private static RatePrior prior(Peg peg, int visit, List<Place> planned, List<Peg> others, Instant at) {
+    private static RatePrior prior(Peg peg, int visit, List<Place> planned, List<Peg> others, OffsetDateTime at) {
+        LocalDate date = at.toLocalDate();
         List<PastVisit> earlier = new ArrayList<>();
         for (int v = 0; v < visit; v++) {
             PastVisit.of(v, peg.visits().get(v), planned).ifPresent(earlier::add);
@@ -67,15 +66,12 @@ public record DayAnswer(Day day, LineHistories histories, List<LineRate> rates, 
         for (Peg other : others) {
             for (int v = 0; v < other.visits().size(); v++) {
                 PastVisit.of(v, other.visits().get(v), List.of())
-                        .filter(past -> past.date()
-                                .isBefore(at.atZone(ZoneId.systemDefault()).toLocalDate()))
+                        .filter(past -> past.date().isBefore(date))
                         .map(PastVisit::elsewhere)
                         .ifPresent(earlier::add);
             }
         }
         return EarlierVisits.of(earlier)
-                .prior(
-                        at.atZone(ZoneId.systemDefault()).toLocalDate(),
-                        peg.visits().get(visit).day().conditions().waterCelsius());
+                .prior(date, peg.visits().get(visit).day().conditions().waterCelsius());
     }
 }

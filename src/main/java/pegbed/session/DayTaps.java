@@ -1,8 +1,10 @@
 package pegbed.session;
 
 import java.time.OffsetDateTime;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Predicate;
 import pegbed.model.Day;
 import pegbed.model.DayEvent;
@@ -16,7 +18,24 @@ public final class DayTaps {
     public static final List<DayEvent.Kind> KINDS =
             List.of(DayEvent.Kind.START, DayEvent.Kind.FISH, DayEvent.Kind.BITE, DayEvent.Kind.FEED);
 
+    private static final int MOST_KINDS_OF_FISH = 6;
+
     private DayTaps() {}
+
+    /** The kinds of fish that were noted at a peg, the latest first, {@value #MOST_KINDS_OF_FISH} at most. */
+    public static List<String> kindsOfFish(Peg peg) {
+        Set<String> kinds = new LinkedHashSet<>();
+        for (int v = peg.visits().size() - 1; v >= 0; v--) {
+            List<DayEvent> events = peg.visits().get(v).day().events();
+            for (int i = events.size() - 1; i >= 0 && kinds.size() < MOST_KINDS_OF_FISH; i--) {
+                if (events.get(i).kind() == DayEvent.Kind.FISH
+                        && !events.get(i).name().isBlank()) {
+                    kinds.add(events.get(i).name());
+                }
+            }
+        }
+        return List.copyOf(kinds);
+    }
 
     /** What a button says. */
     public static String words(DayEvent.Kind kind) {

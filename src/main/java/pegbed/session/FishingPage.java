@@ -45,7 +45,7 @@ public final class FishingPage {
             Peg peg, List<Place> planned, Optional<VisitLessons> lessons, OffsetDateTime now) {
         for (int visit = peg.visits().size() - 1; visit >= 0; visit--) {
             if (!peg.visits().get(visit).day().events().isEmpty()) {
-                DayAnswer answer = DayAnswer.of(peg, visit, planned, List.of(), now.toInstant());
+                DayAnswer answer = DayAnswer.of(peg, visit, planned, List.of(), now);
                 return Optional.of(of(peg, visit, answer, lessons)).filter(page -> !page.isEmpty());
             }
         }

@@ -3,14 +3,13 @@ package pegbed.session;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import pegbed.findings.NeighbourFits;
+import pegbed.findings.InformedBottom;
 import pegbed.findings.PegMap;
 import pegbed.model.InputException;
 import pegbed.model.Monitor;
 import pegbed.model.Peg;
 import pegbed.model.PegName;
 import pegbed.storage.shelf.NeighbouringPegFiles;
-import pegbed.surface.NeighbouringPegs;
 
 /**
  * The other pegs of the same water beside the open file. They are read and fitted when they are first needed, by
@@ -23,12 +22,7 @@ final class NeighbouringPegSource implements Recomputation.Fitting {
     private volatile Place place = new Place(Optional.empty(), 0);
     private volatile List<String> passedOver = List.of();
     private Question known = new Question(place, Peg.EMPTY.name(), true);
-    private List<Peg> others = List.of();
-    /** What the others teach; empty until they are fitted. */
-    private Optional<NeighbouringPegs> neighbours = Optional.of(NeighbouringPegs.NONE);
-
-    /** The peg by its own readings, which {@link #fit} goes on from. */
-    private Optional<PegMap> alone = Optional.empty();
+    private InformedBottom informed = new InformedBottom(List.of());
 
     private record Question(Place place, PegName name, boolean byItself) {}
 
@@ -46,18 +40,13 @@ final class NeighbouringPegSource implements Recomputation.Fitting {
     @Override
     public synchronized Optional<PegMap> alone(Peg peg, Monitor monitor) throws InputException {
         look(peg);
-        alone = neighbours.isPresent() ? Optional.empty() : Optional.of(PegMap.of(peg, monitor));
-        return alone;
+        return informed.alone(peg, monitor);
     }
 
     @Override
     public synchronized PegMap fit(Peg peg, Monitor monitor) throws InputException {
         look(peg);
-        NeighbouringPegs teachers = neighbours.isPresent() ? neighbours.get() : NeighbourFits.of(others, monitor);
-        neighbours = Optional.of(teachers);
-        Optional<PegMap> itself = alone.filter(map -> map.peg().equals(peg));
-        alone = Optional.empty();
-        return itself.isPresent() ? itself.get().with(teachers, monitor) : PegMap.of(peg, teachers, monitor);
+        return informed.fit(peg, monitor);
     }
 
     private void look(Peg peg) {
@@ -69,8 +58,7 @@ final class NeighbouringPegSource implements Recomputation.Fitting {
                 .file()
                 .map(path -> NeighbouringPegFiles.beside(path, peg))
                 .orElse(NeighbouringPegFiles.NONE);
-        others = files.pegs();
-        neighbours = others.isEmpty() ? Optional.of(NeighbouringPegs.NONE) : Optional.empty();
+        informed = new InformedBottom(files.pegs());
         passedOver = question.place().equals(place) ? files.passedOver() : List.of();
         known = question;
     }

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import pegbed.day.LineHistories;
 import pegbed.day.LineHistory;
+import pegbed.day.LineRate;
 import pegbed.model.Conditions;
 import pegbed.model.DayEvent;
 import pegbed.model.Peg;
@@ -16,6 +17,16 @@ import pegbed.notation.Numbers;
 public final class DayLogWords {
     /** What is said of a line on which nothing happened. */
     public static final String NOTHING_YET = "Not fished or fed yet";
+
+    /** What stands where the lines of the day will be. */
+    public static final String NO_LINES =
+            "The lines of the day will stand here; they come with the banks and some readings.";
+
+    /** What {@link DayEvent.Kind#STOP} means. */
+    public static final String STOP = "Nothing is fished from now on";
+
+    /** What the picture of a day is called. */
+    public static final String STRIP = "The day as a strip";
 
     private final Peg peg;
     private final Quantities quantities;
@@ -65,6 +76,13 @@ public final class DayLogWords {
             parts.add(given(line));
         }
         return parts;
+    }
+
+    /** How a line stands, as one text, with its rate where that is known. */
+    public String state(LineHistory line, Optional<LineRate> rate) {
+        List<String> all = new ArrayList<>(parts(line));
+        rate.flatMap(DayWords.of(peg)::rate).ifPresent(all::add);
+        return all.isEmpty() ? NOTHING_YET : Sentences.capital(String.join("; ", all));
     }
 
     /** What an event's line is called; empty where it belongs to none. */

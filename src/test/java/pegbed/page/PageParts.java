@@ -49,13 +49,18 @@ public final class PageParts {
 
     static Map<String, byte[]> parts(Path sources, Path core) throws IOException {
         Map<String, byte[]> parts = new TreeMap<>();
-        for (String same : new String[] {"index.html", "page.css", "service-worker.js", "manifest.webmanifest"}) {
+        for (String same : new String[] {"index.html", "page.css", "manifest.webmanifest"}) {
             parts.put(same, Files.readAllBytes(sources.resolve(same)));
         }
+        String canLoad = Files.readString(sources.resolve("can-load.js"));
+        parts.put(
+                "service-worker.js",
+                (canLoad + Files.readString(sources.resolve("service-worker.js"))).getBytes(StandardCharsets.UTF_8));
         parts.put("page.js", bundle(sources, "page.js").getBytes(StandardCharsets.UTF_8));
         String loader = Files.readString(core.resolve("pegbed.wasm-runtime.js"));
-        parts.put("worker.js", worker(sources, loader).getBytes(StandardCharsets.UTF_8));
+        parts.put("worker.js", worker(sources, loader, canLoad).getBytes(StandardCharsets.UTF_8));
         parts.put("pegbed.wasm", Files.readAllBytes(core.resolve("pegbed.wasm")));
+        parts.put("pegbed-core.js", Files.readAllBytes(core.resolve("pegbed-core.js")));
         parts.put("icon-192.png", png(icon(192, 1)));
         parts.put("icon-512.png", png(icon(512, 1)));
         parts.put("icon-maskable-512.png", png(maskable(512)));
@@ -63,9 +68,9 @@ public final class PageParts {
     }
 
     /** TeaVM's loader in the scope of a Function that needs no eval, then the worker. */
-    private static String worker(Path sources, String loader) throws IOException {
+    private static String worker(Path sources, String loader, String canLoad) throws IOException {
         return "\"use strict\";\n(() => {\n" + Files.readString(sources.resolve("functions.js"))
-                + "((Function) => {\n" + loader + "\n})(functionOfText);\n})();\n"
+                + "((Function) => {\n" + loader + "\n})(functionOfText);\n})();\n" + canLoad
                 + Files.readString(sources.resolve("worker.js"));
     }
 

@@ -40,6 +40,7 @@ class PhonePageTest {
     @BeforeAll
     static void putTogether() throws IOException {
         Files.write(core.resolve("pegbed.wasm"), CORE);
+        Files.write(core.resolve("pegbed-core.js"), CORE);
         Files.writeString(core.resolve("pegbed.wasm-runtime.js"), "// the loader");
         parts = PageParts.parts(SOURCES, core);
     }

@@ -11,8 +11,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Base64;
+import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionStage;
 import java.util.concurrent.ConcurrentHashMap;
@@ -30,25 +33,32 @@ final class Chromium implements AutoCloseable {
     private final AtomicInteger number = new AtomicInteger();
     private final Map<Integer, CompletableFuture<JsonNode>> waiting = new ConcurrentHashMap<>();
     private final List<String> said = new CopyOnWriteArrayList<>();
+    private final List<JsonNode> traced = new CopyOnWriteArrayList<>();
+    private volatile CompletableFuture<Boolean> traceEnds = new CompletableFuture<>();
 
-    /** @param profile the browser's own folder; a used one keeps what it has */
-    Chromium(Path profile) throws Exception {
+    /**
+     * @param profile the browser's own folder; a used one keeps what it has
+     * @param more options of its command line
+     */
+    Chromium(Path profile, String... more) throws Exception {
         Files.createDirectories(profile);
         Path port = profile.resolve("DevToolsActivePort");
         Files.deleteIfExists(port);
-        process = new ProcessBuilder(List.of(
-                        "chromium",
-                        "--headless",
-                        "--no-sandbox",
-                        "--disable-gpu",
-                        "--no-first-run",
-                        "--disable-background-networking",
-                        "--disable-component-update",
-                        "--disable-sync",
-                        "--hide-scrollbars",
-                        "--remote-debugging-port=0",
-                        "--user-data-dir=" + profile,
-                        "about:blank"))
+        List<String> command = new ArrayList<>(List.of(
+                "chromium",
+                "--headless",
+                "--no-sandbox",
+                "--disable-gpu",
+                "--no-first-run",
+                "--disable-background-networking",
+                "--disable-component-update",
+                "--disable-sync",
+                "--hide-scrollbars",
+                "--remote-debugging-port=0",
+                "--user-data-dir=" + profile));
+        command.addAll(List.of(more));
+        command.add("about:blank");
+        process = new ProcessBuilder(command)
                 .redirectErrorStream(true)
                 .redirectOutput(profile.resolve("said.txt").toFile())
                 .start();
@@ -69,7 +79,19 @@ final class Chromium implements AutoCloseable {
 
     /** A page of its own, not yet anywhere. */
     Tab tab() throws Exception {
-        String target = send("", "Target.createTarget", JSON.createObjectNode().put("url", "about:blank"))
+        return tab(JSON.createObjectNode());
+    }
+
+    /** A page of its own in a private window of its own, not yet anywhere. */
+    Tab privateTab() throws Exception {
+        String context = send("", "Target.createBrowserContext", JSON.createObjectNode())
+                .path("browserContextId")
+                .asText();
+        return tab(JSON.createObjectNode().put("browserContextId", context));
+    }
+
+    private Tab tab(ObjectNode where) throws Exception {
+        String target = send("", "Target.createTarget", where.put("url", "about:blank"))
                 .path("targetId")
                 .asText();
         String session = send(
@@ -88,6 +110,43 @@ final class Chromium implements AutoCloseable {
     /** Errors and warnings that pages wrote, policies broken among them. */
     List<String> said() {
         return List.copyOf(said);
+    }
+
+    /** From now on the browser writes down what its threads do. */
+    void trace() throws Exception {
+        traced.clear();
+        traceEnds = new CompletableFuture<>();
+        ObjectNode wanted = JSON.createObjectNode().put("transferMode", "ReportEvents");
+        wanted.putObject("traceConfig")
+                .putArray("includedCategories")
+                .add("toplevel")
+                .add("__metadata");
+        send("", "Tracing.start", wanted);
+    }
+
+    /**
+     * Tasks of the pages' own threads since {@link #trace}, by the processor's time that each took, milliseconds: other
+     * programs on the machine change that less than what a clock shows.
+     */
+    List<Double> tasksMilliseconds() throws Exception {
+        send("", "Tracing.end", JSON.createObjectNode());
+        traceEnds.get(PATIENCE_SECONDS, TimeUnit.SECONDS);
+        Set<String> pages = new HashSet<>();
+        for (JsonNode event : traced) {
+            if (event.path("name").asText().equals("thread_name")
+                    && event.at("/args/name").asText().equals("CrRendererMain")) {
+                pages.add(thread(event));
+            }
+        }
+        return traced.stream()
+                .filter(event -> event.path("name").asText().endsWith("RunTask") && pages.contains(thread(event)))
+                .map(event -> event.path("tdur").asDouble() / 1000)
+                .sorted(Comparator.reverseOrder())
+                .toList();
+    }
+
+    private static String thread(JsonNode event) {
+        return event.path("pid") + " " + event.path("tid");
     }
 
     private JsonNode send(String session, String method, ObjectNode parameters) throws Exception {
@@ -287,6 +346,8 @@ final class Chromium implements AutoCloseable {
                         said.add(node.at("/params/exceptionDetails").toString());
                     case "Runtime.consoleAPICalled" ->
                         said.add(node.at("/params/args").toString());
+                    case "Tracing.dataCollected" -> node.at("/params/value").forEach(traced::add);
+                    case "Tracing.tracingComplete" -> traceEnds.complete(true);
                     case "Log.entryAdded" -> said.add(node.at("/params/entry").toString());
                     default -> {
                         // Nothing that a test asks for.

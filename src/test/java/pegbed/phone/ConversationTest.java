@@ -170,10 +170,63 @@ class ConversationTest {
         JsonNode later = ask(JSON.createObjectNode().put("do", "day").put("now", "2026-11-28T10:20:00Z"));
         assertTrue(later.at("/lines/0/fished").asBoolean());
         assertTrue(later.at("/lines/0/state").asText().startsWith("Fished now, 20 min"), later.toString());
+        assertEquals(granted("day").path("kindsOfFish"), later.path("kindsOfFish"));
+        JsonNode fish = ask(JSON.createObjectNode()
+                .put("do", "dayTap")
+                .put("kind", "fish")
+                .put("fish", "skimmer")
+                .put("x", line.path("x").asDouble())
+                .put("y", line.path("y").asDouble())
+                .put("now", "2026-11-28T10:20:30Z"));
+        assertTrue(fish.path("noted").asText().endsWith("fish, skimmer"), fish.toString());
+        assertEquals(
+                "skimmer",
+                ask(JSON.createObjectNode().put("do", "day").put("now", "2026-11-28T10:20:40Z"))
+                        .at("/kindsOfFish/0")
+                        .asText());
         JsonNode typed = ask(
                 JSON.createObjectNode().put("do", "dayLine").put("line", "fish").put("now", "2026-11-28T10:21:00Z"));
         assertTrue(typed.path("text").asText().contains("\"fish\""), typed.toString());
         assertTrue(ask("dayTap", "kind", "dance").has("refused"));
+    }
+
+    @Test
+    void whatIsCaughtLeavesTheAnswersAsTheyAre() throws IOException {
+        granted("open", "text", sample());
+        granted("map");
+        granted("next");
+        assertTrue(granted("plan").path("refused").isMissingNode());
+        assertTrue(granted("state").at("/state/answered").asBoolean());
+        JsonNode another = ask(
+                JSON.createObjectNode().put("do", "dayTap").put("kind", "stop").put("now", "2026-11-28T10:00:00Z"));
+        assertFalse(another.at("/state/answered").asBoolean(), "a visit has begun");
+        assertFalse(granted("undo").at("/state/answered").asBoolean());
+        granted("map");
+        granted("next");
+        granted("plan");
+        assertTrue(
+                granted("dayLine", "line", "line 1 fish").at("/state/answered").asBoolean());
+        assertTrue(granted("undo").at("/state/answered").asBoolean());
+        assertFalse(granted("add", "line", "11 20L 4'6").at("/state/answered").asBoolean());
+        assertFalse(granted("undo").at("/state/answered").asBoolean());
+    }
+
+    @Test
+    void theDayIsPaintedAsHighAsItIs() throws IOException {
+        granted("open", "text", sample());
+        granted("plan");
+        Counting canvas = new Counting();
+        List<Double> heights = new ArrayList<>();
+        Conversation.Sheet sheet = height -> {
+            heights.add(height);
+            return canvas;
+        };
+        String now = "{\"now\":\"" + NOW + "\"}";
+        assertEquals("{\"height\":0}", conversation.paintDay(sheet, 360, now, LetterOutlines.MEASURE));
+        granted("dayLine", "line", "line 1 fish");
+        JsonNode painted = JSON.readTree(conversation.paintDay(sheet, 360, now, LetterOutlines.MEASURE));
+        assertEquals(List.of(painted.path("height").asDouble()), heights);
+        assertTrue(canvas.texts.contains("line 1") && canvas.texts.contains("1 fish"), canvas.texts.toString());
     }
 
     @Test

@@ -2,6 +2,9 @@ package pegbed.phone;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.OffsetDateTime;
+import java.time.ZoneId;
+import pegbed.wording.DayLogWords;
 
 /** Takes the pictures of the page for docs/images, from what the profile {@code phone} built, at an invented peg. */
 final class PhonePictures {
@@ -57,6 +60,11 @@ final class PhonePictures {
         picture("phone-map");
         person.tap("#to-lines");
         picture("phone-lines");
+        person.tap("#to-fishing");
+        fish(person);
+        picture("phone-fishing");
+        tab.value("document.querySelector('#strip').scrollIntoView({ block: 'center' }); true");
+        picture("phone-fishing-strip");
         person.tap("#to-plumb");
         tab.media("prefers-color-scheme", "dark");
         picture("phone-dark");
@@ -65,6 +73,28 @@ final class PhonePictures {
         tab.media("prefers-contrast", "no-preference");
         tab.phone(844, 390, DENSITY);
         picture("phone-landscape");
+    }
+
+    /** An invented hour: typed with its times, the last fish by a tap. */
+    private void fish(PhoneUser person) throws Exception {
+        note(person, 64, "line 2 start");
+        note(person, 63, "line 2 feed pellets pinch");
+        note(person, 55, "line 2 fish skimmer");
+        note(person, 49, "line 2 bite");
+        note(person, 46, "line 2 fish skimmer");
+        note(person, 40, "line 2 fish roach");
+        note(person, 33, "line 1 feed pellets pinch");
+        note(person, 24, "line 2 lost");
+        note(person, 20, "line 1 start");
+        note(person, 14, "line 1 fish skimmer");
+        note(person, 11, "line 1 fish roach");
+        person.noted("#kinds [data-kind=skimmer]", ".fished-line:has([data-kind=start]:disabled) [data-kind=fish]");
+        tab.value("document.querySelector('#parts').scrollTop = 0; true");
+    }
+
+    private void note(PhoneUser person, int minutesAgo, String what) throws Exception {
+        OffsetDateTime time = OffsetDateTime.now(ZoneId.systemDefault()).minusMinutes(minutesAgo);
+        person.typeEvent(DayLogWords.clock(time) + " " + what);
     }
 
     private void type(String field, String text) throws Exception {

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.nio.file.Files;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 
 /**
@@ -15,7 +16,13 @@ final class PhoneTimes {
     private static final String WHEN = "(condition) => new Promise((at) => { const look = () => condition()"
             + " ? at(performance.now()) : requestAnimationFrame(look); look(); })";
 
+    private static final int OPENINGS = 5;
+
     private PhoneTimes() {}
+
+    private static int median(List<Integer> values) {
+        return values.stream().sorted().toList().get(values.size() / 2);
+    }
 
     /**
      * Measures, and prints what was measured.
@@ -37,7 +44,15 @@ final class PhoneTimes {
                                     "source",
                                     "window.held = []; new PerformanceObserver((list) => held.push(...list.getEntries()"
                                             + ".map((each) => Math.round(each.duration))))"
-                                            + ".observe({ type: 'longtask', buffered: true });"));
+                                            + ".observe({ type: 'longtask', buffered: true });"
+                                            + " window.holders = []; new PerformanceObserver((list) => holders.push("
+                                            + "...list.getEntries().map((frame) => Math.round(frame.duration)"
+                                            + " + ' ms at ' + Math.round(frame.startTime) + ': ' + frame.scripts.map("
+                                            + "(script) => Math.round(script.duration) + ' ms ' + script.invoker"
+                                            + " + ' ' + script.sourceFunctionName).concat('layout and paint '"
+                                            + " + Math.round(frame.startTime + frame.duration - frame.styleAndLayoutStart)"
+                                            + " + ' ms').join(', '))))"
+                                            + ".observe({ type: 'long-animation-frame', buffered: true });"));
             person.open(site.address());
             person.beginPeg("");
             for (int i = 0; i < 12; i++) {
@@ -46,14 +61,22 @@ final class PhoneTimes {
             person.answered();
             tab.await("navigator.serviceWorker.controller");
             tab.throttle(slower);
-            for (int i = 0; i < 3; i++) {
+            List<Integer> opened = new ArrayList<>();
+            List<Integer> held = new ArrayList<>();
+            for (int i = 0; i < OPENINGS; i++) {
+                browser.trace();
                 tab.open(site.address());
                 tab.await("window.performance && document.readyState === 'complete'");
-                System.out.println("Open until all answers: "
-                        + tab.value("(" + WHEN + ")(() => document.body.dataset.done === 'true')")
-                                .asInt()
-                        + " ms; the page's thread was held " + tab.value("held"));
+                opened.add(tab.value("(" + WHEN + ")(() => document.body.dataset.done === 'true')")
+                        .asInt());
+                List<Double> tasks = browser.tasksMilliseconds();
+                held.add((int) Math.round(tasks.get(0)));
+                System.out.println("Longest tasks " + tasks.subList(0, Math.min(8, tasks.size()))
+                        + " ms of the processor's time; by the clock " + tab.value("held") + " by "
+                        + tab.value("holders"));
             }
+            System.out.println("Open until all answers: " + opened + " ms; the page's thread was held at most " + held
+                    + " ms of the processor's time, median " + median(held) + ", worst " + Collections.max(held));
             List<Integer> soon = new ArrayList<>();
             List<Integer> whole = new ArrayList<>();
             for (int i = 0; i < 7; i++) {

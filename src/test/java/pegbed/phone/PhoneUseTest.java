@@ -4,11 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -33,9 +30,6 @@ class PhoneUseTest {
 
     /** Then another peg is begun: one with hundreds of readings would only make each end slower. */
     private static final int ENDS_A_PEG = 12;
-
-    /** CSS px: at least 12 mm of a thumb. */
-    private static final int THUMB_PIXELS = 56;
 
     @TempDir(cleanup = CleanupMode.NEVER)
     Path folder;
@@ -71,9 +65,9 @@ class PhoneUseTest {
             assertTrue(taps <= 4 * 12, "12 readings took " + taps + " taps");
             System.out.println("12 readings at proposed places took " + taps + " taps.");
             person.answered();
-            assertSmall(person.tab());
+            assertReached(person.tab());
             person.tap("#to-lines");
-            assertSmall(person.tab());
+            assertReached(person.tab());
             assertTrue(
                     person.tab()
                                     .value("document.querySelectorAll('#plan .line').length")
@@ -81,7 +75,7 @@ class PhoneUseTest {
                             > 0,
                     "no lines");
             person.tap("#to-peg");
-            assertSmall(person.tab());
+            assertReached(person.tab());
             assertEquals(
                     12,
                     JSON.readTree(person.kept().get(0)).at("/visits/0/readings").size(),
@@ -90,23 +84,9 @@ class PhoneUseTest {
         }
     }
 
-    /** What a finger is meant for is large enough, and nothing is cut off at the side. */
-    private static void assertSmall(Chromium.Tab tab) throws Exception {
-        JsonNode small =
-                tab.value("[...document.querySelectorAll('button, summary, select, input, label.choice, .file')]"
-                        + ".filter((e) => e.checkVisibility() && !['radio', 'file'].includes(e.type))"
-                        + ".map((e) => [e.id || e.textContent, e.getBoundingClientRect()])"
-                        + ".filter(([, box]) => box.width > 0 && (box.width < " + (THUMB_PIXELS - 0.5)
-                        + " || box.height < "
-                        + (THUMB_PIXELS - 0.5)
-                        + ")).map(([name, box]) => name + ' ' + box.width + ' x ' + box.height)");
-        assertEquals("[]", small.toString());
-        assertTrue(
-                tab.value(
-                                "document.documentElement.scrollWidth <= innerWidth"
-                                        + " && document.querySelector('#parts').scrollWidth <= document.querySelector('#parts').clientWidth")
-                        .asBoolean(),
-                "something is wider than the screen");
+    private static void assertReached(Chromium.Tab tab) throws Exception {
+        assertEquals(List.of(), PhoneAudit.targets(tab, ""));
+        assertEquals(List.of(), PhoneAudit.reach(tab, ""));
     }
 
     private static void assertNoFault(Chromium browser) {
@@ -179,40 +159,22 @@ class PhoneUseTest {
                 Chromium browser = new Chromium(folder.resolve("profile"))) {
             PhoneUser person = new PhoneUser(browser.tab());
             person.tab().phone(390, 844, 2);
-            person.tab()
-                    .send(
-                            "Browser.setDownloadBehavior",
-                            JSON.createObjectNode().put("behavior", "allow").put("downloadPath", downloads.toString()));
+            person.downloadTo(downloads);
             person.open(site.address());
             for (Path sample : samples) {
                 person.tab().value("document.body.dataset.done = 'false'");
-                give(person.tab(), sample);
+                person.give(sample);
                 person.answered();
                 person.tap("#to-peg");
                 person.tap("#save");
-                Path saved = downloads.resolve(sample.getFileName());
-                for (int i = 0; i < 400 && !Files.exists(saved); i++) {
-                    Thread.sleep(25);
-                }
-                assertArrayEquals(Files.readAllBytes(sample), Files.readAllBytes(saved), sample.toString());
+                assertArrayEquals(
+                        Files.readAllBytes(sample),
+                        PhoneUser.saved(downloads.resolve(sample.getFileName())),
+                        sample.toString());
             }
             assertEquals(samples.size(), person.kept().size());
             assertNoFault(browser);
         }
-    }
-
-    private static void give(Chromium.Tab tab, Path file) throws Exception {
-        int root = tab.send("DOM.getDocument", JSON.createObjectNode())
-                .at("/root/nodeId")
-                .asInt();
-        int input = tab.send(
-                        "DOM.querySelector",
-                        JSON.createObjectNode().put("nodeId", root).put("selector", "#files"))
-                .path("nodeId")
-                .asInt();
-        ObjectNode parameters = JSON.createObjectNode().put("nodeId", input);
-        parameters.putArray("files").add(file.toAbsolutePath().toString());
-        tab.send("DOM.setFileInputFiles", parameters);
     }
 
     @Test
@@ -302,43 +264,31 @@ class PhoneUseTest {
             tab.phone(390, 844, 2);
             tab.open(site.address());
             tab.await("document.querySelector('#cautions').open");
-            try (InputStream in = PhoneUseTest.class.getResourceAsStream("/axe.min.js")) {
-                String axe = new String(in.readAllBytes(), StandardCharsets.UTF_8);
-                List<String> faults = new ArrayList<>();
-                tab.value(axe + "; true");
-                look(tab, "cautions", faults);
-                tab.tap("#cautions-read");
-                person.ready();
-                look(tab, "start", faults);
-                tab.tap("#new");
-                tab.await("document.querySelector('#new-peg').open");
-                look(tab, "new peg", faults);
-                tab.tap("#new-peg .main");
-                for (int i = 0; i < 4; i++) {
-                    person.plumb(PhoneUseTest::depth);
-                }
-                person.answered();
-                for (int look = 0; look < 4; look++) {
-                    tab.tap("#to-peg");
-                    tab.tap(".choice:has([name=look][value='" + look + "'])");
-                    for (String part : List.of("peg", "lines", "plumb")) {
-                        tab.tap("#to-" + part);
-                        look(tab, part + " in look " + look, faults);
-                    }
-                    tab.tap("#distance-wheel .value");
-                    look(tab, "a wheel's sheet in look " + look, faults);
-                    tab.tap("#choices > button");
-                }
-                assertEquals(List.of(), faults);
+            List<String> faults = new ArrayList<>();
+            faults.addAll(PhoneAudit.axe(tab, "cautions"));
+            tab.tap("#cautions-read");
+            person.ready();
+            faults.addAll(PhoneAudit.axe(tab, "start"));
+            tab.tap("#new");
+            tab.await("document.querySelector('#new-peg').open");
+            faults.addAll(PhoneAudit.axe(tab, "new peg"));
+            tab.tap("#new-peg .main");
+            for (int i = 0; i < 4; i++) {
+                person.plumb(PhoneUseTest::depth);
             }
+            person.answered();
+            for (int look = 0; look < 4; look++) {
+                tab.tap("#to-peg");
+                tab.tap(".choice:has([name=look][value='" + look + "'])");
+                for (String part : List.of("peg", "lines", "fishing", "plumb")) {
+                    tab.tap("#to-" + part);
+                    faults.addAll(PhoneAudit.axe(tab, part + " in look " + look));
+                }
+                tab.tap("#distance-wheel .value");
+                faults.addAll(PhoneAudit.axe(tab, "a wheel's sheet in look " + look));
+                tab.tap("#choices > button");
+            }
+            assertEquals(List.of(), faults);
         }
-    }
-
-    private static void look(Chromium.Tab tab, String state, List<String> faults) throws Exception {
-        JsonNode found = tab.value(
-                "axe.run(document, { runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa',"
-                        + " 'best-practice'] }).then((all) => all.violations.map((fault) => fault.id + ': '"
-                        + " + fault.nodes.map((node) => node.html.slice(0, 120) + ' ' + node.failureSummary).join('; ')))");
-        found.forEach(fault -> faults.add(state + ": " + fault.asText()));
     }
 }

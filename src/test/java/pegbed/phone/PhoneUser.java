@@ -1,6 +1,8 @@
 package pegbed.phone;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -24,6 +26,7 @@ final class PhoneUser {
     /** What the profile {@code phone} built; another folder by {@code -Dpegbed.phone}. */
     static final Path BUILT = Path.of(System.getProperty("pegbed.phone", "target"));
 
+    private static final ObjectMapper JSON = new ObjectMapper();
     private static final String ADDED = "document.querySelector('#understood.added')";
 
     private final Chromium.Tab tab;
@@ -132,6 +135,51 @@ final class PhoneUser {
                 ? Optional.empty()
                 : Optional.of(tab.value("document.querySelector('#understood').textContent")
                         .asText());
+    }
+
+    /** From now on files are saved into a folder. */
+    void downloadTo(Path folder) throws Exception {
+        tab.send(
+                "Browser.setDownloadBehavior",
+                JSON.createObjectNode().put("behavior", "allow").put("downloadPath", folder.toString()));
+    }
+
+    /** What was saved into a file, which is waited for. */
+    static byte[] saved(Path file) throws Exception {
+        for (int i = 0; i < 400 && !Files.exists(file); i++) {
+            Thread.sleep(25);
+        }
+        return Files.readAllBytes(file);
+    }
+
+    /** Opens a peg file by the page's box for files. */
+    void give(Path file) throws Exception {
+        int root = tab.send("DOM.getDocument", JSON.createObjectNode())
+                .at("/root/nodeId")
+                .asInt();
+        int input = tab.send(
+                        "DOM.querySelector",
+                        JSON.createObjectNode().put("nodeId", root).put("selector", "#files"))
+                .path("nodeId")
+                .asInt();
+        ObjectNode parameters = JSON.createObjectNode().put("nodeId", input);
+        parameters.putArray("files").add(file.toAbsolutePath().toString());
+        tab.send("DOM.setFileInputFiles", parameters);
+    }
+
+    /** Taps one after the other; what the last one notes is kept. */
+    void noted(String... selectors) throws Exception {
+        tab.value("document.querySelector('#noted').className = ''");
+        for (String selector : selectors) {
+            tap(selector);
+        }
+        tab.await("document.querySelector('#noted.added')");
+    }
+
+    /** Types an event of the day and adds it. */
+    void typeEvent(String line) throws Exception {
+        tab.value("document.querySelector('#event').value = '" + line.replace("'", "\\'") + "'");
+        noted("#day-line .main");
     }
 
     /** The texts of all pegs that the store holds. */

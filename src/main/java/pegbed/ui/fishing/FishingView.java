@@ -24,9 +24,11 @@ import javafx.scene.layout.Pane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import pegbed.model.Place;
+import pegbed.notation.DayNotation;
 import pegbed.ui.controls.Controls;
 import pegbed.ui.controls.PeriodicTask;
 import pegbed.ui.fishing.FishingViewModel.FishingLine;
+import pegbed.wording.DayLogWords;
 
 /**
  * The lines as they are fished: a tap notes a start, a fish, a bite or a feed with its time. What is not tapped can be
@@ -73,7 +75,7 @@ public final class FishingView extends ScrollPane {
                         blocks,
                         said(),
                         typed(),
-                        picture("fishing-strip", "The day as a strip", pictures.stripProperty()),
+                        picture("fishing-strip", DayLogWords.STRIP, pictures.stripProperty()),
                         picture("fishing-bars", "Fish an hour by depth", pictures.barsProperty()));
         list.widthProperty().addListener((property, before, now) -> paint());
         dark.addListener((property, before, now) -> paint());
@@ -106,7 +108,7 @@ public final class FishingView extends ScrollPane {
         }
         if (lines.isEmpty()) {
             Label none = Controls.wrapped("quiet");
-            none.setText("The lines of the day will stand here; they come with the banks and some readings.");
+            none.setText(DayLogWords.NO_LINES);
             blocks.getChildren().add(none);
         }
     }
@@ -182,15 +184,15 @@ public final class FishingView extends ScrollPane {
     }
 
     private VBox typed() {
-        TextField field = Controls.field("fishing-typed", "What happened, such as 14:20 line 2 fish F1 1lb8", 20);
-        field.setPromptText("14:20 line 2 fish F1 1lb8");
+        TextField field = Controls.field("fishing-typed", "What happened, such as " + DayNotation.EXAMPLE, 20);
+        field.setPromptText(DayNotation.EXAMPLE);
         field.setOnAction(event -> {
             if (model.note(field.getText())) {
                 field.clear();
             }
         });
         HBox.setHgrow(field, Priority.ALWAYS);
-        Button stop = Controls.button("fishing-stop", "Stop", "Nothing is fished from now on", model::stop);
+        Button stop = Controls.button("fishing-stop", "Stop", DayLogWords.STOP, model::stop);
         HBox row = new HBox(field, stop);
         row.setAlignment(Pos.CENTER_LEFT);
         row.getStyleClass().add("row");

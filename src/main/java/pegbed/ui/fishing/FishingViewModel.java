@@ -3,10 +3,8 @@ package pegbed.ui.fishing;
 import java.time.Clock;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.concurrent.Executor;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
@@ -16,12 +14,12 @@ import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 import pegbed.day.LineHistories;
 import pegbed.day.LineHistory;
+import pegbed.day.LineRate;
 import pegbed.model.Day;
 import pegbed.model.DayEvent;
 import pegbed.model.InputException;
 import pegbed.model.Peg;
 import pegbed.model.Place;
-import pegbed.model.Visit;
 import pegbed.notation.DayNotation;
 import pegbed.session.BackgroundTask;
 import pegbed.session.DayAnswer;
@@ -46,8 +44,6 @@ public final class FishingViewModel {
      * @param fished whether it is being fished
      */
     public record FishingLine(Place place, String title, String state, boolean fished) {}
-
-    private static final int MOST_KINDS = 6;
 
     private final Session session;
     private final PlanViewModel plan;
@@ -103,7 +99,7 @@ public final class FishingViewModel {
         return histories.getReadOnlyProperty();
     }
 
-    /** The kinds of fish that were noted at this peg, the latest first, {@value #MOST_KINDS} at most. */
+    /** The kinds of fish that were noted at this peg, the latest first. */
     ObservableList<String> kinds() {
         return kinds;
     }
@@ -194,7 +190,7 @@ public final class FishingViewModel {
             asked = question;
             Peg peg = session.peg();
             reckoning.latest(
-                    monitor -> DayAnswer.of(peg, peg.visits().size() - 1, planned, List.of(), clock.instant()),
+                    monitor -> DayAnswer.of(peg, peg.visits().size() - 1, planned, List.of(), now()),
                     new BackgroundTask.Outcome<>(
                             reckoned -> {
                                 answer = Optional.of(reckoned);
@@ -205,17 +201,7 @@ public final class FishingViewModel {
     }
 
     private void refreshKinds() {
-        Set<String> all = new LinkedHashSet<>();
-        List<Visit> visits = session.peg().visits();
-        for (int v = visits.size() - 1; v >= 0 && all.size() < MOST_KINDS; v--) {
-            List<DayEvent> events = visits.get(v).day().events();
-            for (int i = events.size() - 1; i >= 0 && all.size() < MOST_KINDS; i--) {
-                if (events.get(i).kind() == DayEvent.Kind.FISH
-                        && !events.get(i).name().isBlank()) {
-                    all.add(events.get(i).name());
-                }
-            }
-        }
+        List<String> all = DayTaps.kindsOfFish(session.peg());
         // Buttons keep their places while nothing new came up, so that no tap goes astray.
         if (!kinds.containsAll(all) || kinds.size() != all.size()) {
             kinds.setAll(all);
@@ -239,19 +225,14 @@ public final class FishingViewModel {
             String title = i < plan.lines().size()
                     ? line.number().getAsInt() + ". " + plan.lines().get(i).title()
                     : Sentences.capital(DayWords.of(session.peg()).line(line));
-            shown.add(new FishingLine(line.place(), title, state(words, line, i), line.fishedNow()));
+            int index = i;
+            Optional<LineRate> rate = answer.map(DayAnswer::rates)
+                    .filter(rates -> index < rates.size())
+                    .map(rates -> rates.get(index));
+            shown.add(new FishingLine(line.place(), title, words.state(line, rate), line.fishedNow()));
         }
         if (!lines.equals(shown)) {
             lines.setAll(shown);
         }
-    }
-
-    private String state(DayLogWords words, LineHistory line, int index) {
-        List<String> parts = new ArrayList<>(words.parts(line));
-        answer.map(DayAnswer::rates)
-                .filter(rates -> index < rates.size())
-                .flatMap(rates -> DayWords.of(session.peg()).rate(rates.get(index)))
-                .ifPresent(parts::add);
-        return parts.isEmpty() ? DayLogWords.NOTHING_YET : Sentences.capital(String.join("; ", parts));
     }
 }

@@ -1,5 +1,6 @@
 package pegbed.phone.page;
 
+import org.teavm.jso.JSBody;
 import org.teavm.jso.JSExport;
 import org.teavm.jso.JSObject;
 import pegbed.model.InputException;
@@ -36,6 +37,31 @@ public final class Core {
         CanvasPainter painter = new CanvasPainter(canvas, density);
         return CONVERSATION.paint(painter, width, height, options, painter);
     }
+
+    /**
+     * Paints the day's fishing; the canvas gets its size.
+     *
+     * @param canvas an OffscreenCanvas
+     * @param width CSS pixels
+     * @param density pixels for a CSS pixel
+     * @param options see {@link Conversation#paintDay}
+     */
+    @JSExport
+    public static String paintDay(JSObject canvas, double width, double density, String options) {
+        return CONVERSATION.paintDay(
+                height -> {
+                    size(canvas, Math.ceil(width * density), Math.ceil(height * density));
+                    return new CanvasPainter(canvas, density);
+                },
+                width,
+                options,
+                new CanvasPainter(canvas, density));
+    }
+
+    @JSBody(
+            params = {"canvas", "width", "height"},
+            script = "canvas.width = width; canvas.height = height;")
+    private static native void size(JSObject canvas, double width, double height);
 
     /** The numbers of a peg, separated by blanks, each as the shortest text that reads back as itself. */
     @JSExport

@@ -110,6 +110,7 @@ class FishingTest extends InScenes {
     void theLargeButtonViewHasTheSameTaps() {
         scenes.on(() -> scenes.frame().toBankside());
         scenes.click("#bank-lines");
+        scenes.waitUntil(() -> scenes.there("#bank-fishing-fish-1"));
         scenes.click("#bank-fishing-fish-1");
         assertEquals(1, log().size());
         assertTrue(scenes.<Button>find("#bank-fishing-fish-1").getMinHeight() >= 52);
