@@ -4,6 +4,7 @@ import java.util.HashSet;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
+import javafx.animation.Animation;
 import javafx.animation.PauseTransition;
 import javafx.application.Platform;
 import javafx.beans.property.BooleanProperty;
@@ -180,6 +181,11 @@ public final class MapPane extends Region {
     /** Whether the picture is the newest that was asked for, and of the view that is shown. */
     public boolean settled() {
         return picture.isPresent() && painting.idle() && picture.get().view().equals(camera.view());
+    }
+
+    /** Whether letters and soundings are to be placed again as soon as the findings hold still, for tests. */
+    public boolean awaitsCalm() {
+        return calm.getStatus() == Animation.Status.RUNNING;
     }
 
     /** What is on the screen, for tests. */

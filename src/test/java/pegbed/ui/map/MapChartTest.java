@@ -52,6 +52,10 @@ class MapChartTest extends InScenes {
     @Test
     void joinedUpIsAnotherPictureAndBackAgainTheSame() {
         Place between = new Place(1.2, 4);
+        // All that is still to come, and signs and letters placed again about it.
+        scenes.waitUntil(() -> scenes.desk().plan().planProperty().get().isPresent()
+                && scenes.desk().guide().nextProperty().get().isPresent());
+        scenes.waitUntil(() -> map().settled() && !map().awaitsCalm());
         double model = scenes.lightness(between);
         scenes.press(KeyCode.F9);
         scenes.waitUntil(() -> map().joinedUpProperty().get() && map().settled());
