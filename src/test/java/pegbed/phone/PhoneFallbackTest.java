@@ -17,6 +17,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** The page where its workers have no WebAssembly. Needs what the profile {@code phone} builds. */
 @Tag("phone")
+@Tag("phone-long")
 class PhoneFallbackTest {
     private static final ObjectMapper JSON = new ObjectMapper();
     private static final String SAMPLE = "sample-pegs/tansy-cut-9.peg.json";

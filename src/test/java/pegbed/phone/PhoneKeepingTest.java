@@ -20,6 +20,7 @@ import org.junit.jupiter.api.io.TempDir;
  * What the page keeps, and what it says where it can't, in a real browser. Needs what the profile {@code phone} builds.
  */
 @Tag("phone")
+@Tag("phone-long")
 class PhoneKeepingTest {
     private static final ObjectMapper JSON = new ObjectMapper();
 

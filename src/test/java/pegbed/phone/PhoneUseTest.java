@@ -177,6 +177,7 @@ class PhoneUseTest {
         }
     }
 
+    @Tag("phone-long")
     @Test
     void aSecondTabSaysThatThePegIsOpen() throws Exception {
         try (Site site = new Site(PhoneUser.files());
@@ -190,6 +191,7 @@ class PhoneUseTest {
         }
     }
 
+    @Tag("phone-long")
     @Test
     void aFullStoreIsToldAndNothingIsAdded() throws Exception {
         Path profile = folder.resolve("profile");
@@ -252,43 +254,6 @@ class PhoneUseTest {
                     .value("document.querySelector('#to-plumb').hidden")
                     .asBoolean());
             assertNoFault(browser);
-        }
-    }
-
-    @Test
-    void axeFindsNoFaultOfAccessibility() throws Exception {
-        try (Site site = new Site(PhoneUser.files());
-                Chromium browser = new Chromium(folder.resolve("profile"))) {
-            PhoneUser person = new PhoneUser(browser.tab());
-            Chromium.Tab tab = person.tab();
-            tab.phone(390, 844, 2);
-            tab.open(site.address());
-            tab.await("document.querySelector('#cautions').open");
-            List<String> faults = new ArrayList<>();
-            faults.addAll(PhoneAudit.axe(tab, "cautions"));
-            tab.tap("#cautions-read");
-            person.ready();
-            faults.addAll(PhoneAudit.axe(tab, "start"));
-            tab.tap("#new");
-            tab.await("document.querySelector('#new-peg').open");
-            faults.addAll(PhoneAudit.axe(tab, "new peg"));
-            tab.tap("#new-peg .main");
-            for (int i = 0; i < 4; i++) {
-                person.plumb(PhoneUseTest::depth);
-            }
-            person.answered();
-            for (int look = 0; look < 4; look++) {
-                tab.tap("#to-peg");
-                tab.tap(".choice:has([name=look][value='" + look + "'])");
-                for (String part : List.of("peg", "lines", "fishing", "plumb")) {
-                    tab.tap("#to-" + part);
-                    faults.addAll(PhoneAudit.axe(tab, part + " in look " + look));
-                }
-                tab.tap("#distance-wheel .value");
-                faults.addAll(PhoneAudit.axe(tab, "a wheel's sheet in look " + look));
-                tab.tap("#choices > button");
-            }
-            assertEquals(List.of(), faults);
         }
     }
 }

@@ -12,6 +12,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** Every view of the page on a small phone, in a real browser. Needs what the profile {@code phone} builds. */
 @Tag("phone")
+@Tag("phone-long")
 class PhoneViewsTest {
     private static final int WIDTH = 360;
     private static final int HEIGHT = 740;
