@@ -4,7 +4,6 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import pegbed.cli.output.NeighbouringPegsJson;
@@ -75,7 +74,7 @@ final class CardCommand implements Callable<Integer> {
             output.print(node);
         } else {
             output.out().println("Wrote " + file + ".");
-            if (name.toLowerCase(Locale.ROOT).matches(".*\\.(png|svg)") && fishing.isPresent()) {
+            if (Card.isOnePage(name) && fishing.isPresent()) {
                 output.out()
                         .println(
                                 "A picture holds one page: the fishing is not on it. A card in .pdf has both, and pegbed"

@@ -25,6 +25,9 @@ public final class Card {
     /** 200 dots an inch. */
     private static final double PIXELS_PER_POINT = 200 / 72.0;
 
+    private static final String PNG = ".png";
+    private static final String SVG = ".svg";
+
     private Card() {}
 
     /**
@@ -72,16 +75,22 @@ public final class Card {
         if (lower.endsWith(".pdf")) {
             return pdf(plan, fishing, theme);
         }
-        if (lower.endsWith(".png")) {
+        if (lower.endsWith(PNG)) {
             return png(plan, theme);
         }
-        if (lower.endsWith(".svg")) {
+        if (lower.endsWith(SVG)) {
             return svg(plan, theme);
         }
         if (lower.endsWith(".html")) {
             return html(plan, fishing);
         }
         throw new InputException(name + " must end in .pdf, .png, .svg or .html.");
+    }
+
+    /** Whether a file of that name is a picture of the first page, with no room for the fishing. */
+    public static boolean isOnePage(String name) {
+        String lower = name.toLowerCase(Locale.ROOT);
+        return lower.endsWith(PNG) || lower.endsWith(SVG);
     }
 
     static String title(Plan plan) {
