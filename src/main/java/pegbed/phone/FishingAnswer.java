@@ -27,7 +27,6 @@ import pegbed.wording.Caution;
 import pegbed.wording.DayLogWords;
 import pegbed.wording.DayWords;
 import pegbed.wording.PlanCards;
-import pegbed.wording.Sentences;
 
 /** The day's fishing: the lines as they are fished, what is likely of them, and what a tap on one notes. */
 final class FishingAnswer {
@@ -80,13 +79,10 @@ final class FishingAnswer {
     }
 
     private JsonText line(LineHistory line, Optional<PlanCards.LineCard> card, Optional<LineRate> rate) {
+        DayLogWords words = DayLogWords.of(peg);
         return new JsonText()
-                .put(
-                        "title",
-                        card.map(known -> known.number() + ". " + known.title())
-                                .orElseGet(
-                                        () -> Sentences.capital(DayWords.of(peg).line(line))))
-                .put("state", DayLogWords.of(peg).state(line, rate))
+                .put("title", words.title(line, card))
+                .put("state", words.state(line, rate))
                 .put("fished", line.fishedNow())
                 .put("x", line.place().xMetres())
                 .put("y", line.place().yMetres());

@@ -78,6 +78,12 @@ public final class DayLogWords {
         return parts;
     }
 
+    /** What a line is called above its buttons: as on the plan's card, or by where it is if it is not planned. */
+    public String title(LineHistory line, Optional<PlanCards.LineCard> planned) {
+        return planned.map(card -> card.number() + ". " + card.title())
+                .orElseGet(() -> Sentences.capital(DayWords.of(peg).line(line)));
+    }
+
     /** How a line stands, as one text, with its rate where that is known. */
     public String state(LineHistory line, Optional<LineRate> rate) {
         List<String> all = new ArrayList<>(parts(line));

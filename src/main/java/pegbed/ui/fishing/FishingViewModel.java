@@ -31,7 +31,6 @@ import pegbed.ui.plan.PlanViewModel;
 import pegbed.wording.DayLogWords;
 import pegbed.wording.DayWords;
 import pegbed.wording.PlanCards;
-import pegbed.wording.Sentences;
 
 /** What a tap on a line notes, and how the lines of the day stand. */
 public final class FishingViewModel {
@@ -222,14 +221,14 @@ public final class FishingViewModel {
         List<FishingLine> shown = new ArrayList<>();
         for (int i = 0; i < now.lines().size(); i++) {
             LineHistory line = now.lines().get(i);
-            String title = i < plan.lines().size()
-                    ? line.number().getAsInt() + ". " + plan.lines().get(i).title()
-                    : Sentences.capital(DayWords.of(session.peg()).line(line));
             int index = i;
+            Optional<PlanCards.LineCard> card =
+                    i < plan.lines().size() ? Optional.of(plan.lines().get(i)) : Optional.empty();
             Optional<LineRate> rate = answer.map(DayAnswer::rates)
                     .filter(rates -> index < rates.size())
                     .map(rates -> rates.get(index));
-            shown.add(new FishingLine(line.place(), title, words.state(line, rate), line.fishedNow()));
+            shown.add(
+                    new FishingLine(line.place(), words.title(line, card), words.state(line, rate), line.fishedNow()));
         }
         if (!lines.equals(shown)) {
             lines.setAll(shown);
